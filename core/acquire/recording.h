@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/result.h"
+
+struct sf_private_tag;  // libsndfile's handle, kept out of this header
+
+namespace trueunit {
+
+// A sound file (WAV, FLAC and whatever else libsndfile reads), one channel of it, read in order.
+// Opens with the channel that carries the stronger alternating signal. One thread at a time.
+class Recording {
+public:
+    static Result<Recording> open(const std::string& path);
+
+    double rateHz() const { return rateHz_; }
+    double seconds() const { return seconds_; }
+    int channel() const { return channel_; }    // 0 = left
+    int channels() const { return channels_; }
+    const std::string& path() const { return path_; }
+
+    std::size_t read(std::span<float> out);  // samples read, 0 at the end; +-1 full scale
+    void rewind();
+
+private:
+    Recording() = default;
+    void chooseChannel();
+
+    std::shared_ptr<sf_private_tag> file_;
+    std::string path_;
+    std::vector<float> interleaved_;
+    double rateHz_ = 0.0;
+    double seconds_ = 0.0;
+    int channels_ = 1;
+    int channel_ = 0;
+};
+
+}  // namespace trueunit

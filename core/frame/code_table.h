@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace trueunit {
+
+enum class Shift { letters, figures };
+
+// A start-stop code: number of levels, and what each combination prints in either shift.
+struct CodeTable {
+    std::string_view name;   // as on the command line
+    std::string_view title;  // for the window
+    int levels;              // 5 or 8
+};
+
+const CodeTable* findCode(std::string_view name);  // nullptr: no such code
+std::string codeNames();                           // "ita2, ita2-us"
+
+// Follows the shifts of a text. One object per reader of a text.
+class Decoder {
+public:
+    explicit Decoder(const CodeTable& table) : table_(&table) {}
+    void reset() { shift_ = Shift::letters; }
+
+    // What the combination adds to a plain text: "R", " ", "\n"; nothing for shifts and blank. Level 1 is bit 0.
+    std::string text(unsigned code);
+    // How the combination is named where it stands alone: "R", "space", "letters", "line feed". Follows the shift.
+    std::string name(unsigned code);
+
+private:
+    const CodeTable* table_;
+    Shift shift_ = Shift::letters;
+};
+
+// Combinations that send the text, shifts included; characters the code lacks are skipped. UTF-8 in.
+std::basic_string<unsigned char> encode(const CodeTable& table, std::string_view text);
+
+}  // namespace trueunit

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/result.h"
+#include "core/units.h"
+
+namespace trueunit {
+
+// What the person may set about a measurement. Values left empty are found from the signal.
+struct Options {
+    std::optional<double> baud;       // nominal speed, 20..200 baud
+    std::optional<double> stopUnits;  // nominal stop length, 1.0..2.5 units; only shown and judged, never assumed
+    std::string code = "ita2";        // a name codeNames() lists
+    InputKind input = InputKind::automatic;
+    int windowCharacters = 0;    // readings cover the last N characters; 0 = all
+    double slicePercent = 50.0;  // the instant is the crossing of this fraction of the swing, 10..90
+    std::string expect;          // text of a tape loop, repeated from any point; empty = not known
+    double clockPpm = 0.0;       // the card's clock is fast by this much, -1000..1000 parts in a million
+
+    std::optional<Error> problem() const;  // the first value out of range, in words
+};
+
+}  // namespace trueunit

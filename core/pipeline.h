@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <span>
+
+#include "core/acquire/sample_block.h"
+#include "core/options.h"
+#include "core/report/limits.h"
+#include "core/report/snapshot.h"
+
+namespace trueunit {
+
+struct LineModel;
+
+// Block in, snapshot out: the one place that knows every stage. Analysis thread only; owns the stages.
+// The result depends on the samples alone, not on how they are chopped into pushes.
+class Pipeline {
+public:
+    Pipeline(double rateHz, Options options, Limits limits);
+    ~Pipeline();
+    Pipeline(Pipeline&&) noexcept;
+    Pipeline& operator=(Pipeline&&) noexcept;
+
+    void push(const SampleBlock& block);        // live: gaps show in the block's number
+    void push(std::span<const float> samples);  // gapless
+    void finish();                              // no more samples: what waits for its surroundings is let go
+
+    Snapshot snapshot();  // the present moment, over the window
+    Reading reading();    // numbers only, cheaper
+
+    // What has been learned of the wiring (coupling, edges, polarity), to start another run of the same input with.
+    std::shared_ptr<const LineModel> learned() const;
+    void startFrom(std::shared_ptr<const LineModel> model);
+
+private:
+    struct Stages;
+    std::unique_ptr<Stages> stages_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/report/finding.h"
+#include "core/units.h"
+
+namespace trueunit {
+
+// All that is said of one window of characters. An empty optional is a reading the data cannot carry; the reason
+// stands in Reading::notes. Percent of a unit unless a name says otherwise; definitions in DEVELOPERS.md.
+
+struct InputReading {
+    InputKind kind = InputKind::automatic;  // automatic = not settled
+    std::optional<bool> inverted;
+    double rateHz = 0.0;
+    double seconds = 0.0;
+    std::optional<double> snrDb;     // half the swing against the rms noise
+    std::optional<double> peakDbfs;  // largest sample, dB of full scale
+    std::vector<double> couplingHz;  // high-pass corners found, 0 to 2 of them
+    double clippedPercent = 0.0;     // of all samples
+    long gaps = 0;
+    double slicePercent = 50.0;
+};
+
+struct TextReading {
+    std::string code;
+    std::string decoded;  // UTF-8; the window's characters
+    long characters = 0;
+    long framingErrors = 0;
+};
+
+struct SpeedReading {
+    std::optional<double> nominalBaud;
+    std::optional<double> nominalUnitMs;
+    std::optional<double> unitMs;  // measured
+    std::optional<Measured> baud;
+    std::optional<Measured> errorPercent;  // fast is positive
+    std::optional<Measured> characterMs;
+    std::optional<Measured> operationsPerMinute;
+    std::optional<Measured> stopUnits;
+};
+
+struct CyclicLine {
+    double amplitudePercent = 0.0;
+    double hz = 0.0;
+    double perCharacter = 0.0;
+};
+
+struct DistortionReading {
+    std::optional<double> grossPercent;
+    std::optional<double> synchronousPercent;
+    std::optional<Measured> biasPercent;  // marking positive
+    std::optional<Measured> endPercent;   // marking positive
+    std::optional<double> characteristicPercent;
+    std::optional<double> fortuitousRmsPercent;
+    std::optional<double> fortuitousPeakPercent;
+    std::optional<std::vector<CyclicLine>> cyclic;
+};
+
+// Synchronous displacement of the instants nominally k units after the start, late positive.
+struct InstantReading {
+    int k = 0;
+    Condition to = Condition::mark;
+    long count = 0;
+    double meanPercent = 0.0;
+    double rmsPercent = 0.0;  // standard deviation about the mean
+    double minPercent = 0.0;
+    double maxPercent = 0.0;
+};
+
+struct LevelReading {
+    int level = 0;  // 1 = first sent
+    long marksExpected = 0;
+    long marksMissed = 0;
+    long spacesExpected = 0;
+    long spacesFilled = 0;
+};
+
+struct MarginReading {
+    double lowPercent = 0.0;  // of a unit, 50 = centre
+    double highPercent = 0.0;
+};
+
+struct ContactReading {
+    long bounces = 0;
+    double longestMs = 0.0;
+};
+
+struct Verdict {
+    std::string limits;
+    std::optional<bool> within;         // empty: nothing could be judged
+    std::vector<std::string> exceeded;  // JSON keys of the readings out of limits
+};
+
+struct Reading {
+    InputReading input;
+    TextReading text;
+    SpeedReading speed;
+    DistortionReading distortion;
+    std::vector<InstantReading> instants;
+    std::optional<std::vector<LevelReading>> levels;
+    std::optional<MarginReading> margin;
+    std::optional<ContactReading> contact;
+    std::optional<std::vector<Finding>> findings;  // worst first; empty optional: not looked for
+    Verdict verdict;
+    std::vector<std::string> notes;  // one sentence each
+    bool valid() const { return distortion.biasPercent.has_value() || speed.baud.has_value(); }
+};
+
+}  // namespace trueunit

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <atomic>
+#include <memory>
+#include <string>
+#include <thread>
+
+#include "core/acquire/sample_source.h"
+#include "core/simulate/scenario.h"
+
+namespace trueunit {
+
+// Plays a scenario into the ring at its own pace, as a sound input would. Push thread owned by this object.
+// The operator's eccentric adds to the scenario's bias from the next character on; any thread may turn it.
+class ScenarioSource : public SampleSource {
+public:
+    explicit ScenarioSource(Scenario scenario);
+    ~ScenarioSource() override;
+
+    Outcome start(SampleRing& ring) override;
+    void stop() override;
+    SourceState state() const override;
+    double rateHz() const override;
+    std::string description() const override;
+
+    void turnEccentric(double biasPercent);  // relative turn, marking positive
+    double eccentricPercent() const;         // sum of all turns so far
+
+private:
+    struct Player;
+    std::unique_ptr<Player> player_;
+};
+
+}  // namespace trueunit
