@@ -41,8 +41,8 @@ struct StandardSpeed {
 // Speeds met on five- and eight-unit start-stop machines; derived by T = 1/baud, 45.45 being 22 ms and 74.2 being
 // 600 operations a minute of 7.42 units (US Army signal course SS0330; NAVEDTRA 14189).
 inline constexpr std::array kStandardSpeeds = {
-    StandardSpeed{45.45, 0.022}, StandardSpeed{50.0, 0.020},  StandardSpeed{56.88, 1.0 / 56.88},
-    StandardSpeed{74.2, 0.1 / 7.42}, StandardSpeed{75.0, 1.0 / 75.0}, StandardSpeed{100.0, 0.010},
+    StandardSpeed{45.45, 0.022},       StandardSpeed{50.0, 0.020},      StandardSpeed{56.88, 1.0 / 56.88},
+    StandardSpeed{74.2, 0.1 / 7.42},   StandardSpeed{75.0, 1.0 / 75.0}, StandardSpeed{100.0, 0.010},
     StandardSpeed{110.0, 1.0 / 110.0},
 };
 

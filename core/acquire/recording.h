@@ -20,7 +20,7 @@ public:
 
     double rateHz() const { return rateHz_; }
     double seconds() const { return seconds_; }
-    int channel() const { return channel_; }    // 0 = left
+    int channel() const { return channel_; }  // 0 = left
     int channels() const { return channels_; }
     const std::string& path() const { return path_; }
 

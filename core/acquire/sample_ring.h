@@ -33,8 +33,8 @@ public:
     }
 
     bool tryPop(SampleBlock& block) noexcept {
-        const std::uint64_t r = read_.load(std::memory_order_relaxed);      // ours: no one else writes it
-        if (r == write_.load(std::memory_order_acquire)) return false;      // acquire: contents are visible
+        const std::uint64_t r = read_.load(std::memory_order_relaxed);  // ours: no one else writes it
+        if (r == write_.load(std::memory_order_acquire)) return false;  // acquire: contents are visible
         block = blocks_[r % kBlocks];
         read_.store(r + 1, std::memory_order_release);  // release: we are done with the slot
         return true;
@@ -48,8 +48,8 @@ public:
 
 private:
     std::unique_ptr<SampleBlock[]> blocks_;
-    alignas(64) std::atomic<std::uint64_t> write_{0};  // written by the producer
-    alignas(64) std::atomic<std::uint64_t> read_{0};   // written by the consumer
+    alignas(64) std::atomic<std::uint64_t> write_{0};    // written by the producer
+    alignas(64) std::atomic<std::uint64_t> read_{0};     // written by the consumer
     alignas(64) std::atomic<std::uint64_t> dropped_{0};  // written by the producer
 };
 

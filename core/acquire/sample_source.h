@@ -24,8 +24,8 @@ public:
     virtual Outcome start(SampleRing& ring) = 0;
     virtual void stop() = 0;
     virtual SourceState state() const = 0;
-    virtual double rateHz() const = 0;             // valid once started, > 0
-    virtual std::string description() const = 0;   // for the window: "Line in, left (48 kHz)"
+    virtual double rateHz() const = 0;            // valid once started, > 0
+    virtual std::string description() const = 0;  // for the window: "Line in, left (48 kHz)"
 };
 
 }  // namespace trueunit

@@ -36,14 +36,14 @@ struct Row {
 // International Telegraph Alphabet No. 2, ITU-T Recommendation S.1, and the figures case used in the United States.
 // A name of more than one character stands for a position that prints nothing by itself.
 constexpr std::array kIta2Rows = {
-    Row{"11000", "A", "-", "-"},           Row{"10011", "B", "?", "?"},        Row{"01110", "C", ":", ":"},
-    Row{"10010", "D", "who are you", "$"}, Row{"10000", "E", "3", "3"},        Row{"10110", "F", "reserved F", "!"},
+    Row{"11000", "A", "-", "-"},           Row{"10011", "B", "?", "?"},          Row{"01110", "C", ":", ":"},
+    Row{"10010", "D", "who are you", "$"}, Row{"10000", "E", "3", "3"},          Row{"10110", "F", "reserved F", "!"},
     Row{"01011", "G", "reserved G", "&"},  Row{"00101", "H", "reserved H", "#"}, Row{"01100", "I", "8", "8"},
-    Row{"11010", "J", "bell", "'"},        Row{"11110", "K", "(", "("},        Row{"01001", "L", ")", ")"},
-    Row{"00111", "M", ".", "."},           Row{"00110", "N", ",", ","},        Row{"00011", "O", "9", "9"},
-    Row{"01101", "P", "0", "0"},           Row{"11101", "Q", "1", "1"},        Row{"01010", "R", "4", "4"},
-    Row{"10100", "S", "'", "bell"},        Row{"00001", "T", "5", "5"},        Row{"11100", "U", "7", "7"},
-    Row{"01111", "V", "=", ";"},           Row{"11001", "W", "2", "2"},        Row{"10111", "X", "/", "/"},
+    Row{"11010", "J", "bell", "'"},        Row{"11110", "K", "(", "("},          Row{"01001", "L", ")", ")"},
+    Row{"00111", "M", ".", "."},           Row{"00110", "N", ",", ","},          Row{"00011", "O", "9", "9"},
+    Row{"01101", "P", "0", "0"},           Row{"11101", "Q", "1", "1"},          Row{"01010", "R", "4", "4"},
+    Row{"10100", "S", "'", "bell"},        Row{"00001", "T", "5", "5"},          Row{"11100", "U", "7", "7"},
+    Row{"01111", "V", "=", ";"},           Row{"11001", "W", "2", "2"},          Row{"10111", "X", "/", "/"},
     Row{"10101", "Y", "6", "6"},           Row{"10001", "Z", "+", "\""},
 };
 

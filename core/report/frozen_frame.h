@@ -22,8 +22,8 @@ struct Note {
 // What the person froze and wrote: a moment that stays while acquisition goes on. Owned by the window's thread.
 struct FrozenFrame {
     std::shared_ptr<const Snapshot> snapshot;
-    std::uint64_t characterNumber = 0;  // the trace on the grid; 0 = the newest
-    std::int64_t takenSecondsUtc = 0;   // since 1970
+    std::uint64_t characterNumber = 0;             // the trace on the grid; 0 = the newest
+    std::int64_t takenSecondsUtc = 0;              // since 1970
     std::array<std::optional<double>, 2> cursors;  // in grid units after the start instant
     std::vector<Note> notes;
     std::string machine;  // owner's name of it

@@ -23,13 +23,13 @@ struct TraceInstant {
 
 // One received character with its line signal, restored and scaled: 0 = space, 1 = mark.
 struct CharacterTrace {
-    std::uint64_t number = 0;  // counts since the input started
-    unsigned code = 0;         // level 1 is bit 0
-    std::string print;         // UTF-8, what it stands for: "R", "5", "space", "letters"
-    bool stopPresent = true;   // false: framing error
-    double startSeconds = 0.0;       // start instant since the input started
-    double firstSampleSeconds = 0.0; // of level[0], after the start instant (negative: before it)
-    double sampleSeconds = 0.0;      // spacing of level
+    std::uint64_t number = 0;         // counts since the input started
+    unsigned code = 0;                // level 1 is bit 0
+    std::string print;                // UTF-8, what it stands for: "R", "5", "space", "letters"
+    bool stopPresent = true;          // false: framing error
+    double startSeconds = 0.0;        // start instant since the input started
+    double firstSampleSeconds = 0.0;  // of level[0], after the start instant (negative: before it)
+    double sampleSeconds = 0.0;       // spacing of level
     std::vector<float> level;
     std::vector<TraceInstant> instants;  // k = 1 ..
 };
@@ -43,10 +43,10 @@ struct DisplacementDot {
 };
 
 struct TrailPoint {
-    std::uint64_t number = 0;   // of the character that ends the window
-    double seconds = 0.0;       // since the input started
-    double biasPercent = 0.0;   // over the window
-    double uncertainty = 0.0;   // 95 %
+    std::uint64_t number = 0;  // of the character that ends the window
+    double seconds = 0.0;      // since the input started
+    double biasPercent = 0.0;  // over the window
+    double uncertainty = 0.0;  // 95 %
 };
 
 struct TapeCharacter {
@@ -68,17 +68,17 @@ enum class SignalState {
 struct Snapshot {
     std::uint64_t serial = 0;
     SignalState state = SignalState::waiting;
-    std::string stateText;  // one sentence, empty when reading
-    double seconds = 0.0;   // of input so far
+    std::string stateText;           // one sentence, empty when reading
+    double seconds = 0.0;            // of input so far
     std::int64_t newestStampNs = 0;  // monotonic stamp of the block in which the newest character ended; 0 = none
 
     double levelDbfs = -200.0;  // peak of the last 100 ms
     bool clippingNow = false;
     std::uint64_t lostSamples = 0;
 
-    Options options;   // as set
-    Limits limits;     // as chosen
-    int levels = 5;    // of the code
+    Options options;               // as set
+    Limits limits;                 // as chosen
+    int levels = 5;                // of the code
     double gridUnitSeconds = 0.0;  // unit of the ideal grid: the nominal one, else the measured; 0 = not known
     Reading reading;               // over the window
     std::size_t windowUsed = 0;    // characters in the reading

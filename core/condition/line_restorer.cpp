@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/condition/line_restorer.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+namespace trueunit {
+
+namespace {
+constexpr double kSmoothSeconds = 0.0005;   // averages noise, yet shorter than any bounce worth telling
+constexpr double kHoldBackSeconds = 0.006;  // the slowest rise from mid-level to a decision
+constexpr double kHysteresis = 0.2;         // of the swing, either side of the middle
+constexpr double kFollowSeconds = 0.5;      // time constant of swing and offset
+constexpr double kQuietSeconds = 0.004;     // after a decision the levels are not yet steady
+constexpr double kLargestError = 0.25;      // of the swing: more than that is no level error but an edge
+}  // namespace
+
+LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firstSample)
+    : rateHz_(rateHz),
+      width_(std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(kSmoothSeconds * rateHz)))),
+      delay_(static_cast<std::size_t>(std::lround(kHoldBackSeconds * rateHz))),
+      groupDelay_(0.5 * static_cast<double>(width_ - 1)),
+      follow_(1.0 / (kFollowSeconds * rateHz)),
+      quiet_(static_cast<std::size_t>(kQuietSeconds * rateHz)),
+      swing_(fit.swing),
+      offset_(fit.offset),
+      heardCount_(firstSample),
+      restoredCount_(firstSample),
+      held_(std::bit_ceil(delay_ + width_ + 1)),
+      decisionLoss_(fit.coupling, rateHz),
+      high_(fit.startsHigh),
+      restoreLoss_(fit.coupling, rateHz),
+      restoreHigh_(fit.startsHigh) {
+    const std::array<double, 2> start{fit.lossAtStart[0] * swing_, fit.lossAtStart[1] * swing_};
+    decisionLoss_.setState(start);
+    restoreLoss_.setState(start);
+    const double first = level() - start[0] - start[1] + offset_;
+    std::fill(held_.begin(), held_.end(), static_cast<float>(first));
+    sum_ = first * static_cast<double>(width_);
+    previous_ = level();
+    middleCrossing_ = static_cast<double>(firstSample);
+}
+
+void LineRestorer::setCoupling(const HighPass& coupling) {
+    for (CouplingLoss* loss : {&decisionLoss_, &restoreLoss_}) {
+        const std::array<double, 2> state = loss->state();
+        *loss = CouplingLoss(coupling, rateHz_);
+        loss->setState(state);
+    }
+}
+
+void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions) {
+    const std::size_t mask = held_.size() - 1;
+    for (const float sample : heard) {
+        const float x = std::isfinite(sample) ? std::clamp(sample, -8.0F, 8.0F) : 0.0F;
+        const auto n = static_cast<std::size_t>(heardCount_);
+        sum_ += static_cast<double>(x) - static_cast<double>(held_[(n - width_) & mask]);
+        held_[n & mask] = x;
+        ++heardCount_;
+        decide(sum_ / static_cast<double>(width_), transitions);
+        if (heardCount_ - restoredCount_ > delay_)
+            line.push_back(restoreNext(static_cast<double>(held_[(n - delay_) & mask])));
+    }
+}
+
+void LineRestorer::finish(std::vector<float>& line) {
+    const std::size_t mask = held_.size() - 1;
+    while (restoredCount_ < heardCount_)
+        line.push_back(restoreNext(static_cast<double>(held_[static_cast<std::size_t>(restoredCount_) & mask])));
+}
+
+// The smoothed samples lie groupDelay_ behind; the loss model of the decision runs on that clock.
+void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
+    const double value = smooth - offset_ + decisionLoss_.step(level());
+    const double now = static_cast<double>(heardCount_ - 1);
+    if ((value >= 0.0) != (previous_ >= 0.0)) middleCrossing_ = now - value / (value - previous_);
+    previous_ = value;
+    ++sinceDecision_;
+    const double threshold = kHysteresis * swing_;
+    if (high_ ? value < -threshold : value > threshold) {
+        high_ = !high_;
+        sinceDecision_ = 0;
+        const double oldest = now - static_cast<double>(delay_) + groupDelay_ + 1.0;
+        const double crossing = std::max(middleCrossing_, oldest);
+        decisionLoss_.stepWasEarlier(high_ ? swing_ : -swing_, now + 1.0 - crossing);
+        transitions.push_back({crossing - groupDelay_, high_});
+        ahead_.push_back(transitions.back());
+    } else if (sinceDecision_ > quiet_) {
+        followLevels(value - level());
+    }
+}
+
+void LineRestorer::followLevels(double error) {
+    if (std::abs(error) > kLargestError * swing_) return;
+    offset_ += follow_ * error;
+    swing_ += follow_ * (high_ ? error : -error);
+}
+
+float LineRestorer::restoreNext(double heard) {
+    const auto now = static_cast<double>(restoredCount_);
+    while (!ahead_.empty() && ahead_.front().time <= now) {
+        const Transition t = ahead_.front();
+        ahead_.pop_front();
+        restoreHigh_ = t.up;
+        restoreLoss_.stepWasEarlier(t.up ? swing_ : -swing_, now - t.time);
+    }
+    ++restoredCount_;
+    const double lost = restoreLoss_.step(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_);
+    return static_cast<float>((heard - offset_ + lost) / swing_ + 0.5);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <deque>
+#include <span>
+#include <vector>
+
+#include "core/condition/coupling_loss.h"
+#include "core/condition/line_fit.h"
+
+namespace trueunit {
+
+// Gives the line its levels back. In: samples as heard. Out: the line scaled to 0 (low) and 1 (high), late by
+// delay() samples, and the transitions seen in it, each before the samples around it are let go.
+//
+// The levels decided so far are sent through a model of the coupling and what it loses is added to the samples: a
+// level holds for any length of time and no noise is integrated. Swing and offset follow the signal slowly.
+// Analysis thread; a fixed cost a sample; the result does not depend on how the samples are chopped.
+class LineRestorer {
+public:
+    LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firstSample = 0);
+
+    void push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions);
+    void finish(std::vector<float>& line);  // lets go what is held back, with no more transitions
+
+    std::size_t delay() const { return delay_; }
+    double swing() const { return swing_; }
+    double offset() const { return offset_; }
+    bool high() const { return high_; }
+    void setCoupling(const HighPass& coupling);
+
+private:
+    float restoreNext(double heard);
+    void decide(double smooth, std::vector<Transition>& transitions);
+    void followLevels(double error);
+    double level() const { return high_ ? 0.5 * swing_ : -0.5 * swing_; }
+
+    double rateHz_;
+    std::size_t width_;  // of the smoothing before the decision, samples
+    std::size_t delay_;
+    double groupDelay_;
+    double follow_;  // share of the level error taken over per sample
+    std::size_t quiet_;
+
+    double swing_;
+    double offset_;
+    std::uint64_t heardCount_;     // absolute number of the next sample to be heard
+    std::uint64_t restoredCount_;  // absolute number of the next sample to be restored
+
+    // Decision: runs ahead on smoothed samples.
+    std::vector<float> held_;  // ring of the last samples, power of two
+    double sum_ = 0.0;
+    CouplingLoss decisionLoss_;
+    bool high_;
+    double previous_ = 0.0;  // smoothed and restored, last sample
+    double middleCrossing_ = 0.0;
+    std::size_t sinceDecision_ = 0;
+
+    // Restoration: follows delay_ samples behind, with the transitions at their times.
+    CouplingLoss restoreLoss_;
+    bool restoreHigh_;
+    std::deque<Transition> ahead_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/condition/line_study.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <utility>
+#include <vector>
+
+#include "core/condition/line_restorer.h"
+#include "core/normal_equations.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kStudyRateHz = 3000.0;   // enough for corners up to 45 Hz
+constexpr double kBlindSeconds = 0.0025;  // around a transition the edge's own shape rules
+constexpr std::size_t kFewestTransitions = 10;
+constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
+constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of squares by this factor to be believed
+constexpr double kTwoPoleGain = 1.03;
+constexpr double kSilence = 1e-5;  // full scale
+
+struct Stretch {
+    std::vector<double> heard;
+    double rateHz = 0.0;
+    std::vector<Transition> transitions;
+    std::vector<char> blind;
+};
+
+Stretch thin(std::span<const float> heard, double rateHz) {
+    const auto q = std::max<std::size_t>(1, static_cast<std::size_t>(rateHz / kStudyRateHz));
+    Stretch s;
+    s.rateHz = rateHz / static_cast<double>(q);
+    for (std::size_t i = 0; i + q <= heard.size(); i += q) {
+        double sum = 0.0;
+        for (std::size_t j = i; j < i + q; ++j)
+            if (std::isfinite(heard[j])) sum += std::clamp(static_cast<double>(heard[j]), -8.0, 8.0);
+        s.heard.push_back(sum / static_cast<double>(q));
+    }
+    return s;
+}
+
+// Steps of a coupled signal stand out in the difference of neighbouring means, whatever the coupling.
+std::vector<double> meanSteps(const std::vector<double>& x, std::size_t w) {
+    std::vector<double> sums(x.size() + 1, 0.0);
+    for (std::size_t i = 0; i < x.size(); ++i) sums[i + 1] = sums[i] + x[i];
+    std::vector<double> steps(x.size(), 0.0);
+    for (std::size_t i = w; i + w < x.size(); ++i)
+        steps[i] = (sums[i + w] - 2.0 * sums[i] + sums[i - w]) / static_cast<double>(w);
+    return steps;
+}
+
+// A height that the transitions reach: high percentile of the largest steps of short stretches.
+double stepHeight(const std::vector<double>& steps, double rateHz) {
+    const auto chunk = static_cast<std::size_t>(0.05 * rateHz);
+    std::vector<double> largest;
+    for (std::size_t i = 0; i + chunk <= steps.size(); i += chunk) {
+        double m = 0.0;
+        for (std::size_t j = i; j < i + chunk; ++j) m = std::max(m, std::abs(steps[j]));
+        largest.push_back(m);
+    }
+    if (largest.empty()) return 0.0;
+    const auto at = largest.begin() + static_cast<std::ptrdiff_t>(0.85 * static_cast<double>(largest.size() - 1));
+    std::nth_element(largest.begin(), at, largest.end());
+    return *at;
+}
+
+void findTransitions(Stretch& s, double windowSeconds) {
+    const auto w = std::max<std::size_t>(2, static_cast<std::size_t>(windowSeconds * s.rateHz));
+    const std::vector<double> steps = meanSteps(s.heard, w);
+    const double threshold = 0.5 * stepHeight(steps, s.rateHz);
+    s.transitions.clear();
+    if (!(threshold > kSilence)) return;
+    double lastHeight = 0.0;
+    for (std::size_t i = w; i + w < steps.size(); ++i) {
+        const double height = std::abs(steps[i]);
+        if (height < threshold) continue;
+        bool peak = true;
+        for (std::size_t j = i - w; j <= i + w && peak; ++j)
+            peak = std::abs(steps[j]) < height || (std::abs(steps[j]) == height && j >= i);
+        if (!peak) continue;
+        double moment = 0.0;
+        double weight = 0.0;
+        for (std::size_t j = i - w; j <= i + w; ++j) {
+            if (steps[j] * steps[i] <= 0.0) continue;
+            moment += std::abs(steps[j]) * static_cast<double>(j);
+            weight += std::abs(steps[j]);
+        }
+        const Transition t{moment / weight - 0.5, steps[i] > 0.0};
+        if (!s.transitions.empty() && s.transitions.back().up == t.up) {
+            if (height <= lastHeight) continue;
+            s.transitions.pop_back();
+        }
+        s.transitions.push_back(t);
+        lastHeight = height;
+    }
+}
+
+void markBlind(Stretch& s) {
+    s.blind.assign(s.heard.size(), 0);
+    const double reach = kBlindSeconds * s.rateHz;
+    for (const Transition& t : s.transitions) {
+        const auto from = static_cast<std::size_t>(std::max(0.0, t.time - reach));
+        const auto to = static_cast<std::size_t>(std::max(0.0, t.time + reach + 1.0));
+        for (std::size_t i = from; i < std::min(to, s.blind.size()); ++i) s.blind[i] = 1;
+    }
+}
+
+struct Trial {
+    double squares = std::numeric_limits<double>::infinity();
+    LineFit fit;
+};
+
+// Swing, offset and the coupling's state at the start are linear once the high-pass is given.
+Trial tryHighPass(const Stretch& s, const HighPass& highPass) {
+    CouplingLoss loss(highPass, s.rateHz);
+    std::array<CouplingLoss, 2> memory{loss, loss};
+    memory[0].setState({1.0, 0.0});
+    memory[1].setState({0.0, 1.0});
+    const bool startsHigh = !s.transitions.front().up;
+    double line = startsHigh ? 0.5 : -0.5;
+    NormalEquations<4> equations;
+    std::size_t next = 0;
+    std::size_t seen = 0;
+    for (std::size_t i = 0; i < s.heard.size(); ++i) {
+        for (; next < s.transitions.size() && s.transitions[next].time <= static_cast<double>(i); ++next) {
+            const double to = s.transitions[next].up ? 0.5 : -0.5;
+            loss.stepWasEarlier(to - line, static_cast<double>(i) - s.transitions[next].time);
+            line = to;
+        }
+        const double passed = line - loss.step(line);
+        const double m0 = -memory[0].step(0.0);
+        const double m1 = -memory[1].step(0.0);
+        if (s.blind[i]) continue;
+        equations.add({passed, 1.0, m0, m1}, s.heard[i]);
+        ++seen;
+    }
+    for (std::size_t i = 0; i < 4; ++i) equations.stiffen(i, 1e-7 * static_cast<double>(seen + 1));
+    Trial trial;
+    const auto solution = equations.solve();
+    if (!solution || seen < 20 || !(std::abs((*solution)[0]) > kSilence)) return trial;
+    const double swing = (*solution)[0];
+    if (swing <= 0.0) return trial;  // the transitions say which way is up
+    trial.squares = equations.left(*solution);
+    trial.fit = {swing,      (*solution)[1],
+                 highPass,   std::sqrt(trial.squares / static_cast<double>(seen)) / swing,
+                 startsHigh, {(*solution)[2] / swing, (*solution)[3] / swing}};
+    return trial;
+}
+
+// Smallest value of f on [low, high] by golden section; f has one minimum there.
+template <class F>
+double goldenMinimum(F f, double low, double high, int steps) {
+    constexpr double kGolden = 0.6180339887498949;
+    double a = high - kGolden * (high - low);
+    double b = low + kGolden * (high - low);
+    double fa = f(a);
+    double fb = f(b);
+    for (int i = 0; i < steps; ++i) {
+        if (fa < fb) {
+            high = b;
+            b = a;
+            fb = fa;
+            fa = f(a = high - kGolden * (high - low));
+        } else {
+            low = a;
+            a = b;
+            fa = fb;
+            fb = f(b = low + kGolden * (high - low));
+        }
+    }
+    return 0.5 * (low + high);
+}
+
+// A pair of poles by natural frequency and damping: nearly independent of each other. Logarithms.
+HighPass pairOf(double logHz, double logDamping) {
+    const double w = 2.0 * std::numbers::pi * std::exp(logHz);
+    return {2.0 * w * std::exp(logDamping), w * w};
+}
+
+Trial bestOnePole(const Stretch& s) {
+    const auto squares = [&s](double logHz) { return tryHighPass(s, HighPass::ofCorners(std::exp(logHz))).squares; };
+    constexpr double kStep = 0.45;
+    double best = std::log(0.1);
+    double least = std::numeric_limits<double>::infinity();
+    for (double x = std::log(0.1); x < std::log(70.0); x += kStep)
+        if (const double v = squares(x); v < least) {
+            least = v;
+            best = x;
+        }
+    const double x = goldenMinimum(squares, best - kStep, best + kStep, 14);
+    return tryHighPass(s, HighPass::ofCorners(std::exp(x)));
+}
+
+Trial bestTwoPoles(const Stretch& s) {
+    const auto squares = [&s](double f, double d) { return tryHighPass(s, pairOf(f, d)).squares; };
+    double bestF = 0.0;
+    double bestD = 0.0;
+    double least = std::numeric_limits<double>::infinity();
+    for (const double hz : {0.7, 1.5, 3.0, 6.0, 12.0, 22.0, 40.0})
+        for (const double damping : {0.7, 1.0, 1.8, 4.0})
+            if (const double v = squares(std::log(hz), std::log(damping)); v < least) {
+                least = v;
+                bestF = std::log(hz);
+                bestD = std::log(damping);
+            }
+    double reach = 0.6;
+    for (int round = 0; round < 4; ++round, reach *= 0.4) {
+        bestF = goldenMinimum([&](double f) { return squares(f, bestD); }, bestF - reach, bestF + reach, 9);
+        const double low = std::max(bestD - reach, std::log(0.5));
+        bestD = goldenMinimum([&](double d) { return squares(bestF, d); }, low, bestD + reach, 9);
+    }
+    return tryHighPass(s, pairOf(bestF, bestD));
+}
+
+Trial bestFit(Stretch& s) {
+    if (s.transitions.size() < kFewestTransitions) return {};
+    markBlind(s);
+    Trial best = tryHighPass(s, HighPass{});
+    const Trial one = bestOnePole(s);
+    if (best.squares > kOnePoleGain * one.squares) best = one;
+    const Trial two = bestTwoPoles(s);
+    if (best.squares > kTwoPoleGain * two.squares) best = two;
+    return best;
+}
+
+// The restorer places transitions better than the mean steps do, slow edges above all: once more with those.
+Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz) {
+    LineRestorer restorer(first.fit, rateHz);
+    std::vector<float> line;
+    Stretch s;
+    restorer.push(heard, line, s.transitions);
+    s.heard = before.heard;
+    s.rateHz = before.rateHz;
+    const double q = rateHz / s.rateHz;
+    for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
+    return bestFit(s);
+}
+
+}  // namespace
+
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz) {
+    Stretch s = thin(heard, rateHz);
+    Trial best;
+    for (const double window : {0.0015, 0.005}) {
+        findTransitions(s, window);
+        const Trial trial = bestFit(s);
+        if (trial.fit.swing > 0.0 && trial.squares < best.squares) best = trial;
+        if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
+    }
+    if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
+    const Trial second = again(s, best, heard, rateHz);
+    if (second.fit.swing > 0.0 && second.squares < 1.2 * best.squares) best = second;
+    if (best.fit.residual > kLargestResidual) return std::nullopt;
+    return best.fit;
+}
+
+}  // namespace trueunit

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/detect/edge_shape.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace trueunit {
+
+namespace {
+constexpr double kReachSeconds = 0.004;
+constexpr int kFinePerSample = 4;
+constexpr double kFirstRiseSeconds = 0.0004;
+constexpr double kZoneFloorSeconds = 0.00012;
+constexpr double kZoneLevel = 0.015;  // the form's zone ends where it is this close to 0 or 1
+constexpr int kYoungEdges = 100;
+constexpr int kMemoryEdges = 600;  // older edges fade, so that the form follows a changing contact
+}  // namespace
+
+EdgeShape::EdgeShape(double rateHz, double sliceFraction)
+    : reach_(std::floor(kReachSeconds * rateHz)),
+      sliceFraction_(sliceFraction),
+      smallestZone_(std::max(3.0, kZoneFloorSeconds * rateHz)) {
+    const auto n = static_cast<std::size_t>(2.0 * reach_ * kFinePerSample) + 1;
+    sum_.assign(n, 0.0);
+    count_.assign(n, 0.0);
+    seed(kFirstRiseSeconds * rateHz);
+}
+
+void EdgeShape::seed(double rise) {
+    std::vector<double> smooth(sum_.size());
+    const double scale = rise / 2.1972;  // 10 to 90 % of a logistic step
+    for (std::size_t i = 0; i < smooth.size(); ++i)
+        smooth[i] = 1.0 / (1.0 + std::exp(-(static_cast<double>(i) / kFinePerSample - reach_) / (0.5 * scale)));
+    adopt(smooth);
+}
+
+void EdgeShape::setSlice(double fraction) {
+    sliceFraction_ = fraction;
+    slice_ = crossing(fraction);
+}
+
+void EdgeShape::learn(double firstOffset, std::span<const double> scaled) {
+    for (std::size_t i = 0; i < scaled.size(); ++i) {
+        const double at = (firstOffset + static_cast<double>(i) + reach_) * kFinePerSample;
+        if (at < -0.5 || at > static_cast<double>(sum_.size()) - 1.0) continue;
+        const auto bin = static_cast<std::size_t>(at + 0.5);
+        sum_[bin] += scaled[i];
+        count_[bin] += 1.0;
+    }
+    if (++edges_ >= nextRebuild_) {
+        rebuild();
+        nextRebuild_ = edges_ + std::min(edges_, 100);
+    }
+}
+
+// Local straight-line fits over a width that follows the edge itself: noise falls, the form stays.
+void EdgeShape::rebuild() {
+    const auto n = static_cast<std::ptrdiff_t>(sum_.size());
+    const auto half = static_cast<std::ptrdiff_t>(
+        std::clamp(rise_ / 6.0, 0.5, reach_ / 8.0) * static_cast<double>(kFinePerSample) + 0.5);
+    std::vector<double> smooth(sum_.size());
+    for (std::ptrdiff_t i = 0; i < n; ++i) {
+        double w = 0.0, x = 0.0, xx = 0.0, y = 0.0, xy = 0.0;
+        std::ptrdiff_t reach = half;
+        for (; reach <= n; reach *= 2) {
+            w = x = xx = y = xy = 0.0;
+            for (std::ptrdiff_t j = std::max<std::ptrdiff_t>(0, i - reach); j <= std::min(n - 1, i + reach); ++j) {
+                const double d = static_cast<double>(j - i);
+                const double weight =
+                    count_[static_cast<std::size_t>(j)] * (1.0 - std::abs(d) / static_cast<double>(reach + 1));
+                const double mean = count_[static_cast<std::size_t>(j)] > 0.0
+                                        ? sum_[static_cast<std::size_t>(j)] / count_[static_cast<std::size_t>(j)]
+                                        : 0.0;
+                w += weight;
+                x += weight * d;
+                xx += weight * d * d;
+                y += weight * mean;
+                xy += weight * d * mean;
+            }
+            if (w > 1.0) break;
+        }
+        const double det = w * xx - x * x;
+        smooth[static_cast<std::size_t>(i)] = det > 1e-9 * w * w ? (y * xx - x * xy) / det : (w > 0.0 ? y / w : 0.0);
+    }
+    adopt(smooth);
+    // The first edges were aligned by a form not yet known, and very old ones may have been another form.
+    const double keep = edges_ < kYoungEdges ? 0.3 : edges_ > kMemoryEdges ? 0.85 : 1.0;
+    for (double& v : sum_) v *= keep;
+    for (double& v : count_) v *= keep;
+}
+
+void EdgeShape::adopt(const std::vector<double>& smooth) {
+    value_ = smooth;
+    slope_.assign(value_.size(), 0.0);
+    for (std::size_t i = 1; i + 1 < value_.size(); ++i)
+        slope_[i] = 0.5 * (value_[i + 1] - value_[i - 1]) * kFinePerSample;
+    const double early = crossing(0.1);
+    const double late = crossing(0.9);
+    rise_ = std::max(0.0, late - early);
+    slice_ = crossing(sliceFraction_);
+    std::size_t first = 0;
+    std::size_t last = value_.size() - 1;
+    const double middle = (reach_ + slice_) * kFinePerSample;
+    first = static_cast<std::size_t>(std::clamp(middle, 0.0, static_cast<double>(last)));
+    std::size_t end = first;
+    while (first > 0 && value_[first] > kZoneLevel) --first;
+    while (end < last && value_[end] < 1.0 - kZoneLevel) ++end;
+    const double before = reach_ - static_cast<double>(first) / kFinePerSample;
+    const double after = static_cast<double>(end) / kFinePerSample - reach_;
+    zone_ = std::clamp(1.15 * std::max(before, after) + 1.0, smallestZone_, reach_);
+}
+
+// The crossing nearest to the middle of the swing, walking outwards from it.
+double EdgeShape::crossing(double fraction) const {
+    std::size_t steepest = 0;
+    for (std::size_t i = 0; i < value_.size(); ++i)
+        if (slope_.size() == value_.size() && slope_[i] > slope_[steepest]) steepest = i;
+    std::size_t i = steepest;
+    if (value_[i] < fraction)
+        while (i + 1 < value_.size() && value_[i + 1] < fraction) ++i;
+    else
+        while (i > 0 && value_[i] >= fraction) --i;
+    if (i + 1 >= value_.size()) return reach_;
+    const double rise = value_[i + 1] - value_[i];
+    const double part = rise > 0.0 ? std::clamp((fraction - value_[i]) / rise, 0.0, 1.0) : 0.0;
+    return (static_cast<double>(i) + part) / kFinePerSample - reach_;
+}
+
+double EdgeShape::value(double t) const {
+    const double at = (t + reach_) * kFinePerSample;
+    if (at <= 0.0) return value_.front();
+    if (at >= static_cast<double>(value_.size() - 1)) return value_.back();
+    const auto i = static_cast<std::size_t>(at);
+    const double part = at - static_cast<double>(i);
+    return value_[i] + part * (value_[i + 1] - value_[i]);
+}
+
+double EdgeShape::slope(double t) const {
+    const double at = (t + reach_) * kFinePerSample;
+    if (at <= 0.0 || at >= static_cast<double>(slope_.size() - 1)) return 0.0;
+    const auto i = static_cast<std::size_t>(at);
+    const double part = at - static_cast<double>(i);
+    return slope_[i] + part * (slope_[i + 1] - slope_[i]);
+}
+
+}  // namespace trueunit

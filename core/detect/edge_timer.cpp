@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/detect/edge_timer.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+#include "core/normal_equations.h"
+
+namespace trueunit {
+
+namespace {
+constexpr double kHistorySeconds = 1.2;
+constexpr double kLongestReachSeconds = 0.010;  // either side of an edge; more would let hum in
+constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
+constexpr double kFewestLevelSamples = 6.0;
+constexpr double kLongElementSeconds = 0.014;
+constexpr double kSettledSeconds = 0.003;  // measured at the end of a long element
+constexpr double kUnsettled = 0.05;        // of the swing missing beside the edges: the edge is slow
+constexpr double kForget = 0.03;
+}  // namespace
+
+EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSample)
+    : rateHz_(rateHz),
+      sliceFraction_(sliceFraction),
+      longestReach_(std::floor(kLongestReachSeconds * rateHz)),
+      shapes_{EdgeShape(rateHz, 1.0 - sliceFraction), EdgeShape(rateHz, sliceFraction)},
+      ring_(std::bit_ceil(static_cast<std::size_t>(kHistorySeconds * rateHz))),
+      begin_(firstSample),
+      end_(firstSample) {}
+
+void EdgeTimer::setMarkIsLow(bool low) {
+    const double height = low ? 1.0 - sliceFraction_ : sliceFraction_;
+    shapes_[0].setSlice(1.0 - height);
+    shapes_[1].setSlice(height);
+}
+
+void EdgeTimer::push(std::span<const float> line) {
+    const std::size_t mask = ring_.size() - 1;
+    for (const float v : line) ring_[static_cast<std::size_t>(end_++) & mask] = v;
+    if (end_ - begin_ > ring_.size()) begin_ = end_ - ring_.size();
+}
+
+void EdgeTimer::advance(std::vector<Edge>& out) {
+    const double needed = longestReach_ + 2.0;
+    while (!waiting_.empty() && waiting_.front().first.time + needed < static_cast<double>(end_)) {
+        out.push_back(place(waiting_.front()));
+        waiting_.pop_front();
+    }
+}
+
+void EdgeTimer::finish(std::vector<Edge>& out) {
+    for (; !waiting_.empty(); waiting_.pop_front()) out.push_back(place(waiting_.front()));
+}
+
+Edge EdgeTimer::place(const HeldTransition& held) {
+    Edge edge{held.first.time, held.first.up, held.bounces, held.settleSamples, held.glitch};
+    if (held.glitch) return edge;
+    EdgeShape& shape = shapes_[held.first.up ? 1 : 0];
+    const Levels levels = levelsAround(held.first.time, held, shape.zone());
+    const double reference = fitForm(held.first.time, levels, held.first.up);
+    edge.time = reference + shape.sliceOffset();
+    followSettled(held, edge.time);
+    if (levels.local) {
+        const double settledSwing = settled_[1] - settled_[0];
+        const double missing = 1.0 - std::abs(levels.after - levels.before) / settledSwing;
+        unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
+        followNoise(edge.time, levels, shape.zone());
+    }
+    if (unsettled_[held.first.up ? 1 : 0] > kUnsettled) edge.time = crossSettled(held.first.time, held.first.up);
+    if (levels.local && held.bounces == 0) {
+        const double span = std::min(shape.reach(), levels.reach);
+        const auto first =
+            static_cast<std::uint64_t>(std::max(static_cast<double>(begin_), std::ceil(reference - span)));
+        const auto last = static_cast<std::uint64_t>(std::min(static_cast<double>(end_), std::floor(reference + span)));
+        std::vector<double> scaled;
+        for (std::uint64_t i = first; i < last; ++i) {
+            const double off = static_cast<double>(i) - reference;
+            scaled.push_back((sample(i) - levels.slope * off - levels.before) / (levels.after - levels.before));
+        }
+        shape.learn(static_cast<double>(first) - reference, scaled);
+    }
+    return edge;
+}
+
+EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held, double zone) const {
+    Levels levels;
+    const bool up = held.first.up;
+    levels.before = settled_[up ? 0 : 1];
+    levels.after = settled_[up ? 1 : 0];
+    const double otherZone = shapes_[up ? 0 : 1].zone();
+    const double before = std::min(kShareOfElement * held.clearBefore, held.clearBefore - otherZone);
+    const double after = std::min(kShareOfElement * held.clearAfter, held.clearAfter - otherZone);
+    levels.reach = std::min({longestReach_, before, after});
+    if (levels.reach < zone + kFewestLevelSamples) return levels;
+    if (at - levels.reach < static_cast<double>(begin_) || at + levels.reach + 1.0 >= static_cast<double>(end_))
+        return levels;
+
+    struct Side {
+        double n = 0.0, t = 0.0, y = 0.0, tt = 0.0, ty = 0.0;
+    };
+    const auto sum = [&](double from, double to) {
+        Side s;
+        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            const double t = static_cast<double>(i) - at;
+            const double y = sample(i);
+            s.n += 1.0;
+            s.t += t;
+            s.y += y;
+            s.tt += t * t;
+            s.ty += t * y;
+        }
+        return s;
+    };
+    const Side l = sum(at - levels.reach, at - zone);
+    const Side r = sum(at + zone, at + levels.reach);
+    const double tt = l.tt - l.t * l.t / l.n + r.tt - r.t * r.t / r.n;
+    const double ty = l.ty - l.t * l.y / l.n + r.ty - r.t * r.y / r.n;
+    const double slope = ty / tt;
+    const double low = (l.y - slope * l.t) / l.n;
+    const double high = (r.y - slope * r.t) / r.n;
+    if (std::abs(high - low) < 0.3 || (high > low) != up) return levels;  // no edge here: keep what is known
+    levels.slope = slope;
+    levels.before = low;
+    levels.after = high;
+    levels.local = true;
+    return levels;
+}
+
+// Gauss-Newton on the time alone; the levels are given. Converges in three or four rounds.
+double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
+    const EdgeShape& shape = shapes_[up ? 1 : 0];
+    const double zone = shape.zone();
+    const double scale = 1.0 / (levels.after - levels.before);
+    double t = at - shape.sliceOffset();
+    for (int round = 0; round < 8; ++round) {
+        const double from = std::max(t - zone, static_cast<double>(begin_));
+        const double to = std::min(t + zone, static_cast<double>(end_) - 1.0);
+        double numerator = 0.0;
+        double denominator = 0.0;
+        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            const double r = static_cast<double>(i) - t;
+            const double slope = shape.slope(r);
+            const double z = (sample(i) - levels.slope * (static_cast<double>(i) - at) - levels.before) * scale;
+            numerator += slope * (shape.value(r) - z);
+            denominator += slope * slope;
+        }
+        if (!(denominator > 0.0)) return at - shape.sliceOffset();
+        const double move = std::clamp(numerator / denominator, -0.5 * zone, 0.5 * zone);
+        t += move;
+        if (std::abs(move) < 1e-4) break;
+    }
+    return std::abs(t - at) < 3.0 * zone ? t : at - shape.sliceOffset();
+}
+
+// Where the line crosses the slice between the settled levels: a parabola through the samples around it.
+double EdgeTimer::crossSettled(double at, bool up) const {
+    const EdgeShape& shape = shapes_[up ? 1 : 0];
+    const double height = settled_[0] + (settled_[1] - settled_[0]) * 0.5;
+    const double half = std::clamp(0.25 * shape.riseSamples(), 0.0003 * rateHz_, 0.0015 * rateHz_);
+    double t = at;
+    for (int round = 0; round < 3; ++round) {
+        NormalEquations<3> parabola;
+        const double from = std::max(t - half, static_cast<double>(begin_));
+        const double to = std::min(t + half, static_cast<double>(end_) - 1.0);
+        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            const double u = (static_cast<double>(i) - t) / half;
+            parabola.add({1.0, u, u * u}, sample(i) - height);
+        }
+        const auto c = parabola.solve();
+        if (!c || std::abs((*c)[1]) < 1e-6) return at;
+        double u = -(*c)[0] / (*c)[1];
+        for (int i = 0; i < 3; ++i) u = -((*c)[0] + (*c)[2] * u * u) / (*c)[1];
+        t += half * std::clamp(u, -1.0, 1.0);
+    }
+    return t;
+}
+
+void EdgeTimer::followNoise(double at, const Levels& levels, double zone) {
+    double squares = 0.0;
+    double count = 0.0;
+    const auto side = [&](double from, double to, double level) {
+        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            const double e = sample(i) - level - levels.slope * (static_cast<double>(i) - at);
+            squares += e * e;
+            count += 1.0;
+        }
+    };
+    side(at - levels.reach, at - 1.3 * zone, levels.before);
+    side(at + 1.3 * zone, at + levels.reach, levels.after);
+    constexpr double kKeep = 0.99;
+    noiseSquares_ = kKeep * noiseSquares_ + squares;
+    noiseCount_ = kKeep * noiseCount_ + count;
+}
+
+double EdgeTimer::noiseRms() const { return noiseCount_ > 0.0 ? std::sqrt(noiseSquares_ / noiseCount_) : 0.0; }
+
+// Levels at the end of long elements: what the line comes to when it has time.
+void EdgeTimer::followSettled(const HeldTransition& held, double at) {
+    if (held.clearBefore < kLongElementSeconds * rateHz_) return;
+    const double to = at - shapes_[held.first.up ? 1 : 0].zone();
+    const double from = to - kSettledSeconds * rateHz_;
+    if (from < static_cast<double>(begin_)) return;
+    double sum = 0.0;
+    double n = 0.0;
+    for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i, n += 1.0)
+        sum += sample(i);
+    const std::size_t side = held.first.up ? 0 : 1;
+    settledCount_[side] = std::min(settledCount_[side] + 1.0, 1.0 / kForget);
+    settled_[side] += (sum / n - settled_[side]) / settledCount_[side];
+}
+
+EdgeTimer::Excerpt EdgeTimer::excerpt(double from, double to, std::size_t most) const {
+    Excerpt e;
+    const double first = std::max(std::ceil(from), static_cast<double>(begin_));
+    const double last = std::min(to, static_cast<double>(end_) - 1.0);
+    if (last <= first) return e;
+    e.firstAt = first;
+    e.spacing = std::max(1.0, std::floor((last - first) / static_cast<double>(most)));
+    for (double i = first; i <= last; i += e.spacing)
+        e.line.push_back(static_cast<float>(sample(static_cast<std::uint64_t>(i))));
+    return e;
+}
+
+}  // namespace trueunit

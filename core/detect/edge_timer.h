@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <deque>
+#include <span>
+#include <vector>
+
+#include "core/detect/bounce_gate.h"
+#include "core/detect/edge.h"
+#include "core/detect/edge_shape.h"
+
+namespace trueunit {
+
+// Places each held transition to a small part of a sample. In: the restored line (0..1) and held transitions. Out:
+// edges in order. An edge's own levels come from the line either side of it, with a slope common to both sides, so
+// that hum and drift do not shift it; its time from a least-squares fit of the learned form between those levels.
+// A slow edge that never settles between neighbours is timed by its crossing of the settled levels instead.
+// Analysis thread; keeps the last second of line; cost per edge, not per sample.
+class EdgeTimer {
+public:
+    EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSample = 0);
+
+    void push(std::span<const float> line);
+    void time(const HeldTransition& held) { waiting_.push_back(held); }
+    void advance(std::vector<Edge>& out);  // times what the line now covers
+    void finish(std::vector<Edge>& out);   // times the rest with what there is
+    bool waits() const { return !waiting_.empty(); }
+    double waitsSince() const { return waiting_.front().first.time; }
+
+    double noiseRms() const;  // of the line, fraction of the swing; 0 = not known
+    double riseSamples(bool up) const { return shapes_[up ? 1 : 0].riseSamples(); }
+    std::span<const EdgeShape, 2> shapes() const { return shapes_; }
+    void setShapes(std::span<const EdgeShape, 2> shapes) { shapes_ = {shapes[0], shapes[1]}; }
+    void setMarkIsLow(bool low);  // the slice counts from space to mark
+
+    // The line from a sample on, as far as it is still held. For the traces.
+    struct Excerpt {
+        double firstAt = 0.0;  // samples since the input started
+        double spacing = 1.0;  // samples
+        std::vector<float> line;
+    };
+    Excerpt excerpt(double from, double to, std::size_t most) const;
+    std::uint64_t end() const { return end_; }  // first sample not yet seen
+
+private:
+    struct Levels {
+        double before = 0.0;
+        double after = 1.0;
+        double slope = 0.0;  // per sample, common to both sides
+        double reach = 0.0;  // half length used
+        bool local = false;  // measured beside the edge, not taken over
+    };
+
+    Edge place(const HeldTransition& held);
+    Levels levelsAround(double at, const HeldTransition& held, double zone) const;
+    double fitForm(double at, const Levels& levels, bool up) const;
+    double crossSettled(double at, bool up) const;
+    void followNoise(double at, const Levels& levels, double zone);
+    void followSettled(const HeldTransition& held, double at);
+    double sample(std::uint64_t i) const { return static_cast<double>(ring_[i & (ring_.size() - 1)]); }
+
+    double rateHz_;
+    double sliceFraction_;
+    double longestReach_;
+    std::array<EdgeShape, 2> shapes_;  // falling, rising
+    std::vector<float> ring_;
+    std::uint64_t begin_;
+    std::uint64_t end_;
+    std::deque<HeldTransition> waiting_;
+    double noiseSquares_ = 0.0;
+    double noiseCount_ = 0.0;
+    std::array<double, 2> settled_{0.0, 1.0};  // levels at the end of long elements
+    std::array<double, 2> settledCount_{0.0, 0.0};
+    std::array<double, 2> unsettled_{0.0, 0.0};  // how far edges fall short of the settled levels, by direction
+};
+
+}  // namespace trueunit

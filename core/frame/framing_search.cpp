@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/frame/framing_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <vector>
+
+#include "core/frame/unit_fit.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kSlowestBaud = 35.0;
+constexpr double kFastestBaud = 130.0;
+constexpr double kStep = 1.012;
+constexpr std::size_t kFewestEdges = 16;
+constexpr std::size_t kFewestCharacters = 5;
+constexpr std::size_t kStartsTried = 5;
+constexpr double kMostErrors = 0.34;
+constexpr double kMostScatter = 0.13;  // units
+constexpr double kMostBias = 0.45;     // units
+
+struct Attempt {
+    double cost = 1e300;
+    FramingFound found;
+};
+
+std::vector<Character> frame(std::span<const Edge> edges, double secondsPerSample, int levels, const Framing& framing) {
+    CharacterFramer framer(levels, framing);
+    std::vector<Character> characters;
+    for (const Edge& e : edges) framer.push(e, secondsPerSample);
+    framer.advance(edges.back().time * secondsPerSample, characters);
+    return characters;
+}
+
+std::vector<const Character*> pointers(const std::vector<Character>& characters) {
+    std::vector<const Character*> p;
+    for (const Character& c : characters) p.push_back(&c);
+    return p;
+}
+
+// Two lengths that only alternate are a square wave: nothing in them tells a unit.
+bool isSquareWave(std::span<const Edge> edges) {
+    if (edges.size() < 6) return true;
+    std::array<double, 2> low{1e300, 1e300};
+    std::array<double, 2> high{0.0, 0.0};
+    for (std::size_t i = 1; i < edges.size(); ++i) {
+        const double length = edges[i].time - edges[i - 1].time;
+        low[i % 2] = std::min(low[i % 2], length);
+        high[i % 2] = std::max(high[i % 2], length);
+    }
+    return high[0] < 1.25 * low[0] && high[1] < 1.25 * low[1];
+}
+
+Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels, Framing framing) {
+    Attempt a;
+    std::vector<Character> characters = frame(edges, secondsPerSample, levels, framing);
+    if (characters.size() < kFewestCharacters) return a;
+    for (int round = 0; round < 2; ++round) {  // the second round with the unit and bias that the first one found
+        const auto fit = fitUnit(pointers(characters));
+        if (!fit || std::abs(fit->unit.value / framing.unitSeconds - 1.0) > 0.04) return a;
+        if (!fit->toMark || std::abs(fit->toMark->value) > kMostBias * fit->unit.value) return a;
+        framing.unitSeconds = fit->unit.value;
+        framing.biasSeconds = fit->toMark->value;
+        characters = frame(edges, secondsPerSample, levels, framing);
+    }
+    const auto fit = fitUnit(pointers(characters));
+    if (!fit || characters.size() < kFewestCharacters) return a;
+    std::size_t bad = 0;
+    std::set<unsigned> codes;
+    for (const Character& c : characters) {
+        bad += c.measurable() ? 0U : 1U;
+        codes.insert(c.code);
+    }
+    a.found.framing = framing;
+    a.found.scatterUnits = fit->rms / fit->unit.value;
+    a.found.errorShare = static_cast<double>(bad) / static_cast<double>(characters.size());
+    // Edges that no character owns speak against the attempt as framing errors do.
+    const double owned = static_cast<double>(fit->instants + characters.size() - bad);
+    const double unowned = std::max(0.0, 1.0 - owned / static_cast<double>(edges.size()));
+    a.cost = a.found.scatterUnits + 0.5 * a.found.errorShare + 0.5 * unowned +
+             0.05 * std::abs(framing.biasSeconds) / framing.unitSeconds + (codes.size() < 2 ? 0.02 : 0.0);
+    return a;
+}
+
+}  // namespace
+
+std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels) {
+    if (edges.size() < kFewestEdges || isSquareWave(edges)) return std::nullopt;
+    Attempt best;
+    for (const bool inverted : {false, true})
+        for (std::size_t first = 0, starts = 0; first < edges.size() && starts < kStartsTried; ++first) {
+            if (edges[first].up != inverted) continue;  // a start goes to space
+            ++starts;
+            for (double baud = kSlowestBaud; baud < kFastestBaud; baud *= kStep) {
+                Attempt a = attempt(edges.subspan(first), secondsPerSample, levels, {inverted, 1.0 / baud, 0.0});
+                if (a.cost + 1e-3 * static_cast<double>(starts) >= best.cost) continue;
+                a.found.firstEdge = first;
+                a.cost += 1e-3 * static_cast<double>(starts);
+                best = a;
+            }
+        }
+    if (best.cost > 1e299 || best.found.errorShare > kMostErrors || best.found.scatterUnits > kMostScatter)
+        return std::nullopt;
+    return best.found;
+}
+
+}  // namespace trueunit

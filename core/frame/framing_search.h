@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "core/detect/edge.h"
+#include "core/frame/character_framer.h"
+
+namespace trueunit {
+
+// What a stretch of edges turned out to be.
+struct FramingFound {
+    Framing framing;
+    std::size_t firstEdge = 0;  // framing starts with this edge
+    double scatterUnits = 0.0;  // rms of what speed, bias and end do not explain
+    double errorShare = 0.0;    // framing errors, 0..1
+};
+
+// Finds speed, polarity and the first start in a stretch of edges (about two seconds of running tape), by trying
+// every speed from 35 to 130 baud in both polarities and keeping the one under which the edges fall into characters
+// best. Empty when none does: then the signal is not start-stop, or there is too little of it. Pure.
+std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels);
+
+}  // namespace trueunit

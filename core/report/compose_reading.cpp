@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/compose_reading.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/frame/code_table.h"
+#include "core/measure/timing.h"
+
+namespace trueunit {
+
+namespace {
+
+// What the instrument itself may add, 95 %: the card's clock untrimmed (100 parts in a million) and the placing of
+// instants (residual of the self-check on noiseless signals).
+constexpr double kClockPercent = 0.01;
+constexpr double kTrimmedClockPercent = 0.001;
+constexpr double kPlacingPercent = 0.01;
+
+Measured scaled(Measured m, double factor, double calibration = 0.0) {
+    return {m.value * factor, std::hypot(m.uncertainty * std::abs(factor), calibration)};
+}
+
+std::vector<const Character*> plain(const std::vector<const LoggedCharacter*>& logged) {
+    std::vector<const Character*> out;
+    out.reserve(logged.size());
+    for (const LoggedCharacter* c : logged) out.push_back(&c->character);
+    return out;
+}
+
+TextReading textOf(const std::vector<const LoggedCharacter*>& window, const std::string& code) {
+    TextReading text;
+    text.code = code;
+    text.characters = static_cast<long>(window.size());
+    for (const LoggedCharacter* c : window) {
+        if (!c->character.stopPresent) ++text.framingErrors;
+        text.decoded += c->text;
+    }
+    return text;
+}
+
+ContactReading contactOf(const std::vector<const LoggedCharacter*>& window) {
+    ContactReading contact;
+    for (const LoggedCharacter* c : window) {
+        contact.bounces += c->character.bounces;
+        contact.longestMs = std::max(contact.longestMs, 1e3 * c->character.longestBounceSeconds);
+    }
+    return contact;
+}
+
+void readSpeed(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
+               int levels, double clockPercent) {
+    SpeedReading& s = r.speed;
+    const double unit = fit.unit.value;
+    s.unitMs = 1e3 * unit;
+    const double relative = std::hypot(fit.unit.uncertainty / unit, 0.01 * clockPercent);
+    s.baud = Measured{1.0 / unit, relative / unit};
+    if (nominal) {
+        s.nominalBaud = nominal->baud;
+        s.nominalUnitMs = 1e3 * nominal->unitSeconds;
+        s.errorPercent = Measured{100.0 * (nominal->unitSeconds / unit - 1.0), 100.0 * relative};
+    }
+    const auto period = characterPeriod(window, unit, levels);
+    if (!period) return;
+    s.characterMs = scaled(*period, 1e3, 10.0 * period->value * clockPercent);
+    s.operationsPerMinute =
+        Measured{60.0 / period->value,
+                 60.0 / period->value * std::hypot(period->uncertainty / period->value, 0.01 * clockPercent)};
+    const double units = period->value / unit;
+    s.stopUnits =
+        Measured{units - (levels + 1), std::hypot(period->uncertainty / unit, units * fit.unit.uncertainty / unit)};
+}
+
+void readDistortion(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
+                    int levels) {
+    const double unit = fit.unit.value;
+    const double reference = nominal ? nominal->unitSeconds : unit;
+    DistortionReading& d = r.distortion;
+    if (fit.toMark) d.biasPercent = scaled(*fit.toMark, -100.0 / reference, kPlacingPercent);
+    if (fit.toSpace) d.endPercent = scaled(*fit.toSpace, 100.0 / reference, kPlacingPercent);
+    d.synchronousPercent = startStopDistortion(window, unit);
+    if (nominal) d.grossPercent = startStopDistortion(window, reference);
+    for (const InstantStatistics& i : instantStatistics(window, unit))
+        r.instants.push_back({i.k, i.to, i.count, i.mean, i.rms, i.least, i.largest});
+    if (const auto range = samplingRange(window, reference, levels))
+        r.margin = MarginReading{100.0 * range->low, 100.0 * range->high};
+}
+
+void judge(Reading& r, const Limits& limits) {
+    r.verdict.limits = limits.name;
+    if (!r.valid()) return;
+    const auto check = [&](const char* key, std::optional<double> value, double limit) {
+        if (value && std::abs(*value) > limit) r.verdict.exceeded.emplace_back(key);
+    };
+    const auto value = [](const std::optional<Measured>& m) -> std::optional<double> {
+        if (!m) return std::nullopt;
+        return m->value;
+    };
+    check("error_percent", value(r.speed.errorPercent), limits.speedPercent);
+    check("gross_percent", r.distortion.grossPercent, limits.grossPercent);
+    check("synchronous_percent", r.distortion.synchronousPercent, limits.synchronousPercent);
+    check("bias_percent", value(r.distortion.biasPercent), limits.biasPercent);
+    check("end_percent", value(r.distortion.endPercent), limits.endPercent);
+    r.verdict.within = r.verdict.exceeded.empty();
+}
+
+void noteWhatIsMissing(Reading& r) {
+    if (!r.speed.nominalBaud)
+        r.notes.emplace_back(
+            "No standard speed lies within 3 % of the measured one: speed error and gross distortion "
+            "need a nominal speed.");
+    if (!r.distortion.biasPercent)
+        r.notes.emplace_back("No instant to mark inside these characters: they cannot tell the bias.");
+    if (!r.distortion.endPercent)
+        r.notes.emplace_back("No instant to space inside these characters: they cannot tell the end distortion.");
+    if (!r.speed.stopUnits) r.notes.emplace_back("The tape did not run without pause: the stop cannot be told.");
+}
+
+}  // namespace
+
+std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds) {
+    if (options.baud) return namedSpeed(*options.baud);
+    return nearestStandardSpeed(unitSeconds);
+}
+
+Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
+                       InputReading input) {
+    Reading r;
+    r.input = std::move(input);
+    r.text = textOf(characters.window, options.code);
+    r.verdict.limits = limits.name;
+    if (characters.window.empty()) return r;
+
+    const CodeTable* code = findCode(options.code);
+    const int levels = code ? code->levels : 5;
+    const std::vector<const Character*> window = plain(characters.window);
+    const std::vector<const Character*> recent = plain(characters.recent);
+    std::optional<UnitFit> fit = fitUnit(window);
+    const std::optional<UnitFit> wide = window.size() < kUnitCharacters ? fitUnit(recent) : fit;
+    if (wide && window.size() < kUnitCharacters) {
+        fit = fitUnit(window, wide->unit.value);
+        if (fit) fit->unit = wide->unit;
+    }
+    if (!fit || !wide) {
+        r.notes.emplace_back("These characters have too few instants to tell the unit from the bias.");
+        return r;
+    }
+    const auto nominal = nominalSpeed(options, fit->unit.value);
+    readSpeed(r, *fit, window.size() < kUnitCharacters ? recent : window, nominal, levels,
+              options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent);
+    readDistortion(r, *fit, window, nominal, levels);
+    r.contact = contactOf(characters.window);
+    noteWhatIsMissing(r);
+    judge(r, limits);
+    return r;
+}
+
+}  // namespace trueunit

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/measure/character_log.h"
+#include "core/options.h"
+#include "core/report/limits.h"
+#include "core/report/reading.h"
+
+namespace trueunit {
+
+// Puts the numbers of one window together. `window` are its characters; `recent` the last ones that the unit is taken
+// from when the window is too short to tell speed from bias (at least the window itself). Pure.
+struct WindowOfCharacters {
+    std::vector<const LoggedCharacter*> window;
+    std::vector<const LoggedCharacter*> recent;
+};
+Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
+                       InputReading input);
+
+// Shortest window whose own characters give the unit.
+constexpr std::size_t kUnitCharacters = 32;
+
+// The nominal unit: as set, else the standard speed nearest to the measured one.
+std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds);
+
+}  // namespace trueunit
