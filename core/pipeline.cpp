@@ -98,7 +98,8 @@ struct Pipeline::Stages {
     std::uint64_t refineAt = 0;
 
     // Framing
-    std::vector<Edge> edges;  // while searching
+    std::vector<Edge> edges;  // while searching, and until the framing is confirmed
+    bool confirmed = false;
     std::optional<CharacterFramer> framer;
     std::deque<bool> recentErrors;
     std::uint64_t numberBase = 0;
@@ -122,6 +123,7 @@ struct Pipeline::Stages {
     void refineCoupling(std::span<const float> samples);
     void takeEdges(const std::vector<Edge>& found);
     void searchFraming();
+    void confirmFraming();
     void takeCharacters(std::vector<Character>& characters);
     void followUnit();
     void keepTrace(const Character& c, const std::string& name);
@@ -272,12 +274,11 @@ void Pipeline::Stages::takeEdges(const std::vector<Edge>& found) {
             ++glitches;
             continue;
         }
-        if (framer) {
-            framer->push(e, secondsPerSample);
-            continue;
-        }
+        if (framer) framer->push(e, secondsPerSample);
+        if (framer && confirmed) continue;
         edges.push_back(e);
-        if (edges.size() >= 16 && edges.size() % kSearchEveryEdges == 0) searchFraming();
+        if (!framer && edges.size() % kSearchEveryEdges == 0) searchFraming();
+        if (framer && edges.size() >= kSearchEdges) confirmFraming();
     }
     if (!framer && edges.size() > kGiveUpEdges) {
         refused = true;
@@ -297,8 +298,27 @@ void Pipeline::Stages::searchFraming() {
     timer->setMarkIsLow(found->framing.inverted);
     gate->setHold(rateHz * std::min(kLongestHoldSeconds, kHoldUnits * found->framing.unitSeconds));
     for (std::size_t i = skip + found->firstEdge; i < edges.size(); ++i) framer->push(edges[i], secondsPerSample);
-    edges.clear();
+    confirmed = edges.size() >= kSearchEdges;
+    if (confirmed) edges.clear();
     recentErrors.clear();
+}
+
+// A second of a repeating text can be read in more than one way: with more of it, look again, and if the first reading
+// was wrong take it back.
+void Pipeline::Stages::confirmFraming() {
+    const Framing before = framer->framing();
+    const auto found = findFraming(edges, secondsPerSample, code->levels);
+    confirmed = true;
+    const bool same = found && found->framing.inverted == before.inverted &&
+                      std::abs(found->framing.unitSeconds / before.unitSeconds - 1.0) < 0.03;
+    if (same || !found) {
+        edges.clear();
+        return;
+    }
+    log.clear();
+    traces.clear();
+    trail.clear();
+    searchFraming();
 }
 
 void Pipeline::Stages::takeCharacters(std::vector<Character>& characters) {
@@ -469,7 +489,7 @@ void Pipeline::finish() {
     if (!rest.empty()) s.chunk(rest);
     if (!s.restorer && s.waiting.size() > static_cast<std::size_t>(0.2 * s.rateHz))
         if (const auto found = studyLine(s.waiting, s.rateHz)) s.openLine(*found, s.waitingFrom);
-    if (s.restorer && !s.framer && s.edges.size() >= 16) s.searchFraming();
+    if (s.restorer && !s.framer) s.searchFraming();
     if (s.restorer) s.track({}, true);
 }
 

@@ -15,10 +15,11 @@ namespace {
 constexpr double kSlowestBaud = 35.0;
 constexpr double kFastestBaud = 130.0;
 constexpr double kStep = 1.012;
-constexpr std::size_t kFewestEdges = 16;
+constexpr std::size_t kFewestEdges = 20;
+constexpr double kShortestSeconds = 1.1;
 constexpr std::size_t kFewestCharacters = 5;
 constexpr std::size_t kStartsTried = 5;
-constexpr double kMostErrors = 0.34;
+constexpr double kMostErrors = 0.25;
 constexpr double kMostScatter = 0.13;  // units
 constexpr double kMostBias = 0.45;     // units
 
@@ -80,7 +81,7 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
     // Edges that no character owns speak against the attempt as framing errors do.
     const double owned = static_cast<double>(fit->instants + characters.size() - bad);
     const double unowned = std::max(0.0, 1.0 - owned / static_cast<double>(edges.size()));
-    a.cost = a.found.scatterUnits + 0.5 * a.found.errorShare + 0.5 * unowned +
+    a.cost = a.found.scatterUnits + a.found.errorShare + 0.5 * unowned +
              0.05 * std::abs(framing.biasSeconds) / framing.unitSeconds + (codes.size() < 2 ? 0.02 : 0.0);
     return a;
 }
@@ -89,6 +90,7 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
 
 std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels) {
     if (edges.size() < kFewestEdges || isSquareWave(edges)) return std::nullopt;
+    if ((edges.back().time - edges.front().time) * secondsPerSample < kShortestSeconds) return std::nullopt;
     Attempt best;
     for (const bool inverted : {false, true})
         for (std::size_t first = 0, starts = 0; first < edges.size() && starts < kStartsTried; ++first) {
