@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/simulate/scenario_source.h"
+
+#include <chrono>
+#include <cmath>
+#include <mutex>
+
+#include "core/simulate/scenario_signal.h"
+
+namespace trueunit {
+
+struct ScenarioSource::Player {
+    explicit Player(Scenario s) : scenario(std::move(s)) {}
+
+    void play(const std::stop_token& stop, SampleRing& ring);
+    double takeTurns();
+
+    const Scenario scenario;
+    std::atomic<SourceState> state{SourceState::idle};
+    mutable std::mutex mutex;  // guards the two below: the window turns, the thread takes
+    double turned = 0.0;       // sum of all turns
+    double notYetTaken = 0.0;
+    std::jthread thread;  // last: joined before the rest goes
+};
+
+double ScenarioSource::Player::takeTurns() {
+    const std::scoped_lock lock(mutex);
+    return std::exchange(notYetTaken, 0.0);
+}
+
+void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring) {
+    using Clock = std::chrono::steady_clock;
+    ScenarioSignal signal(scenario);
+    const Clock::time_point began = Clock::now();
+    while (!stop.stop_requested()) {
+        if (const double turn = takeTurns(); turn != 0.0) signal.turnEccentric(turn);
+        std::optional<SampleBlock> block = signal.nextBlock();
+        if (!block) {
+            state.store(SourceState::finished);
+            return;
+        }
+        // A card hands a block over when its last sample has been taken.
+        const double due = static_cast<double>(block->firstSample + SampleBlock::kSamples) / signal.samplesPerSecond();
+        std::this_thread::sleep_until(began +
+                                      std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(due)));
+        block->stampNs = std::chrono::duration_cast<std::chrono::nanoseconds>(Clock::now().time_since_epoch()).count();
+        ring.tryPush(*block);  // a full ring counts the loss itself
+    }
+}
+
+ScenarioSource::ScenarioSource(Scenario scenario) : player_(std::make_unique<Player>(std::move(scenario))) {}
+
+ScenarioSource::~ScenarioSource() { stop(); }
+
+// From the beginning each time, with the eccentric where the operator left it.
+Outcome ScenarioSource::start(SampleRing& ring) {
+    stop();
+    {
+        const std::scoped_lock lock(player_->mutex);
+        player_->notYetTaken = player_->turned;
+    }
+    player_->state.store(SourceState::running);
+    player_->thread = std::jthread([p = player_.get(), &ring](const std::stop_token& stop) { p->play(stop, ring); });
+    return done();
+}
+
+void ScenarioSource::stop() {
+    if (player_->thread.joinable()) {
+        player_->thread.request_stop();
+        player_->thread.join();
+    }
+    player_->state.store(SourceState::idle);
+}
+
+SourceState ScenarioSource::state() const { return player_->state.load(); }
+
+double ScenarioSource::rateHz() const { return player_->scenario.card.rateHz; }
+
+std::string ScenarioSource::description() const {
+    std::string kilohertz = std::to_string(std::lround(rateHz() / 100.0) / 10);
+    const long tenths = std::lround(rateHz() / 100.0) % 10;
+    if (tenths != 0) kilohertz += "." + std::to_string(tenths);
+    return player_->scenario.machine.name + ", simulated (" + kilohertz + " kHz)";
+}
+
+void ScenarioSource::turnEccentric(double biasPercent) {
+    const std::scoped_lock lock(player_->mutex);
+    player_->turned += biasPercent;
+    player_->notYetTaken += biasPercent;
+}
+
+double ScenarioSource::eccentricPercent() const {
+    const std::scoped_lock lock(player_->mutex);
+    return player_->turned;
+}
+
+}  // namespace trueunit
