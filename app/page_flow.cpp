@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/page_flow.h"
+
+#include <QTextLayout>
+#include <algorithm>
+
+namespace trueunit {
+
+namespace {
+const QColor kInk(0x1d, 0x2b, 0x36);
+const QColor kFaint(0x5d, 0x67, 0x6f);
+const QColor kOut(0xb5, 0x3d, 0x17);
+const QColor kHair(0xc9, 0xc6, 0xbb);
+constexpr double kRowHeight = 4.7;
+constexpr double kTablePoints = 8.0;
+constexpr double kPointAt = 0.6;  // of the column's width: where decimal points stand
+
+double digitCell(const QFontMetricsF& metrics) {
+    double widest = 0.0;
+    for (char16_t c = u'0'; c <= u'9'; ++c) widest = std::max(widest, metrics.horizontalAdvance(QChar(c)));
+    return widest;
+}
+}  // namespace
+
+double figuresWidth(const QFontMetricsF& metrics, const QString& text) {
+    const double cell = digitCell(metrics);
+    double width = 0.0;
+    QString run;
+    for (const QChar c : text) {
+        if (!c.isDigit()) {
+            run += c;
+            continue;
+        }
+        width += metrics.horizontalAdvance(run) + cell;
+        run.clear();
+    }
+    return width + metrics.horizontalAdvance(run);
+}
+
+void drawFigures(QPainter& painter, QPointF baseline, const QString& text) {
+    const QFontMetricsF metrics(painter.font(), painter.device());
+    const double cell = digitCell(metrics);
+    QString run;
+    const auto flush = [&] {
+        if (run.isEmpty()) return;
+        painter.drawText(baseline, run);
+        baseline.rx() += metrics.horizontalAdvance(run);
+        run.clear();
+    };
+    for (const QChar c : text) {
+        if (!c.isDigit()) {
+            run += c;
+            continue;
+        }
+        flush();
+        painter.drawText(baseline + QPointF((cell - metrics.horizontalAdvance(c)) / 2.0, 0.0), QString(c));
+        baseline.rx() += cell;
+    }
+    flush();
+}
+
+PageFlow::PageFlow() { newPage(); }
+PageFlow::~PageFlow() { painter_.reset(); }  // before the image it paints on
+
+QFont PageFlow::font(double points, int weight) {
+    QFont f;
+    f.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    f.setPixelSize(std::max(1, qRound(points * kDotsPerInch / 72.0)));
+    f.setWeight(static_cast<QFont::Weight>(weight));
+    return f;
+}
+
+void PageFlow::newPage() {
+    painter_.reset();
+    QImage page(qRound(dots(kWidth)), qRound(dots(kHeight)), QImage::Format_RGB32);
+    page.fill(Qt::white);
+    page.setDotsPerMeterX(qRound(kDotsPerInch / 0.0254));
+    page.setDotsPerMeterY(qRound(kDotsPerInch / 0.0254));
+    pages_.push_back(std::move(page));
+    painter_ = std::make_unique<QPainter>(&pages_.back());
+    painter_->setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    y_ = kTop;
+}
+
+void PageFlow::reserve(double height) {
+    if (y_ + height > kHeight - kFoot && y_ > kTop) newPage();
+}
+
+QRectF PageFlow::area(double left, double width, double height) const {
+    return {dots(kMargin + left), dots(y_), dots(width), dots(height)};
+}
+
+void PageFlow::heading(const QString& text, double left) {
+    reserve(14.0);  // a heading never stands alone at the foot
+    y_ += 3.5;
+    painter_->setFont(font(10.0, QFont::DemiBold));
+    painter_->setPen(kInk);
+    painter_->drawText(QPointF(dots(kMargin + left), dots(y_ + 3.4)), text);
+    y_ += 5.6;
+}
+
+void PageFlow::rule() {
+    painter_->setPen(QPen(kHair, dots(0.2)));
+    painter_->drawLine(QPointF(dots(kMargin), dots(y_)), QPointF(dots(kMargin + kTextWidth), dots(y_)));
+}
+
+void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& color, double left, double width) {
+    QString lines = text.trimmed();
+    lines.replace(QLatin1Char('\n'), QChar::LineSeparator);
+    QTextLayout layout(lines, f, painter_->device());
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    layout.setCacheEnabled(true);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine())
+        line.setLineWidth(dots(width));
+    layout.endLayout();
+    for (int i = 0; i < layout.lineCount(); ++i) {
+        const QTextLine line = layout.lineAt(i);
+        const double height = line.height() * 25.4 / kDotsPerInch;
+        reserve(height);
+        painter_->setFont(f);
+        painter_->setPen(color);
+        line.draw(painter_.get(), QPointF(dots(kMargin + left), dots(y_) - line.y()));
+        y_ += height * 1.08;
+    }
+}
+
+double PageFlow::tableHeight(std::size_t rows) const { return kRowHeight * static_cast<double>(rows + 1) + 0.8; }
+
+void PageFlow::cell(const PageColumn& column, double left, const QString& text, const QFont& f, const QColor& color) {
+    painter_->setFont(f);
+    painter_->setPen(color);
+    const QFontMetricsF metrics(f, painter_->device());
+    const double x = dots(kMargin + left), width = dots(column.width), baseline = dots(y_ + 3.4);
+    const QString shown = figuresWidth(metrics, text) > width ? metrics.elidedText(text, Qt::ElideRight, width) : text;
+    double start = x;
+    if (column.align == PageColumn::Align::right) {
+        start = x + width - figuresWidth(metrics, shown);
+    } else if (column.align == PageColumn::Align::point) {
+        const auto point = shown.indexOf(QLatin1Char('.'));
+        start = x + width * kPointAt - figuresWidth(metrics, point < 0 ? shown : shown.left(point));
+    }
+    drawFigures(*painter_, {start, baseline}, shown);
+}
+
+void PageFlow::table(const std::vector<PageColumn>& columns, const std::vector<PageRow>& rows, double left) {
+    double width = 0.0;
+    for (const PageColumn& c : columns) width += c.width;
+    double x = left;
+    for (const PageColumn& c : columns) {
+        PageColumn title = c;
+        if (c.align == PageColumn::Align::point) {  // over its figures: ends where two decimal places would
+            title.align = PageColumn::Align::right;
+            title.width = c.width * kPointAt + 3.5;
+        }
+        cell(title, x, c.title, font(7.0), kFaint);
+        x += c.width;
+    }
+    y_ += kRowHeight + 0.4;
+    for (const PageRow& row : rows) {
+        painter_->setPen(QPen(kHair, dots(0.15)));
+        painter_->drawLine(QPointF(dots(kMargin + left), dots(y_)), QPointF(dots(kMargin + left + width), dots(y_)));
+        x = left;
+        for (std::size_t i = 0; i < columns.size() && i < static_cast<std::size_t>(row.cells.size()); ++i) {
+            cell(columns[i], x, row.cells[static_cast<qsizetype>(i)],
+                 font(kTablePoints, row.strong ? QFont::DemiBold : QFont::Normal), row.strong ? kOut : kInk);
+            x += columns[i].width;
+        }
+        y_ += kRowHeight;
+    }
+    y_ += 0.4;
+}
+
+std::vector<QImage> PageFlow::finish(const QString& foot) {
+    painter_.reset();
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        QPainter p(&pages_[i]);
+        p.setRenderHint(QPainter::TextAntialiasing);
+        p.setFont(font(7.5));
+        p.setPen(kFaint);
+        const QRectF line(dots(kMargin), dots(kHeight - 12.0), dots(kTextWidth), dots(5.0));
+        const QString number = QStringLiteral("page %1 of %2").arg(i + 1).arg(pages_.size());
+        const double room = line.width() - p.fontMetrics().horizontalAdvance(number) - dots(4.0);
+        p.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                   p.fontMetrics().elidedText(foot, Qt::ElideRight, qRound(room)));
+        p.drawText(line, Qt::AlignRight | Qt::AlignVCenter, number);
+    }
+    return std::move(pages_);
+}
+
+}  // namespace trueunit

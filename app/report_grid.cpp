@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_grid.h"
+
+#include <QPolygonF>
+#include <algorithm>
+#include <cmath>
+
+#include "app/page_flow.h"
+#include "app/report_text.h"
+
+namespace trueunit {
+
+namespace {
+const QColor kInk(0x1d, 0x2b, 0x36);
+const QColor kFaint(0x5d, 0x67, 0x6f);
+const QColor kOlder(0xa9, 0xb9, 0xc4);
+const QColor kBoundary(0x8a, 0x97, 0xa1);
+const QColor kOut(0xb5, 0x3d, 0x17);
+const QColor kCursor(0x14, 0x5f, 0x8c);
+}  // namespace
+
+ReportGrid::ReportGrid(const FrozenFrame& frame, QRectF area, double dotsPerMm)
+    : frame_(frame), snapshot_(*frame.snapshot), area_(area), mm_(dotsPerMm) {
+    plot_ = area.adjusted(13.0 * mm_, 9.0 * mm_, -3.0 * mm_, -13.0 * mm_);
+    right_ = snapshot_.levels + 1 + std::clamp(snapshot_.options.stopUnits.value_or(1.5), 1.0, 2.0) + 0.2;
+}
+
+double ReportGrid::x(double units) const { return plot_.left() + (units - left_) / (right_ - left_) * plot_.width(); }
+double ReportGrid::y(double level) const { return plot_.bottom() - (level + 0.16) / 1.32 * plot_.height(); }
+
+void ReportGrid::drawBoundaries(QPainter& p) const {
+    p.setFont(PageFlow::font(8.0, QFont::DemiBold));
+    const int last = snapshot_.levels + 1;
+    for (int k = 0; k <= last; ++k) {
+        p.setPen(QPen(kBoundary, 0.2 * mm_));
+        p.drawLine(QPointF(x(k), plot_.top()), QPointF(x(k), plot_.bottom()));
+        const QString name = k == 0 ? QStringLiteral("start") : instantName(k, snapshot_.levels);
+        p.setPen(kFaint);
+        const double end = k == last ? right_ : k + 1;
+        p.drawText(QRectF(x(k), plot_.top() - 5.5 * mm_, x(end) - x(k), 5.0 * mm_), Qt::AlignCenter, name);
+    }
+    const double slice = snapshot_.reading.input.slicePercent / 100.0;
+    p.setPen(QPen(kBoundary, 0.15 * mm_, Qt::DotLine));
+    p.drawLine(QPointF(plot_.left(), y(slice)), QPointF(plot_.right(), y(slice)));
+    p.setFont(PageFlow::font(8.0));
+    p.setPen(kFaint);
+    const auto side = [&](double at, const QString& text) {
+        p.drawText(QRectF(area_.left() + 1.0 * mm_, at - 2.5 * mm_, plot_.left() - area_.left() - 2.5 * mm_, 5.0 * mm_),
+                   Qt::AlignRight | Qt::AlignVCenter, text);
+    };
+    side(y(1.0), QStringLiteral("mark"));
+    side(y(0.0), QStringLiteral("space"));
+    side(plot_.bottom() + 3.5 * mm_, QStringLiteral("% late"));
+}
+
+void ReportGrid::drawTrace(QPainter& p, const CharacterTrace& trace, const QPen& pen) const {
+    if (snapshot_.gridUnitSeconds <= 0.0 || trace.sampleSeconds <= 0.0) return;
+    QPolygonF line;
+    for (std::size_t i = 0; i < trace.level.size(); ++i) {
+        const double t = trace.firstSampleSeconds + static_cast<double>(i) * trace.sampleSeconds;
+        const double units = t / snapshot_.gridUnitSeconds;
+        if (units < left_ || units > right_) continue;
+        line.append({x(units), y(std::clamp(static_cast<double>(trace.level[i]), -0.15, 1.15))});
+    }
+    p.setPen(pen);
+    p.drawPolyline(line);
+}
+
+void ReportGrid::drawTraces(QPainter& p) const {
+    const auto chosen = frozenTrace(frame_);
+    p.save();
+    p.setClipRect(plot_);
+    for (const auto& trace : snapshot_.traces)
+        if (trace != chosen) drawTrace(p, *trace, QPen(kOlder, 0.18 * mm_));
+    if (chosen) drawTrace(p, *chosen, QPen(kInk, 0.4 * mm_, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    p.restore();
+}
+
+// Early and late are told by sign and by the side on which the bar lies, not by colour.
+void ReportGrid::drawFlags(QPainter& p, const CharacterTrace& trace) const {
+    const double row = plot_.bottom() + 3.5 * mm_;
+    for (const TraceInstant& instant : trace.instants) {
+        const double at = x(instant.k);
+        if (instant.k > snapshot_.levels + 1) continue;
+        const bool out = std::abs(instant.displacementPercent) > snapshot_.limits.grossPercent;
+        const QColor color = out ? kOut : kInk;
+        const double shift = x(instant.k + instant.displacementPercent / 100.0) - at;
+        p.fillRect(QRectF(std::min(at, at + shift), plot_.bottom() - 0.9 * mm_, std::abs(shift), 0.9 * mm_), color);
+        const QFont font = PageFlow::font(8.5, out ? QFont::Bold : QFont::DemiBold);
+        p.setFont(font);
+        p.setPen(color);
+        const QString text = signedFigure(instant.displacementPercent, 1);
+        const QFontMetricsF metrics(font, p.device());
+        drawFigures(p, {at - figuresWidth(metrics, text) / 2.0, row + metrics.capHeight() / 2.0}, text);
+        p.setFont(PageFlow::font(7.0));
+        p.setPen(kFaint);
+        p.drawText(QRectF(at - 10.0 * mm_, row + 2.4 * mm_, 20.0 * mm_, 4.0 * mm_), Qt::AlignCenter,
+                   instant.to == Condition::mark ? QStringLiteral("to mark") : QStringLiteral("to space"));
+    }
+}
+
+void ReportGrid::drawCursors(QPainter& p) const {
+    p.setFont(PageFlow::font(8.0, QFont::Bold));
+    for (std::size_t i = 0; i < frame_.cursors.size(); ++i) {
+        if (!frame_.cursors[i]) continue;
+        const double units = *frame_.cursors[i];
+        if (units < left_ || units > right_) continue;
+        p.setPen(QPen(kCursor, 0.3 * mm_, i == 0 ? Qt::DashLine : Qt::DashDotLine));
+        p.drawLine(QPointF(x(units), plot_.top()), QPointF(x(units), plot_.bottom()));
+        const QRectF tag(x(units) + 0.6 * mm_, plot_.bottom() - 4.8 * mm_, 3.6 * mm_, 3.6 * mm_);
+        p.fillRect(tag, Qt::white);
+        p.drawText(tag, Qt::AlignCenter, i == 0 ? QStringLiteral("A") : QStringLiteral("B"));
+    }
+}
+
+void ReportGrid::drawNotes(QPainter& p) const {
+    p.setFont(PageFlow::font(7.5, QFont::Bold));
+    for (std::size_t i = 0; i < frame_.notes.size(); ++i) {
+        const Note& note = frame_.notes[i];
+        const QPointF at(x(std::clamp(note.units, left_, right_)), y(std::clamp(note.level, -0.1, 1.1)));
+        const QPointF centre = at + QPointF(3.2 * mm_, -3.2 * mm_);  // beside its point, so the signal stays visible
+        p.setPen(QPen(kCursor, 0.25 * mm_));
+        p.drawLine(at, centre);
+        p.setBrush(kCursor);
+        p.drawEllipse(at, 0.6 * mm_, 0.6 * mm_);
+        p.setBrush(Qt::white);
+        p.drawEllipse(centre, 2.3 * mm_, 2.3 * mm_);
+        p.drawText(QRectF(centre.x() - 2.3 * mm_, centre.y() - 2.3 * mm_, 4.6 * mm_, 4.6 * mm_), Qt::AlignCenter,
+                   QString::number(i + 1));
+    }
+    p.setBrush(Qt::NoBrush);
+}
+
+void ReportGrid::draw(QPainter& p) const {
+    p.save();
+    p.setPen(QPen(kBoundary, 0.2 * mm_));
+    p.drawRoundedRect(area_, 1.2 * mm_, 1.2 * mm_);
+    const auto trace = frozenTrace(frame_);
+    if (!trace || snapshot_.gridUnitSeconds <= 0.0) {
+        p.setFont(PageFlow::font(9.0));
+        p.setPen(kFaint);
+        p.drawText(area_, Qt::AlignCenter, QStringLiteral("No character had been received when this frame was taken."));
+        p.restore();
+        return;
+    }
+    drawBoundaries(p);
+    drawTraces(p);
+    drawCursors(p);
+    drawFlags(p, *trace);
+    drawNotes(p);
+    p.restore();
+}
+
+}  // namespace trueunit

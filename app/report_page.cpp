@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_page.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QImageWriter>
+#include <QSaveFile>
+#include <cassert>
+#include <memory>
+
+#include "app/page_flow.h"
+#include "app/report_grid.h"
+#include "app/report_text.h"
+#include "app/version.h"
+
+namespace trueunit {
+
+namespace {
+
+const QColor kInk(0x1d, 0x2b, 0x36);
+const QColor kFaint(0x5d, 0x67, 0x6f);
+const QColor kIn(0x1d, 0x6b, 0x45);
+const QColor kOut(0xb5, 0x3d, 0x17);
+using Align = PageColumn::Align;
+
+QString machineName(const FrozenFrame& frame) {
+    const QString name = QString::fromStdString(frame.machine).simplified();
+    return name.isEmpty() ? QStringLiteral("Machine without a name") : name;
+}
+
+void head(PageFlow& page, const FrozenFrame& frame) {
+    page.paragraph(QStringLiteral("Timing of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.space(0.8);
+    page.paragraph(machineName(frame), PageFlow::font(20.0, QFont::DemiBold), kInk);
+    page.space(0.4);
+    page.paragraph(QStringLiteral("Taken ") + takenText(frame), PageFlow::font(9.0), kInk);
+    const QString remarks = QString::fromStdString(frame.remarks).trimmed();
+    if (!remarks.isEmpty()) {
+        page.space(1.2);
+        page.paragraph(remarks, PageFlow::font(9.0), kInk);
+    }
+    page.space(2.0);
+    page.rule();
+    page.space(2.5);
+}
+
+void verdict(PageFlow& page, const Snapshot& snapshot) {
+    const VerdictText text = verdictText(snapshot);
+    const QColor color = !text.within ? kFaint : *text.within ? kIn : kOut;
+    page.paragraph(text.headline, PageFlow::font(13.0, QFont::Bold), color);
+    page.paragraph(text.detail, PageFlow::font(9.0), kInk);
+}
+
+void grid(PageFlow& page, const FrozenFrame& frame) {
+    const auto trace = frozenTrace(frame);
+    page.heading(trace ? QStringLiteral("Character on the grid: %1, number %2")
+                             .arg(QString::fromStdString(trace->print))
+                             .arg(trace->number)
+                       : QStringLiteral("Character on the grid"));
+    constexpr double kHeight = 60.0;
+    page.reserve(kHeight + 2.0);
+    ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kHeight), page.dots(1.0)).draw(page.painter());
+    page.space(kHeight + 2.0);
+}
+
+// A short label, and its text hanging beside it.
+void labelled(PageFlow& page, const QString& label, const QString& text) {
+    page.reserve(5.0);
+    const double top = page.y();
+    page.paragraph(label, PageFlow::font(8.5, QFont::DemiBold), kInk, 0.0, 13.0);
+    page.moveTo(top);
+    page.paragraph(text, PageFlow::font(8.5), kInk, 13.5, PageFlow::kTextWidth - 13.5);
+}
+
+void cursors(PageFlow& page, const FrozenFrame& frame) {
+    const Snapshot& s = *frame.snapshot;
+    const auto& [a, b] = frame.cursors;
+    const QString after = QStringLiteral(" after the start");
+    if (a) labelled(page, QStringLiteral("A"), cursorText(s, *a) + after);
+    if (b) labelled(page, QStringLiteral("B"), cursorText(s, *b) + after);
+    if (a && b) labelled(page, QStringLiteral("A to B"), cursorText(s, *b - *a));
+}
+
+void notes(PageFlow& page, const FrozenFrame& frame) {
+    int number = 0;
+    for (const Note& note : frame.notes) {
+        const QString at = QStringLiteral("At %1 units: ").arg(plainFigure(note.units, 2));
+        labelled(page, QStringLiteral("Note %1").arg(++number), at + QString::fromStdString(note.text).trimmed());
+    }
+}
+
+std::vector<PageRow> readingCells(const Snapshot& snapshot) {
+    std::vector<PageRow> rows;
+    for (const ReadingRow& r : readingRows(snapshot))
+        rows.push_back({{r.name, r.value, r.uncertainty, r.unit, r.limit, r.judged}, r.out});
+    return rows;
+}
+
+std::vector<PageRow> instantCells(const Snapshot& s) {
+    std::vector<PageRow> rows;
+    for (const InstantReading& i : s.reading.instants)
+        rows.push_back(
+            {{instantName(i.k, s.levels), i.to == Condition::mark ? QStringLiteral("mark") : QStringLiteral("space"),
+              QString::number(i.count), signedFigure(i.meanPercent, 2), plainFigure(i.rmsPercent, 2),
+              signedFigure(i.minPercent, 1), signedFigure(i.maxPercent, 1)},
+             false});
+    return rows;
+}
+
+constexpr double kSecondTable = 112.0;  // mm from the left; what remains holds the instants
+
+void tables(PageFlow& page, const Snapshot& snapshot) {
+    const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
+    page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 18.0);
+    const double top = page.y();
+    page.heading(QStringLiteral("Readings"));
+    page.table({{37.0, Align::left, QStringLiteral("quantity")},
+                {19.0, Align::point, QStringLiteral("reading")},
+                {20.5, Align::point, QStringLiteral("95 %")},
+                {10.5, Align::left, QStringLiteral("unit")},
+                {12.0, Align::point, QStringLiteral("limit")},
+                {9.0, Align::right, QStringLiteral("judged")}},
+               left);
+    page.paragraph(QStringLiteral("Bias and end: marking positive. Speed error: fast positive."), PageFlow::font(7.0),
+                   kFaint, 0.0, kSecondTable - 4.0);
+    const double afterLeft = page.y();
+    if (right.empty()) return;
+    page.moveTo(top);
+    page.heading(QStringLiteral("Displacement by instant"), kSecondTable);
+    page.table({{8.5, Align::left, QStringLiteral("at")},
+                {9.5, Align::left, QStringLiteral("to")},
+                {7.0, Align::right, QStringLiteral("count")},
+                {12.0, Align::point, QStringLiteral("mean")},
+                {8.0, Align::point, QStringLiteral("rms")},
+                {11.0, Align::point, QStringLiteral("earliest")},
+                {10.0, Align::point, QStringLiteral("latest")}},
+               right, kSecondTable);
+    page.paragraph(QStringLiteral("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,
+                   PageFlow::kTextWidth - kSecondTable);
+    page.moveTo(std::max(page.y(), afterLeft));
+}
+
+void findings(PageFlow& page, const Reading& reading) {
+    if (!reading.findings || reading.findings->empty()) return;
+    page.heading(QStringLiteral("Findings, worst first"));
+    for (const Finding& f : *reading.findings) {
+        page.paragraph(QStringLiteral("%1 (confidence %2 %)")
+                           .arg(QString::fromStdString(f.title))
+                           .arg(qRound(100.0 * f.confidence)),
+                       PageFlow::font(8.5, QFont::DemiBold), kInk);
+        QStringList words;
+        for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
+            if (!part->empty()) words += QString::fromStdString(*part);
+        page.paragraph(words.join(QLatin1Char(' ')), PageFlow::font(8.5), kInk);
+        page.space(0.8);
+    }
+}
+
+void text(PageFlow& page, const TextReading& reading) {
+    if (reading.decoded.empty()) return;
+    page.heading(QStringLiteral("Text received: %1 characters, %2 framing errors")
+                     .arg(reading.characters)
+                     .arg(reading.framingErrors));
+    constexpr qsizetype kLonger = 340;  // four lines of the page; the recording holds the rest
+    QString words = QString::fromStdString(reading.decoded);
+    words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
+    if (words.size() > kLonger) words = QStringLiteral("\u2026 ") + words.right(kLonger);
+    QFont mono = PageFlow::font(8.5);
+    mono.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
+    page.paragraph(words, mono, kInk);
+}
+
+void remarksOfReading(PageFlow& page, const Reading& reading) {
+    if (reading.notes.empty()) return;
+    page.heading(QStringLiteral("Notes on the readings"));
+    for (const std::string& note : reading.notes)
+        page.paragraph(QStringLiteral("\u2022 ") + QString::fromStdString(note), PageFlow::font(8.5), kInk);
+}
+
+void settings(PageFlow& page, const FrozenFrame& frame) {
+    page.reserve(38.0);  // the caution stays whole
+    page.heading(QStringLiteral("Instrument"));
+    QStringList parts;
+    for (const auto& [name, value] : settingsRows(frame)) parts += name + QStringLiteral(":\u00a0") + value;
+    page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
+    page.space(2.5);
+    page.paragraph(
+        QStringLiteral(
+            "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
+            "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
+            "Local codes and licensed practice come first."),
+        PageFlow::font(8.0, QFont::DemiBold), kInk);
+}
+
+QString pagePath(const QString& first, std::size_t number) {
+    if (number == 1) return first;
+    const QFileInfo info(first);
+    const QString suffix = info.suffix().isEmpty() ? QString() : QLatin1Char('.') + info.suffix();
+    return info.dir().filePath(info.completeBaseName() + QStringLiteral(", page %1").arg(number) + suffix);
+}
+
+Error refusal(const QString& path, const QString& reason) {
+    return Error{
+        QStringLiteral("The report could not be written to \"%1\" (%2); choose another folder or free some space.")
+            .arg(QDir::toNativeSeparators(path), reason.trimmed())
+            .toStdString()};
+}
+
+void addMetadata(QImage& page, const FrozenFrame& frame) {
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc, Qt::UTC);
+    page.setText(QStringLiteral("Title"), machineName(frame) + QStringLiteral(", timing report"));
+    page.setText(QStringLiteral("Software"), QStringLiteral("Trueunit ") + QLatin1String(kVersion));
+    page.setText(QStringLiteral("Creation Time"), taken.toString(Qt::RFC2822Date));
+    const VerdictText v = verdictText(*frame.snapshot);
+    page.setText(QStringLiteral("Description"), v.headline + QStringLiteral(". ") + v.detail);
+}
+
+}  // namespace
+
+std::vector<QImage> reportPages(const FrozenFrame& frame) {
+    assert(frame.snapshot);
+    const Snapshot& snapshot = *frame.snapshot;
+    PageFlow page;
+    head(page, frame);
+    verdict(page, snapshot);
+    grid(page, frame);
+    cursors(page, frame);
+    notes(page, frame);
+    tables(page, snapshot);
+    findings(page, snapshot.reading);
+    remarksOfReading(page, snapshot.reading);
+    text(page, snapshot.reading.text);
+    settings(page, frame);
+    std::vector<QImage> pages = page.finish(QStringLiteral("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
+                                                .arg(machineName(frame), takenText(frame), QLatin1String(kVersion)));
+    for (QImage& image : pages) addMetadata(image, frame);
+    return pages;
+}
+
+// All files are written in full before the first takes its name.
+Outcome writeReport(const FrozenFrame& frame, const QString& path) {
+    const std::vector<QImage> pages = reportPages(frame);
+    std::vector<std::unique_ptr<QSaveFile>> files;
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        auto file = std::make_unique<QSaveFile>(pagePath(path, i + 1));
+        if (!file->open(QIODevice::WriteOnly)) return refusal(file->fileName(), file->errorString());
+        QImageWriter writer(file.get(), "png");
+        if (!writer.write(pages[i])) return refusal(file->fileName(), writer.errorString());
+        files.push_back(std::move(file));
+    }
+    for (const auto& file : files)
+        if (!file->commit()) return refusal(file->fileName(), file->errorString());
+    return done();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_text.h"
+
+#include <QDateTime>
+#include <QTimeZone>
+#include <algorithm>
+#include <cmath>
+
+namespace trueunit {
+
+namespace {
+
+const QString kNone = QStringLiteral("\u2014");
+const QString kPlusMinus = QStringLiteral("\u00b1");
+
+bool exceeded(const Snapshot& s, const char* key) {
+    const auto& keys = s.reading.verdict.exceeded;
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+// A row without a limit.
+ReadingRow row(const QString& name, const QString& unit, const std::optional<Measured>& m, bool sign) {
+    ReadingRow r{name, kNone, unit, {}, {}, {}, false};
+    if (!m) return r;
+    const int places = placesFor(*m);
+    r.value = sign ? signedFigure(m->value, places) : plainFigure(m->value, places);
+    if (m->uncertainty > 0.0) r.uncertainty = kPlusMinus + plainFigure(m->uncertainty, places);
+    return r;
+}
+
+ReadingRow row(const QString& name, const QString& unit, const std::optional<double>& v, int places) {
+    return {name, v ? plainFigure(*v, places) : kNone, unit, {}, {}, {}, false};
+}
+
+ReadingRow judge(ReadingRow r, const Snapshot& s, const char* key, double limit, bool bothSides) {
+    r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(limit);
+    r.out = exceeded(s, key);
+    if (r.value != kNone && s.reading.verdict.within) r.judged = r.out ? QStringLiteral("OUT") : QStringLiteral("in");
+    return r;
+}
+
+// Readings that later stages fill: shown when they are there, left out when nobody looked.
+void appendFurther(std::vector<ReadingRow>& rows, const Reading& r) {
+    const DistortionReading& d = r.distortion;
+    if (d.characteristicPercent)
+        rows.push_back(row(QStringLiteral("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
+    if (d.fortuitousRmsPercent)
+        rows.push_back(row(QStringLiteral("Fortuitous, rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
+    if (d.fortuitousPeakPercent)
+        rows.push_back(row(QStringLiteral("Fortuitous, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
+    if (d.cyclic)
+        for (const CyclicLine& line : *d.cyclic)
+            rows.push_back(row(QStringLiteral("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
+                               std::optional<double>(line.amplitudePercent), 2));
+    if (r.margin)
+        rows.push_back(
+            {QStringLiteral("Receiver may sample"),
+             plainFigure(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + plainFigure(r.margin->highPercent, 0),
+             QStringLiteral("%"),
+             {},
+             {},
+             {},
+             false});
+    if (r.contact)
+        rows.push_back(
+            row(QStringLiteral("Contact bounces"), {}, std::optional<double>(double(r.contact->bounces)), 0));
+}
+
+QString inputKindText(InputKind kind) {
+    switch (kind) {
+        case InputKind::automatic:
+            return QStringLiteral("not settled");
+        case InputKind::loop:
+            return QStringLiteral("loop current");
+        case InputKind::tone:
+            return QStringLiteral("interrupted tone");
+        case InputKind::twoTone:
+            return QStringLiteral("two tones");
+    }
+    return {};
+}
+
+QString windowText(const Snapshot& s) {
+    const QString used = QStringLiteral("%1 characters used").arg(s.windowUsed);
+    return (s.options.windowCharacters == 0 ? QStringLiteral("all characters")
+                                            : QStringLiteral("last %1 characters").arg(s.options.windowCharacters)) +
+           QStringLiteral(", ") + used;
+}
+
+QString couplingText(const InputReading& in) {
+    if (in.couplingHz.empty()) return QStringLiteral("none found");
+    QStringList corners;
+    for (const double hz : in.couplingHz) corners += plainFigure(hz, 1) + QStringLiteral(" Hz");
+    return QStringLiteral("high-pass at ") + corners.join(QStringLiteral(" and "));
+}
+
+}  // namespace
+
+QString plainFigure(double value, int places) {
+    QString text = QString::number(std::abs(value), 'f', places);
+    const bool zero = text.toDouble() == 0.0;  // never "-0.0"
+    return value < 0.0 && !zero ? QStringLiteral("\u2212") + text : text;
+}
+
+QString signedFigure(double value, int places) {
+    const QString text = plainFigure(value, places);
+    return text.startsWith(QChar(0x2212)) || text.toDouble() == 0.0 ? text : QLatin1Char('+') + text;
+}
+
+int placesFor(const Measured& m) {
+    if (!(m.uncertainty > 0.0)) return 2;
+    // Two figures of the uncertainty while the first is 1 or 2, one above: common practice in stating uncertainty.
+    return std::clamp(static_cast<int>(std::ceil(-std::log10(m.uncertainty / 2.5))), 1, 3);
+}
+
+std::vector<ReadingRow> readingRows(const Snapshot& s) {
+    const Reading& r = s.reading;
+    const QString percent = QStringLiteral("%");
+    std::vector<ReadingRow> rows;
+    rows.push_back(judge(row(QStringLiteral("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent",
+                         s.limits.biasPercent, true));
+    rows.push_back(judge(row(QStringLiteral("End distortion"), percent, r.distortion.endPercent, true), s,
+                         "end_percent", s.limits.endPercent, true));
+    rows.push_back(judge(row(QStringLiteral("Start-stop, gross"), percent, r.distortion.grossPercent, 1), s,
+                         "gross_percent", s.limits.grossPercent, false));
+    rows.push_back(judge(row(QStringLiteral("Start-stop, synchronous"), percent, r.distortion.synchronousPercent, 1), s,
+                         "synchronous_percent", s.limits.synchronousPercent, false));
+    rows.push_back(judge(row(QStringLiteral("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent",
+                         s.limits.speedPercent, true));
+    rows.push_back(row(QStringLiteral("Speed"), QStringLiteral("baud"), r.speed.baud, false));
+    rows.push_back(row(QStringLiteral("Unit"), QStringLiteral("ms"), r.speed.unitMs, 3));
+    rows.push_back(row(QStringLiteral("Character"), QStringLiteral("ms"), r.speed.characterMs, false));
+    rows.push_back(row(QStringLiteral("Operations"), QStringLiteral("/min"), r.speed.operationsPerMinute, false));
+    rows.push_back(row(QStringLiteral("Stop"), QStringLiteral("units"), r.speed.stopUnits, false));
+    appendFurther(rows, r);
+    return rows;
+}
+
+QString biasInWords(const Snapshot& s) {
+    const auto& bias = s.reading.distortion.biasPercent;
+    if (!bias) return {};
+    if (std::abs(bias->value) <= s.limits.biasPercent) return QStringLiteral("mark length in limits");
+    return bias->value > 0.0 ? QStringLiteral("marks too long") : QStringLiteral("marks too short");
+}
+
+VerdictText verdictText(const Snapshot& s) {
+    const Verdict& v = s.reading.verdict;
+    const QString limits = QString::fromStdString(s.limits.title);
+    if (!v.within)
+        return {QStringLiteral("Not judged"),
+                QStringLiteral("No reading could be held against the limits (%1).").arg(limits), std::nullopt};
+    if (*v.within)
+        return {QStringLiteral("In limits"),
+                QStringLiteral("Every reading that was judged lies within its limit (%1).").arg(limits), true};
+    QStringList parts;
+    for (const ReadingRow& r : readingRows(s))
+        if (r.out) parts += QStringLiteral("%1 %2 % (limit %3 %)").arg(r.name.toLower(), r.value, r.limit);
+    QString words = exceeded(s, "bias_percent") ? biasInWords(s) + QStringLiteral(": ") : QString();
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    QString detail = words + parts.join(QStringLiteral("; "));
+    if (detail.isEmpty()) detail = QStringLiteral("See the readings");
+    detail[0] = detail[0].toUpper();
+    return {QStringLiteral("Out of limits"), QStringLiteral("%1. Limits: %2.").arg(detail, limits), false};
+}
+
+QString instantName(int k, int levels) { return k == levels + 1 ? QStringLiteral("stop") : QString::number(k); }
+
+QString cursorText(const Snapshot& s, double units) {
+    QString text = plainFigure(units, 3) + QStringLiteral(" units");
+    if (s.gridUnitSeconds > 0.0)
+        text = plainFigure(units * s.gridUnitSeconds * 1e3, 2) + QStringLiteral(" ms, ") + text;
+    const auto& measured = s.reading.speed.stopUnits;
+    const std::optional<double> stop = s.options.stopUnits ? s.options.stopUnits
+                                       : measured          ? std::optional<double>(measured->value)
+                                                           : std::nullopt;
+    if (stop)
+        text += QStringLiteral(", %1\u00b0 of the cam").arg(plainFigure(360.0 * units / (1.0 + s.levels + *stop), 1));
+    return text;
+}
+
+std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) {
+    const Snapshot& s = *frame.snapshot;
+    const InputReading& in = s.reading.input;
+    std::vector<std::pair<QString, QString>> rows;
+    rows.emplace_back(QStringLiteral("Input"), QString::fromStdString(frame.inputDescription));
+    rows.emplace_back(
+        QStringLiteral("Signal"),
+        inputKindText(in.kind) +
+            (in.inverted ? (*in.inverted ? QStringLiteral(", reversed") : QStringLiteral(", upright")) : QString()));
+    rows.emplace_back(QStringLiteral("Coupling"), couplingText(in));
+    if (in.snrDb)
+        rows.emplace_back(QStringLiteral("Signal to noise"), plainFigure(*in.snrDb, 0) + QStringLiteral(" dB"));
+    rows.emplace_back(QStringLiteral("Clipped"), plainFigure(in.clippedPercent, 2) + QStringLiteral(" % of samples"));
+    rows.emplace_back(QStringLiteral("Losses"), QStringLiteral("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
+    rows.emplace_back(QStringLiteral("Code"), QString::fromStdString(s.options.code));
+    rows.emplace_back(QStringLiteral("Speed set"), s.options.baud ? QStringLiteral("%1 baud").arg(*s.options.baud)
+                                                                  : QStringLiteral("found from the signal"));
+    rows.emplace_back(QStringLiteral("Stop set"), s.options.stopUnits
+                                                      ? QStringLiteral("%1 units").arg(*s.options.stopUnits)
+                                                      : QStringLiteral("found from the signal"));
+    rows.emplace_back(QStringLiteral("Window"), windowText(s));
+    rows.emplace_back(QStringLiteral("Slice level"), QStringLiteral("%1 % of the swing").arg(in.slicePercent));
+    rows.emplace_back(QStringLiteral("Clock trim"),
+                      QStringLiteral("%1 parts in a million").arg(signedFigure(s.options.clockPpm, 1)));
+    return rows;
+}
+
+QString takenText(const FrozenFrame& frame) {
+    const QDateTime local = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc).toLocalTime();
+    const int minutes = local.offsetFromUtc() / 60;
+    const QString offset = QStringLiteral("%1%2:%3")
+                               .arg(minutes < 0 ? QStringLiteral("\u2212") : QStringLiteral("+"))
+                               .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
+                               .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
+    return local.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")) + QStringLiteral(" (UTC") + offset + QLatin1Char(')');
+}
+
+std::shared_ptr<const CharacterTrace> frozenTrace(const FrozenFrame& frame) {
+    const auto& traces = frame.snapshot->traces;
+    for (const auto& trace : traces)
+        if (frame.characterNumber != 0 && trace->number == frame.characterNumber) return trace;
+    return traces.empty() ? nullptr : traces.back();
+}
+
+}  // namespace trueunit

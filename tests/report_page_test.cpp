@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFileInfo>
+#include <QImageReader>
+#include <QTemporaryDir>
+
+#include "app/report_text.h"
+#include "app/version.h"
+#include "tests/support/frame_builder.h"
+
+namespace trueunit {
+namespace {
+
+using testing::frameOfLongMarks;
+
+// Anything but white between two heights of the page, in the given millimetres from the left.
+bool inked(const QImage& page, double leftMm, double rightMm) {
+    const double dots = page.width() / 210.0;
+    for (int y = 0; y < page.height(); ++y)
+        for (int x = int(leftMm * dots); x < int(rightMm * dots); ++x)
+            if (page.pixelColor(x, y).lightness() < 250) return true;
+    return false;
+}
+
+TEST(ReportPage, IsA4AtPrintingResolutionAndSaysSoInTheFile) {
+    // ISO 216: A4 is 210 mm x 297 mm.
+    QTemporaryDir folder;
+    const QString path = folder.filePath("report.png");
+    ASSERT_TRUE(writeReport(frameOfLongMarks(), path));
+    const QImage page(path);
+    const double dotsPerMm = page.dotsPerMeterX() / 1000.0;
+    EXPECT_NEAR(page.width() / dotsPerMm, 210.0, 0.2);
+    EXPECT_NEAR(page.height() / dotsPerMm, 297.0, 0.2);
+    EXPECT_GE(dotsPerMm * 25.4, 150.0);
+}
+
+TEST(ReportPage, CarriesTitleDateAndVersionAsText) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("report.png");
+    ASSERT_TRUE(writeReport(frameOfLongMarks(), path));
+    const QImage page(path);
+    EXPECT_EQ(page.text("Title"), "Skerry 2, timing report");
+    EXPECT_EQ(page.text("Software"), QStringLiteral("Trueunit ") + kVersion);
+    EXPECT_EQ(page.text("Creation Time"), "25 Nov 2026 14:03:22 +0000");  // RFC 2822, as the PNG specification advises
+}
+
+TEST(ReportPage, AnOrdinaryFrameFillsOnePage) { EXPECT_EQ(reportPages(frameOfLongMarks()).size(), 1U); }
+
+TEST(ReportPage, NothingReachesTheMarginsHoweverLongTheWords) {
+    FrozenFrame frame = frameOfLongMarks();
+    frame.machine = std::string(300, 'W');
+    frame.remarks = std::string(900, 'M') + " and then words with spaces between them, " + std::string(200, 'x');
+    frame.notes.push_back({2.0, 1.0, std::string(500, 'Q')});
+    for (const QImage& page : reportPages(frame)) {
+        EXPECT_FALSE(inked(page, 0.0, 15.0));
+        EXPECT_FALSE(inked(page, 195.0, 210.0));
+    }
+}
+
+TEST(ReportPage, ManyNotesGoOnToAFurtherPageAndAreAllWritten) {
+    FrozenFrame frame = frameOfLongMarks();
+    for (int i = 0; i < 60; ++i) frame.notes.push_back({0.1 * i, 0.5, "a note with a few words in it"});
+    QTemporaryDir folder;
+    ASSERT_TRUE(writeReport(frame, folder.filePath("report.png")));
+    EXPECT_GE(reportPages(frame).size(), 2U);
+    EXPECT_TRUE(QFileInfo::exists(folder.filePath("report, page 2.png")));
+}
+
+TEST(ReportPage, ANoteChangesThePage) {
+    FrozenFrame frame = frameOfLongMarks();
+    const QImage without = reportPages(frame).front();
+    frame.notes.push_back({2.4, 0.2, "rounded by the filter"});
+    EXPECT_NE(without, reportPages(frame).front());
+}
+
+TEST(ReportPage, AFolderThatIsNotThereGivesOneSentenceAndNoFile) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("missing/report.png");
+    const Outcome outcome = writeReport(frameOfLongMarks(), path);
+    ASSERT_FALSE(outcome);
+    const QString sentence = QString::fromStdString(outcome.error().text);
+    EXPECT_TRUE(sentence.contains("missing/report.png"));
+    EXPECT_TRUE(sentence.endsWith('.'));
+    EXPECT_FALSE(sentence.contains('\n'));
+    EXPECT_TRUE(QDir(folder.path()).isEmpty());
+}
+
+TEST(ReportPage, AReportThatCannotBeReplacedIsLeftAsItWas) {
+    QTemporaryDir folder;
+    ASSERT_TRUE(QDir(folder.path()).mkdir("report.png"));  // a folder stands where the file should go
+    EXPECT_FALSE(writeReport(frameOfLongMarks(), folder.filePath("report.png")));
+    EXPECT_EQ(QDir(folder.path()).entryList(QDir::AllEntries | QDir::NoDotAndDotDot), QStringList{"report.png"});
+}
+
+TEST(ReportPage, AFrameWithoutASingleCharacterIsStillAReport) {
+    FrozenFrame frame;
+    auto empty = std::make_shared<Snapshot>();
+    empty->reading.notes = {"No signal was found on the input."};
+    frame.snapshot = empty;
+    EXPECT_EQ(reportPages(frame).size(), 1U);
+}
+
+TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
+    const VerdictText v = verdictText(*frameOfLongMarks().snapshot);
+    EXPECT_EQ(v.headline, "Out of limits");
+    EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30 % (limit \u00b15 %)")) << v.detail.toStdString();
+}
+
+TEST(ReportText, AMissingReadingIsADashAndNeverANumber) {
+    const Snapshot nothing;
+    for (const ReadingRow& row : readingRows(nothing)) {
+        EXPECT_EQ(row.value, u"\u2014") << row.name.toStdString();
+        EXPECT_TRUE(row.judged.isEmpty()) << row.name.toStdString();
+    }
+    EXPECT_EQ(verdictText(nothing).headline, "Not judged");
+}
+
+TEST(ReportText, ACursorOneCharacterAwayIsOneTurnOfTheCam) {
+    // 7.42 units a character: US Army signal course SS0330 (1 start, 5 levels, stop 1.42); 7.42 x 22 ms = 163.24 ms.
+    EXPECT_EQ(cursorText(*frameOfLongMarks().snapshot, 7.42), u"163.24 ms, 7.420 units, 360.0\u00b0 of the cam");
+}
+
+TEST(ReportText, SignsAreSetWithATrueMinusAndZeroHasNone) {
+    EXPECT_EQ(signedFigure(-0.004, 2), "0.00");
+    EXPECT_EQ(signedFigure(-1.24, 1), u"\u22121.2");
+    EXPECT_EQ(signedFigure(3.0, 1), "+3.0");
+}
+
+}  // namespace
+}  // namespace trueunit
