@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/analysis_thread.h"
+
+#include <algorithm>
+#include <chrono>
+#include <utility>
+
+#include "core/pipeline.h"
+
+namespace trueunit {
+
+namespace {
+
+using Clock = std::chrono::steady_clock;
+constexpr std::chrono::milliseconds kPublishEvery{25};
+constexpr std::chrono::milliseconds kSleep{4};  // less than a block of 256 at 48 kHz
+
+// One pipeline at a time, and the snapshots made of it.
+class Run {
+public:
+    Run(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, const Limits& limits)
+        : ring_(ring), latest_(latest), rateHz_(rateHz), pipeline_(rateHz, std::move(options), limits) {}
+
+    void change(Options options, const Limits& limits) {
+        auto learned = pipeline_.learned();
+        pipeline_ = Pipeline(rateHz_, std::move(options), limits);
+        if (learned) pipeline_.startFrom(std::move(learned));
+        fresh_ = true;
+    }
+
+    // One block at most, so that publishing keeps its pace while a backlog is worked off.
+    bool step() {
+        if (finished_ || !ring_.tryPop(block_)) return false;
+        pipeline_.push(block_);
+        fresh_ = true;
+        return true;
+    }
+
+    void finish() {
+        if (finished_) return;
+        pipeline_.finish();
+        finished_ = true;
+        fresh_ = true;
+    }
+
+    void publishIfDue() {
+        const Clock::time_point now = Clock::now();
+        if (!fresh_ || now - published_ < kPublishEvery) return;
+        Snapshot snapshot = pipeline_.snapshot();
+        const auto before = latest_.take();
+        snapshot.serial = before ? before->serial + 1 : 1;  // goes on across pipelines and sources
+        snapshot.lostSamples = std::max(snapshot.lostSamples, ring_.droppedBlocks() * SampleBlock::kSamples);
+        latest_.publish(std::move(snapshot));
+        published_ = now;
+        fresh_ = false;
+    }
+
+private:
+    SampleRing& ring_;
+    LatestSnapshot& latest_;
+    const double rateHz_;
+    Pipeline pipeline_;
+    SampleBlock block_;
+    Clock::time_point published_{};
+    bool fresh_ = false;
+    bool finished_ = false;
+};
+
+}  // namespace
+
+AnalysisThread::AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits)
+    : ring_(ring), latest_(latest), rateHz_(rateHz) {
+    thread_ = std::jthread([this, first = Change{std::move(options), std::move(limits)}](const std::stop_token& stop) {
+        run(stop, first);
+    });
+}
+
+void AnalysisThread::change(Options options, Limits limits) {
+    const std::scoped_lock lock(mutex_);
+    requests_.change = Change{std::move(options), std::move(limits)};
+}
+
+void AnalysisThread::finish() {
+    const std::scoped_lock lock(mutex_);
+    requests_.finish = true;
+}
+
+AnalysisThread::Requests AnalysisThread::takeRequests() {
+    const std::scoped_lock lock(mutex_);
+    return std::exchange(requests_, {});
+}
+
+void AnalysisThread::run(const std::stop_token& stop, Change first) {
+    Run run(ring_, latest_, rateHz_, std::move(first.options), first.limits);
+    bool finishing = false;
+    while (!stop.stop_requested()) {
+        Requests wanted = takeRequests();
+        if (wanted.change) run.change(std::move(wanted.change->options), wanted.change->limits);
+        finishing |= wanted.finish;
+        const bool busy = run.step();
+        if (!busy && finishing) run.finish();
+        run.publishIfDue();
+        if (!busy) std::this_thread::sleep_for(kSleep);
+    }
+}
+
+}  // namespace trueunit

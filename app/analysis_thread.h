@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <mutex>
+#include <optional>
+#include <thread>
+
+#include "core/acquire/sample_ring.h"
+#include "core/options.h"
+#include "core/report/latest_snapshot.h"
+#include "core/report/limits.h"
+
+namespace trueunit {
+
+// Pops the ring, owns the pipeline, publishes snapshots: at most forty a second, so a character is shown within 25 ms
+// of its being measured. Ring and latest are the owner's and outlive this object.
+//
+// Threads: constructor, destructor, change and finish belong to the owner; all else happens on the thread inside.
+class AnalysisThread {
+public:
+    AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits);
+
+    // From the next block on; what has been learned of the wiring is kept, the window begins anew.
+    void change(Options options, Limits limits);
+    // The source has come to its end: measure what the ring still holds, and let go what waits for more.
+    void finish();
+
+private:
+    struct Change {
+        Options options;
+        Limits limits;
+    };
+    struct Requests {
+        std::optional<Change> change;
+        bool finish = false;
+    };
+
+    void run(const std::stop_token& stop, Change first);
+    Requests takeRequests();
+
+    SampleRing& ring_;
+    LatestSnapshot& latest_;
+    const double rateHz_;
+    std::mutex mutex_;
+    Requests requests_;  // guarded by mutex_
+    std::jthread thread_;  // last: it starts when all else is there, and ends first
+};
+
+}  // namespace trueunit

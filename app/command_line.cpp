@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_line.h"
+
+#include <QCommandLineParser>
+#include <map>
+
+namespace trueunit {
+
+namespace {
+
+using Kind = Command::Kind;
+
+struct CommandRule {
+    Kind kind;
+    bool needsFile;
+    bool needsOut;
+    QStringList options;
+};
+
+const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "window", "slice"};
+
+const std::map<QString, CommandRule>& commandRules() {
+    static const std::map<QString, CommandRule> rules = {
+        {"measure", {Kind::measure, true, false, kMeasuring + QStringList{"json"}}},
+        {"report", {Kind::report, true, true, kMeasuring + QStringList{"out"}}},
+        {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
+        {"inputs", {Kind::inputs, false, false, {}}},
+    };
+    return rules;
+}
+
+void addOptions(QCommandLineParser& parser) {
+    for (const char* name : {"baud", "stop", "code", "expect", "input", "window", "slice", "out", "seconds", "rate",
+                             "bits"})
+        parser.addOption(QCommandLineOption(name, "", "value"));
+    parser.addOption(QCommandLineOption("json"));
+    parser.addOption(QCommandLineOption({"h", "help"}));
+    parser.addOption(QCommandLineOption({"v", "version"}));
+}
+
+std::optional<Error> readNumber(const QCommandLineParser& parser, const QString& name, std::optional<double>& into) {
+    if (!parser.isSet(name)) return std::nullopt;
+    bool isNumber = false;
+    const double value = parser.value(name).toDouble(&isNumber);
+    if (!isNumber)
+        return Error{"--" + name.toStdString() + " wants a number, not \"" + parser.value(name).toStdString() + "\"."};
+    into = value;
+    return std::nullopt;
+}
+
+std::optional<Error> readWindow(const QCommandLineParser& parser, int& into) {
+    if (!parser.isSet("window") || parser.value("window") == "all") return std::nullopt;
+    bool isNumber = false;
+    into = parser.value("window").toInt(&isNumber);
+    if (isNumber && into >= 1) return std::nullopt;
+    return Error{"--window wants a number of characters or all, not \"" + parser.value("window").toStdString() + "\"."};
+}
+
+std::optional<Error> readInput(const QCommandLineParser& parser, InputKind& into) {
+    static const std::map<QString, InputKind> kinds = {{"auto", InputKind::automatic},
+                                                       {"loop", InputKind::loop},
+                                                       {"tone", InputKind::tone},
+                                                       {"two-tone", InputKind::twoTone}};
+    if (!parser.isSet("input")) return std::nullopt;
+    const auto found = kinds.find(parser.value("input"));
+    if (found == kinds.end())
+        return Error{"--input must be auto, loop, tone or two-tone, not \"" + parser.value("input").toStdString() +
+                     "\"."};
+    into = found->second;
+    return std::nullopt;
+}
+
+std::optional<Error> readMeasuring(const QCommandLineParser& parser, Options& options) {
+    std::optional<double> slice;
+    if (auto e = readNumber(parser, "baud", options.baud)) return e;
+    if (auto e = readNumber(parser, "stop", options.stopUnits)) return e;
+    if (auto e = readNumber(parser, "slice", slice)) return e;
+    if (auto e = readWindow(parser, options.windowCharacters)) return e;
+    if (auto e = readInput(parser, options.input)) return e;
+    if (slice) options.slicePercent = *slice;
+    if (parser.isSet("code")) options.code = parser.value("code").toStdString();
+    if (parser.isSet("expect")) options.expect = parser.value("expect").toStdString();
+    return options.problem();
+}
+
+std::optional<Error> readRendering(const QCommandLineParser& parser, Command& command) {
+    if (auto e = readNumber(parser, "seconds", command.seconds)) return e;
+    if (auto e = readNumber(parser, "rate", command.rateHz)) return e;
+    if (command.seconds && !(*command.seconds > 0.0 && *command.seconds <= 86400.0))
+        return Error{"--seconds must lie above 0 and be at most 86400."};
+    if (command.rateHz && !(*command.rateHz >= 8000.0 && *command.rateHz <= 768000.0))
+        return Error{"--rate must lie between 8000 and 768000 Hz."};
+    if (!parser.isSet("bits")) return std::nullopt;
+    static const std::map<QString, SampleFormat> formats = {
+        {"16", SampleFormat::pcm16}, {"24", SampleFormat::pcm24}, {"32", SampleFormat::float32}};
+    const auto found = formats.find(parser.value("bits"));
+    if (found == formats.end()) return Error{"--bits must be 16, 24 or 32 (float)."};
+    command.format = found->second;
+    return std::nullopt;
+}
+
+std::optional<Error> strayOption(const QCommandLineParser& parser, const QString& command, const QStringList& allowed) {
+    for (const QString& name : parser.optionNames())
+        if (!allowed.contains(name))
+            return Error{"--" + name.toStdString() + " does not belong to " +
+                         (command.isEmpty() ? "the window" : command.toStdString()) + "; see trueunit --help."};
+    return std::nullopt;
+}
+
+std::optional<Error> readOperands(const QCommandLineParser& parser, const CommandRule& rule, Command& command) {
+    const QStringList operands = parser.positionalArguments();
+    const std::string name = operands.front().toStdString();
+    const qsizetype wanted = rule.needsFile ? 2 : 1;
+    if (operands.size() < wanted)
+        return Error{"trueunit " + name + " wants a " + (rule.kind == Kind::render ? "scenario" : "recording") + "."};
+    if (operands.size() > wanted)
+        return Error{"\"" + operands.at(wanted).toStdString() + "\" is one argument too many for " + name + "."};
+    if (rule.needsFile) command.file = operands.at(1).toStdString();
+    command.out = parser.value("out").toStdString();
+    if (rule.needsOut && command.out.empty()) return Error{"trueunit " + name + " wants --out with a file to write."};
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Command> parseCommandLine(const QStringList& arguments) {
+    QCommandLineParser parser;
+    addOptions(parser);
+    Command command;
+    if (!parser.parse(QStringList{"trueunit"} + arguments))
+        return Error{parser.errorText().toStdString() + (parser.errorText().endsWith('.') ? "" : ".") +
+                     " See trueunit --help."};
+    if (parser.isSet("help")) command.kind = Kind::help;
+    else if (parser.isSet("version")) command.kind = Kind::version;
+    if (command.kind != Kind::window) return command;
+
+    const QStringList operands = parser.positionalArguments();
+    const QString name = operands.value(0);
+    CommandRule rule{Kind::window, false, false, kMeasuring};
+    if (!operands.isEmpty()) {
+        const auto found = commandRules().find(name);
+        if (found == commandRules().end())
+            return Error{"There is no command \"" + name.toStdString() + "\"; see trueunit --help."};
+        rule = found->second;
+        if (auto e = readOperands(parser, rule, command)) return *e;
+    }
+    command.kind = rule.kind;
+    command.json = parser.isSet("json");
+    if (auto e = strayOption(parser, name, rule.options)) return *e;
+    if (auto e = readMeasuring(parser, command.options)) return *e;
+    if (auto e = readRendering(parser, command)) return *e;
+    return command;
+}
+
+std::string helpText() {
+    return R"(Trueunit measures the timing of start-stop telegraph senders through a sound card.
+
+  trueunit                                open the bench window; the demonstration plays until an input is chosen
+  trueunit measure RECORDING [--json]     readings of a WAV, FLAC or other recording
+  trueunit report RECORDING --out X.png   the report page of a recording
+  trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC
+  trueunit inputs                         list the sound inputs and outputs
+
+measuring (window, measure, report)
+  --baud B          nominal speed, 20 to 200 baud; otherwise the nearest usual speed within 3 %
+  --stop UNITS      nominal stop length, 1 to 2.5 units
+  --code NAME       ita2 or ita2-us
+  --expect TEXT     text of the tape loop being sent, from any point of it
+  --input KIND      auto, loop, tone or two-tone
+  --window N|all    characters the readings cover, counted from the end
+  --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
+
+rendering
+  --seconds S       length; otherwise the scenario's, or a minute
+  --rate HZ         sample rate; otherwise the scenario's
+  --bits 16|24|32   sample format; 32 is float, which FLAC does not know
+
+  -h, --help        this page
+  -v, --version     the version
+
+measure ends with 0 when the sender is in limits, 1 when it is out of limits, 2 when there is no valid reading or the
+arguments are unusable. The other commands end with 0, or with 2 and one sentence why not.
+
+examples
+  trueunit measure skerry.wav --baud 45.45
+  trueunit measure skerry.flac --json --expect "RY" --window 128
+  trueunit report skerry.wav --baud 50 --out skerry.png
+  trueunit render scenarios/demonstration.json --seconds 30 --out demonstration.wav
+)";
+}
+
+}  // namespace trueunit

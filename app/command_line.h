@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStringList>
+#include <optional>
+#include <string>
+
+#include "core/acquire/recording_writer.h"
+#include "core/options.h"
+#include "core/result.h"
+
+namespace trueunit {
+
+// What the person asked for on the command line; a plain value.
+struct Command {
+    enum class Kind { window, measure, report, render, inputs, help, version };
+
+    Kind kind = Kind::window;
+    std::string file;  // recording or scenario
+    std::string out;   // file to write
+    bool json = false;
+    Options options;
+    std::optional<double> seconds;  // render: length
+    std::optional<double> rateHz;   // render: sample rate
+    SampleFormat format = SampleFormat::float32;
+};
+
+// The arguments without the program's name. Unusable ones give one sentence; nothing is printed.
+Result<Command> parseCommandLine(const QStringList& arguments);
+
+std::string helpText();
+
+}  // namespace trueunit

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "app/device_list.h"
+#include "core/acquire/sample_source.h"
+#include "core/options.h"
+#include "core/report/latest_snapshot.h"
+#include "core/report/limits.h"
+#include "core/result.h"
+#include "core/simulate/scenario.h"
+
+namespace trueunit {
+
+class AnalysisThread;
+class PortAudioSource;
+class ScenarioSource;
+
+enum class SourceKind { none, soundInput, recording, scenario };
+
+// Owns what is being measured: source, ring and analysis thread. A source that cannot be opened is refused with one
+// sentence and leaves the running one alone. Window's thread only; the window takes latest() on its own tick.
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Session(Options options = {}, Limits limits = {}, QObject* parent = nullptr);
+    ~Session() override;
+
+    // What to listen to. On success sourceChanged() is emitted and the measurement begins anew.
+    Outcome listen(const SoundDevice& device, int channel = 0);
+    Outcome playRecording(const std::string& path);
+    Outcome playScenario(const std::string& path);
+    Outcome playDemonstration();  // the embedded scenario
+    void stop();                  // the last snapshot stays
+
+    SourceKind sourceKind() const { return kind_; }
+    SourceState sourceState() const;
+    std::string sourceDescription() const;  // "Line in, left (48 kHz)"; empty without a source
+
+    // Always a snapshot once a source was chosen; empty before.
+    std::shared_ptr<const Snapshot> latest() const { return latest_.take(); }
+
+    const Options& options() const { return options_; }
+    const Limits& limits() const { return limits_; }
+    Outcome setOptions(const Options& options);  // refused, and nothing changed, when a value is out of range
+    void setLimits(const Limits& limits);
+
+    // The simulated eccentric; only a scenario has one.
+    bool hasEccentric() const { return scenario_ != nullptr; }
+    void turnEccentric(double biasPercent);
+    double eccentricPercent() const;
+    const Scenario* scenario() const { return scenarioPlayed_.get(); }  // title and story; nullptr without one
+
+    // Sound inputs. The list is made once; rescan makes it afresh and, if one is running, opens that again.
+    Result<DeviceList> soundInputs();
+    Result<DeviceList> rescanSoundInputs();
+    std::optional<SoundDevice> soundInput() const;  // the one listened to
+    int channels() const;                           // of the sound input: 1 or 2; 0 without one
+    int channel() const;                            // heard: 0 = left
+    void setChannel(int channel);
+
+signals:
+    void sourceChanged();                       // another source, or none
+    void optionsChanged();                      // options or limits
+    void sourceEnded(const QString& sentence);  // it finished or was lost; said once
+    void strongerChannel(int channel);          // the signal seems to be on this one; said once a source
+
+private:
+    struct Opened;
+    Outcome swap(Opened opened);
+    Outcome play(Result<Scenario> scenario);
+    void watch();  // every 200 ms: has the source ended, is the signal on the other side?
+
+    Options options_;
+    Limits limits_;
+    LatestSnapshot latest_;
+    SourceKind kind_ = SourceKind::none;
+    std::unique_ptr<SampleRing> ring_;
+    std::unique_ptr<SampleSource> source_;       // pushes into ring_
+    std::unique_ptr<AnalysisThread> analysis_;   // pops ring_; ends before the source does
+    PortAudioSource* soundInput_ = nullptr;      // source_ seen as what it is, or nullptr
+    ScenarioSource* scenario_ = nullptr;
+    std::unique_ptr<Scenario> scenarioPlayed_;
+    bool endSaid_ = false;
+    bool channelSaid_ = false;
+    QTimer watchTimer_;
+};
+
+}  // namespace trueunit
