@@ -42,7 +42,7 @@ private:
     LatestSnapshot& latest_;
     const double rateHz_;
     std::mutex mutex_;
-    Requests requests_;  // guarded by mutex_
+    Requests requests_;    // guarded by mutex_
     std::jthread thread_;  // last: it starts when all else is there, and ends first
 };
 

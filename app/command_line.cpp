@@ -22,7 +22,7 @@ const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "wind
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
         {"measure", {Kind::measure, true, false, kMeasuring + QStringList{"json"}}},
-        {"report", {Kind::report, true, true, kMeasuring + QStringList{"out"}}},
+        {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
         {"inputs", {Kind::inputs, false, false, {}}},
     };
@@ -30,12 +30,12 @@ const std::map<QString, CommandRule>& commandRules() {
 }
 
 void addOptions(QCommandLineParser& parser) {
-    for (const char* name : {"baud", "stop", "code", "expect", "input", "window", "slice", "out", "seconds", "rate",
-                             "bits"})
+    for (const char* name :
+         {"baud", "stop", "code", "expect", "input", "window", "slice", "out", "machine", "seconds", "rate", "bits"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     parser.addOption(QCommandLineOption("json"));
-    parser.addOption(QCommandLineOption({"h", "help"}));
-    parser.addOption(QCommandLineOption({"v", "version"}));
+    parser.addOption(QCommandLineOption(QStringList{"h", "help"}));
+    parser.addOption(QCommandLineOption(QStringList{"v", "version"}));
 }
 
 std::optional<Error> readNumber(const QCommandLineParser& parser, const QString& name, std::optional<double>& into) {
@@ -117,6 +117,7 @@ std::optional<Error> readOperands(const QCommandLineParser& parser, const Comman
         return Error{"\"" + operands.at(wanted).toStdString() + "\" is one argument too many for " + name + "."};
     if (rule.needsFile) command.file = operands.at(1).toStdString();
     command.out = parser.value("out").toStdString();
+    command.machine = parser.value("machine").toStdString();
     if (rule.needsOut && command.out.empty()) return Error{"trueunit " + name + " wants --out with a file to write."};
     return std::nullopt;
 }
@@ -130,8 +131,10 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     if (!parser.parse(QStringList{"trueunit"} + arguments))
         return Error{parser.errorText().toStdString() + (parser.errorText().endsWith('.') ? "" : ".") +
                      " See trueunit --help."};
-    if (parser.isSet("help")) command.kind = Kind::help;
-    else if (parser.isSet("version")) command.kind = Kind::version;
+    if (parser.isSet("help"))
+        command.kind = Kind::help;
+    else if (parser.isSet("version"))
+        command.kind = Kind::version;
     if (command.kind != Kind::window) return command;
 
     const QStringList operands = parser.positionalArguments();
@@ -170,7 +173,12 @@ measuring (window, measure, report)
   --window N|all    characters the readings cover, counted from the end
   --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
 
+report
+  --out FILE        the PNG to write; further pages go beside it
+  --machine NAME    what its owner calls the machine
+
 rendering
+  --out FILE        ends in .wav or .flac
   --seconds S       length; otherwise the scenario's, or a minute
   --rate HZ         sample rate; otherwise the scenario's
   --bits 16|24|32   sample format; 32 is float, which FLAC does not know

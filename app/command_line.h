@@ -16,8 +16,9 @@ struct Command {
     enum class Kind { window, measure, report, render, inputs, help, version };
 
     Kind kind = Kind::window;
-    std::string file;  // recording or scenario
-    std::string out;   // file to write
+    std::string file;     // recording or scenario
+    std::string out;      // file to write
+    std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;
     std::optional<double> seconds;  // render: length

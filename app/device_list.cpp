@@ -23,9 +23,8 @@ DeviceList inputsOf(const DeviceList& devices) {
 }
 
 std::optional<SoundDevice> findDevice(const DeviceList& devices, const std::string& name, const std::string& hostApi) {
-    const auto found = std::find_if(devices.begin(), devices.end(), [&](const SoundDevice& d) {
-        return d.name == name && d.hostApi == hostApi;
-    });
+    const auto found = std::find_if(devices.begin(), devices.end(),
+                                    [&](const SoundDevice& d) { return d.name == name && d.hostApi == hostApi; });
     if (found == devices.end()) return std::nullopt;
     return *found;
 }

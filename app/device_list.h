@@ -9,9 +9,9 @@ namespace trueunit {
 
 // A sound input, output or both, as the sound library lists it.
 struct SoundDevice {
-    int index = 0;            // in the present list only; a fresh list numbers anew
-    std::string name;         // UTF-8
-    std::string hostApi;      // the system's sound interface it belongs to
+    int index = 0;        // in the present list only; a fresh list numbers anew
+    std::string name;     // UTF-8
+    std::string hostApi;  // the system's sound interface it belongs to
     int inputChannels = 0;
     int outputChannels = 0;
     double defaultRateHz = 0.0;

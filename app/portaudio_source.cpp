@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 
 #include "app/portaudio_library.h"
 #include "app/sound_capture.h"
@@ -98,8 +99,8 @@ Outcome PortAudioSource::start(SampleRing& ring) {
         return Error{"The sound input \"" + device_.title() + "\" does not answer."};
     }
     if (stream->error != paNoError)
-        return Error{"The sound input \"" + device_.title() + "\" cannot be opened: " +
-                     SoundLibrary::errorText(stream->error) + "."};
+        return Error{"The sound input \"" + device_.title() +
+                     "\" cannot be opened: " + SoundLibrary::errorText(stream->error) + "."};
     stream->startedNs = nowNs();
     energySeen_ = {};
     stream_ = std::move(stream);

@@ -26,9 +26,9 @@ public:
     std::string description() const override;
 
     const SoundDevice& device() const { return device_; }
-    int channels() const;           // captured: 1 or 2
-    int channel() const;            // heard: 0 = left
-    void setChannel(int channel);   // takes effect in the next buffer
+    int channels() const;          // captured: 1 or 2
+    int channel() const;           // heard: 0 = left
+    void setChannel(int channel);  // takes effect in the next buffer
     // The channel that has carried far more signal than the one heard since the last call; empty: the choice is right.
     std::optional<int> strongerChannel();
 

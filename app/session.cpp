@@ -151,7 +151,8 @@ Result<DeviceList> Session::rescanSoundInputs() {
     if (running) stop();
     const Result<DeviceList> all = PortAudioSource::relist();
     if (running && all)
-        if (const Outcome again = listen(*running, side); !again) emit sourceEnded(QString::fromStdString(again.error().text));
+        if (const Outcome again = listen(*running, side); !again)
+            emit sourceEnded(QString::fromStdString(again.error().text));
     if (!all) return all.error();
     return inputsOf(*all);
 }
@@ -180,10 +181,10 @@ void Session::watch() {
         const std::string what = sourceDescription();
         if (analysis_) analysis_->finish();
         if (state == SourceState::lost) source_->stop();
-        emit sourceEnded(QString::fromStdString(state == SourceState::finished
-                                                    ? what + " has come to its end."
-                                                    : "The sound input " + what + " has stopped sending; choose it "
-                                                      "again when it is back."));
+        emit sourceEnded(QString::fromStdString(state == SourceState::finished ? what + " has come to its end."
+                                                                               : "The sound input " + what +
+                                                                                     " has stopped sending; choose it "
+                                                                                     "again when it is back."));
     }
     if (!soundInput_ || channelSaid_) return;
     if (const std::optional<int> stronger = soundInput_->strongerChannel()) {

@@ -83,9 +83,9 @@ private:
     LatestSnapshot latest_;
     SourceKind kind_ = SourceKind::none;
     std::unique_ptr<SampleRing> ring_;
-    std::unique_ptr<SampleSource> source_;       // pushes into ring_
-    std::unique_ptr<AnalysisThread> analysis_;   // pops ring_; ends before the source does
-    PortAudioSource* soundInput_ = nullptr;      // source_ seen as what it is, or nullptr
+    std::unique_ptr<SampleSource> source_;      // pushes into ring_
+    std::unique_ptr<AnalysisThread> analysis_;  // pops ring_; ends before the source does
+    PortAudioSource* soundInput_ = nullptr;     // source_ seen as what it is, or nullptr
     ScenarioSource* scenario_ = nullptr;
     std::unique_ptr<Scenario> scenarioPlayed_;
     bool endSaid_ = false;

@@ -23,15 +23,15 @@ public:
     void release() noexcept;
 
     std::atomic<int> channel{0};
-    std::atomic<std::int64_t> lastCallNs{0};           // monotonic; 0 = never
-    std::array<std::atomic<double>, 2> stepEnergy{};   // sum of squared sample-to-sample steps: a DC offset is none
+    std::atomic<std::int64_t> lastCallNs{0};          // monotonic; 0 = never
+    std::array<std::atomic<double>, 2> stepEnergy{};  // sum of squared sample-to-sample steps: a DC offset is none
 
 private:
     SampleRing* ring_;
     int channels_;
-    SampleBlock block_;           // being filled; callback thread only, as are the next four
+    SampleBlock block_;  // being filled; callback thread only, as are the next four
     std::size_t filled_ = 0;
-    std::uint64_t taken_ = 0;     // samples since the start; advances even when a block is dropped
+    std::uint64_t taken_ = 0;  // samples since the start; advances even when a block is dropped
     std::array<float, 2> previous_{};
     std::array<double, 2> energy_{};
     std::atomic<bool> released_{false};  // written by the owner

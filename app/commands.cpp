@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <cstdio>
+#include <vector>
+
+#include "app/portaudio_source.h"
+#include "app/report_page.h"
+#include "core/recording_run.h"
+#include "core/report/reading_json.h"
+#include "core/report/reading_text.h"
+#include "core/simulate/scenario_signal.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kInLimits = 0;
+constexpr int kOutOfLimits = 1;
+constexpr int kNoReading = 2;
+constexpr double kEndlessSeconds = 60.0;  // what is rendered of a scenario without an end
+constexpr std::size_t kFrames = 16384;
+
+void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
+
+int exitCode(const Reading& reading) {
+    if (!reading.valid()) return kNoReading;
+    return reading.verdict.within.value_or(true) ? kInLimits : kOutOfLimits;
+}
+
+QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }
+
+// The signal on one side of a stereo file, the other side silent; or mono as it is.
+void spread(std::span<const float> mono, Scenario::Channel channel, std::vector<float>& out) {
+    if (channel == Scenario::Channel::mono) {
+        out.assign(mono.begin(), mono.end());
+        return;
+    }
+    out.assign(2 * mono.size(), 0.0F);
+    const std::size_t side = channel == Scenario::Channel::left ? 0 : 1;
+    for (std::size_t i = 0; i < mono.size(); ++i) out[2 * i + side] = mono[i];
+}
+
+Outcome renderTo(Scenario scenario, const Command& command) {
+    if (command.rateHz) scenario.card.rateHz = *command.rateHz;
+    if (command.seconds) scenario.seconds = *command.seconds;
+    if (scenario.seconds <= 0.0 && scenario.text.repeat) scenario.seconds = kEndlessSeconds;
+    const Scenario::Channel channel = scenario.card.channel;
+    const int channels = channel == Scenario::Channel::mono ? 1 : 2;
+    Result<RecordingWriter> writer =
+        RecordingWriter::create(command.out, scenario.card.rateHz, channels, command.format);
+    if (!writer) return writer.error();
+    ScenarioSignal signal(std::move(scenario));
+    std::vector<float> mono(kFrames);
+    std::vector<float> spreadOut;
+    while (const std::size_t got = signal.read(mono)) {
+        spread({mono.data(), got}, channel, spreadOut);
+        if (Outcome written = writer->write(spreadOut); !written) return written;
+    }
+    return writer->finish();
+}
+
+}  // namespace
+
+int refuse(const Error& error) {
+    std::fprintf(stderr, "trueunit: %s\n", error.text.c_str());
+    return kNoReading;
+}
+
+int runMeasure(const Command& command) {
+    const Limits limits;
+    Result<Recording> recording = Recording::open(command.file);
+    if (!recording) {
+        if (command.json) print(readingJson(readingOfNothing(recording.error(), command.options, limits)) + "\n");
+        return refuse(recording.error());
+    }
+    const Reading reading = measureRecording(*recording, command.options, limits).reading;
+    print(command.json ? readingJson(reading) + "\n" : readingText(reading, limits));
+    return exitCode(reading);
+}
+
+int runReport(const Command& command) {
+    Result<Recording> recording = Recording::open(command.file);
+    if (!recording) return refuse(recording.error());
+    FrozenFrame frame;
+    frame.snapshot = std::make_shared<const Snapshot>(measureRecording(*recording, command.options, Limits{}));
+    frame.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
+    frame.machine = command.machine;
+    frame.inputDescription = fileName(command.file).toStdString();
+    if (const Outcome written = writeReport(frame, QString::fromStdString(command.out)); !written)
+        return refuse(written.error());
+    if (!frame.snapshot->reading.valid())
+        return refuse(Error{"The report was written, but there is no valid reading in \"" + command.file + "\"."});
+    return 0;
+}
+
+int runRender(const Command& command) {
+    Result<Scenario> scenario = readScenario(command.file);
+    if (!scenario) return refuse(scenario.error());
+    if (const Outcome rendered = renderTo(std::move(*scenario), command); !rendered) return refuse(rendered.error());
+    return 0;
+}
+
+int runInputs() {
+    const Result<DeviceList> devices = PortAudioSource::devices();
+    if (!devices) return refuse(devices.error());
+    print(devicesText(*devices));
+    return 0;
+}
+
+}  // namespace trueunit

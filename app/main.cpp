@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QApplication>
+#include <cstdio>
+
+#include "app/commands.h"
+#include "app/version.h"
+
+using namespace trueunit;
+
+namespace {
+
+bool hasDisplay() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+int runWithoutWindow(const Command& command) {
+    switch (command.kind) {
+        case Command::Kind::measure:
+            return runMeasure(command);
+        case Command::Kind::render:
+            return runRender(command);
+        case Command::Kind::inputs:
+            return runInputs();
+        case Command::Kind::help:
+            std::fputs(helpText().c_str(), stdout);
+            return 0;
+        case Command::Kind::version:
+            std::printf("trueunit %s\n", kVersion);
+            return 0;
+        default:
+            return 2;
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QCoreApplication::setApplicationName("Trueunit");
+    QCoreApplication::setOrganizationName("Trueunit");
+    QCoreApplication::setApplicationVersion(kVersion);
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i) arguments << QString::fromLocal8Bit(argv[i]);
+
+    const Result<Command> command = parseCommandLine(arguments);
+    if (!command) return refuse(command.error());
+    if (command->kind == Command::Kind::report) {  // draws, but shows nothing
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // talk of missing desktops
+        const QGuiApplication application(argc, argv);
+        return runReport(*command);
+    }
+    if (command->kind != Command::Kind::window) {
+        const QCoreApplication application(argc, argv);
+        return runWithoutWindow(*command);
+    }
+    if (!hasDisplay())
+        return refuse(Error{"There is no display for the window; the commands in trueunit --help need none."});
+    return 2;
+}

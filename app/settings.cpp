@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/settings.h"
+
+#include <QSettings>
+
+namespace trueunit {
+
+namespace {
+
+std::optional<double> storedNumber(const QSettings& store, const QString& key) {
+    bool isNumber = false;
+    const double value = store.value(key).toDouble(&isNumber);
+    if (!isNumber) return std::nullopt;
+    return value;
+}
+
+void storeNumber(QSettings& store, const QString& key, const std::optional<double>& value) {
+    if (value)
+        store.setValue(key, *value);
+    else
+        store.remove(key);
+}
+
+}  // namespace
+
+Settings loadSettings() {
+    const QSettings store;
+    Settings s;
+    s.options.baud = storedNumber(store, "measure/baud");
+    s.options.stopUnits = storedNumber(store, "measure/stopUnits");
+    s.options.code = store.value("measure/code", "ita2").toString().toStdString();
+    const int kind = store.value("measure/input", 0).toInt();
+    s.options.input = kind >= 0 && kind <= 3 ? static_cast<InputKind>(kind) : InputKind::automatic;
+    s.options.windowCharacters = store.value("measure/windowCharacters", 0).toInt();
+    s.options.slicePercent = storedNumber(store, "measure/slicePercent").value_or(s.options.slicePercent);
+    s.options.clockPpm = storedNumber(store, "measure/clockPpm").value_or(0.0);
+    if (s.options.problem()) s.options = Options{};
+    s.deviceName = store.value("sound/device").toString().toStdString();
+    s.deviceHostApi = store.value("sound/hostApi").toString().toStdString();
+    s.channel = store.value("sound/channel", 0).toInt() == 1 ? 1 : 0;
+    return s;
+}
+
+void saveSettings(const Settings& s) {
+    QSettings store;
+    storeNumber(store, "measure/baud", s.options.baud);
+    storeNumber(store, "measure/stopUnits", s.options.stopUnits);
+    store.setValue("measure/code", QString::fromStdString(s.options.code));
+    store.setValue("measure/input", static_cast<int>(s.options.input));
+    store.setValue("measure/windowCharacters", s.options.windowCharacters);
+    store.setValue("measure/slicePercent", s.options.slicePercent);
+    store.setValue("measure/clockPpm", s.options.clockPpm);
+    store.setValue("sound/device", QString::fromStdString(s.deviceName));
+    store.setValue("sound/hostApi", QString::fromStdString(s.deviceHostApi));
+    store.setValue("sound/channel", s.channel);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "core/options.h"
+
+namespace trueunit {
+
+// What is remembered from one run to the next: the measurement's options and the sound input last listened to.
+struct Settings {
+    Options options;
+    std::string deviceName;
+    std::string deviceHostApi;
+    int channel = 0;
+};
+
+// Window's thread. Values that are missing or no longer valid come as defaults.
+Settings loadSettings();
+void saveSettings(const Settings& settings);
+
+}  // namespace trueunit
