@@ -46,7 +46,8 @@ int main(int argc, char** argv) {
     if (!command) return refuse(command.error());
     if (command->kind == Command::Kind::report) {  // draws, but shows nothing
         qputenv("QT_QPA_PLATFORM", "offscreen");
-        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // talk of missing desktops
+        qInstallMessageHandler(
+            [](QtMsgType, const QMessageLogContext&, const QString&) {});  // talk of missing desktops
         const QGuiApplication application(argc, argv);
         return runReport(*command);
     }

@@ -11,7 +11,9 @@ constexpr double kReachSeconds = 0.004;
 constexpr int kFinePerSample = 4;
 constexpr double kFirstRiseSeconds = 0.0004;
 constexpr double kZoneFloorSeconds = 0.00012;
-constexpr double kZoneLevel = 0.015;  // the form's zone ends where it is this close to 0 or 1
+constexpr double kZoneLevel = 0.009;   // the form's zone ends where it is this close to 0 or 1,
+constexpr double kZoneNoise = 0.12;    // and as much of the noise more
+constexpr double kFormNoise = 0.0015;  // of the swing; the form need not be known better
 constexpr int kYoungEdges = 100;
 constexpr int kMemoryEdges = 600;  // older edges fade, so that the form follows a changing contact
 }  // namespace
@@ -31,7 +33,7 @@ void EdgeShape::seed(double rise) {
     const double scale = rise / 2.1972;  // 10 to 90 % of a logistic step
     for (std::size_t i = 0; i < smooth.size(); ++i)
         smooth[i] = 1.0 / (1.0 + std::exp(-(static_cast<double>(i) / kFinePerSample - reach_) / (0.5 * scale)));
-    adopt(smooth);
+    adopt(smooth, kZoneLevel);
 }
 
 void EdgeShape::setSlice(double fraction) {
@@ -39,7 +41,7 @@ void EdgeShape::setSlice(double fraction) {
     slice_ = crossing(fraction);
 }
 
-void EdgeShape::learn(double firstOffset, std::span<const double> scaled) {
+void EdgeShape::learn(double firstOffset, std::span<const double> scaled, double noise) {
     for (std::size_t i = 0; i < scaled.size(); ++i) {
         const double at = (firstOffset + static_cast<double>(i) + reach_) * kFinePerSample;
         if (at < -0.5 || at > static_cast<double>(sum_.size()) - 1.0) continue;
@@ -48,16 +50,20 @@ void EdgeShape::learn(double firstOffset, std::span<const double> scaled) {
         count_[bin] += 1.0;
     }
     if (++edges_ >= nextRebuild_) {
-        rebuild();
+        rebuild(noise);
         nextRebuild_ = edges_ + std::min(edges_, 100);
     }
 }
 
-// Local straight-line fits over a width that follows the edge itself: noise falls, the form stays.
-void EdgeShape::rebuild() {
+// Local straight-line fits, over as few samples as the noise allows: the form's corners stay.
+void EdgeShape::rebuild(double noise) {
     const auto n = static_cast<std::ptrdiff_t>(sum_.size());
-    const auto half = static_cast<std::ptrdiff_t>(
-        std::clamp(rise_ / 6.0, 0.5, reach_ / 8.0) * static_cast<double>(kFinePerSample) + 0.5);
+    double perSample = 0.0;  // samples gathered per sample of time, where the edge is
+    for (std::size_t i = sum_.size() / 2 - kFinePerSample; i < sum_.size() / 2 + kFinePerSample; ++i)
+        perSample += 0.5 * count_[i];
+    const double needed = std::pow(noise / kFormNoise, 2.0) / std::max(perSample, 1.0);
+    const double reachSamples = std::clamp(needed, 0.5, std::clamp(rise_ / 6.0, 0.5, reach_ / 8.0));
+    const auto half = static_cast<std::ptrdiff_t>(reachSamples * kFinePerSample + 0.5);
     std::vector<double> smooth(sum_.size());
     for (std::ptrdiff_t i = 0; i < n; ++i) {
         double w = 0.0, x = 0.0, xx = 0.0, y = 0.0, xy = 0.0;
@@ -82,14 +88,14 @@ void EdgeShape::rebuild() {
         const double det = w * xx - x * x;
         smooth[static_cast<std::size_t>(i)] = det > 1e-9 * w * w ? (y * xx - x * xy) / det : (w > 0.0 ? y / w : 0.0);
     }
-    adopt(smooth);
+    adopt(smooth, kZoneLevel + kZoneNoise * noise);
     // The first edges were aligned by a form not yet known, and very old ones may have been another form.
     const double keep = edges_ < kYoungEdges ? 0.3 : edges_ > kMemoryEdges ? 0.85 : 1.0;
     for (double& v : sum_) v *= keep;
     for (double& v : count_) v *= keep;
 }
 
-void EdgeShape::adopt(const std::vector<double>& smooth) {
+void EdgeShape::adopt(const std::vector<double>& smooth, double zoneLevel) {
     value_ = smooth;
     slope_.assign(value_.size(), 0.0);
     for (std::size_t i = 1; i + 1 < value_.size(); ++i)
@@ -103,8 +109,8 @@ void EdgeShape::adopt(const std::vector<double>& smooth) {
     const double middle = (reach_ + slice_) * kFinePerSample;
     first = static_cast<std::size_t>(std::clamp(middle, 0.0, static_cast<double>(last)));
     std::size_t end = first;
-    while (first > 0 && value_[first] > kZoneLevel) --first;
-    while (end < last && value_[end] < 1.0 - kZoneLevel) ++end;
+    while (first > 0 && value_[first] > zoneLevel) --first;
+    while (end < last && value_[end] < 1.0 - zoneLevel) ++end;
     const double before = reach_ - static_cast<double>(first) / kFinePerSample;
     const double after = static_cast<double>(end) / kFinePerSample - reach_;
     zone_ = std::clamp(1.15 * std::max(before, after) + 1.0, smallestZone_, reach_);

@@ -15,8 +15,9 @@ class EdgeShape {
 public:
     EdgeShape(double rateHz, double sliceFraction);
 
-    // Samples of one aligned edge, scaled to rise from 0 to 1; offset of the first from the edge's reference.
-    void learn(double firstOffset, std::span<const double> scaled);
+    // Samples of one aligned edge, scaled to rise from 0 to 1; offset of the first from the edge's reference; rms noise
+    // of the samples on that scale.
+    void learn(double firstOffset, std::span<const double> scaled, double noise);
     void setSlice(double fraction);
 
     double value(double t) const;
@@ -28,8 +29,8 @@ public:
     double reach() const { return reach_; }  // samples either side that learning covers
 
 private:
-    void rebuild();
-    void adopt(const std::vector<double>& smooth);
+    void rebuild(double noise);
+    void adopt(const std::vector<double>& smooth, double zoneLevel);
     double crossing(double fraction) const;
     void seed(double rise);
 

@@ -11,7 +11,7 @@ namespace trueunit {
 
 namespace {
 constexpr double kHistorySeconds = 1.2;
-constexpr double kLongestReachSeconds = 0.010;  // either side of an edge; more would let hum in
+constexpr double kLongestReachSeconds = 0.012;  // either side of an edge; more would let hum in
 constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
 constexpr double kFewestLevelSamples = 6.0;
 constexpr double kLongElementSeconds = 0.014;
@@ -78,7 +78,7 @@ Edge EdgeTimer::place(const HeldTransition& held) {
             const double off = static_cast<double>(i) - reference;
             scaled.push_back((sample(i) - levels.slope * off - levels.before) / (levels.after - levels.before));
         }
-        shape.learn(static_cast<double>(first) - reference, scaled);
+        shape.learn(static_cast<double>(first) - reference, scaled, noiseRms());
     }
     return edge;
 }
