@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/acquire/sound_file_refusal.h"
+
 namespace trueunit {
 
 namespace {
@@ -16,7 +18,7 @@ constexpr std::size_t kReadFrames = 16384;
 Result<Recording> Recording::open(const std::string& path) {
     SF_INFO info{};
     SNDFILE* handle = sf_open(path.c_str(), SFM_READ, &info);
-    if (!handle) return Error{"Cannot read \"" + path + "\": " + sf_strerror(nullptr)};
+    if (!handle) return Error{"Cannot read \"" + path + "\": " + soundFileRefusal(nullptr)};
     Recording r;
     r.file_ = std::shared_ptr<SNDFILE>(handle, [](SNDFILE* f) { sf_close(f); });
     if (info.samplerate < 8000 || info.samplerate > 768000)
@@ -33,11 +35,13 @@ Result<Recording> Recording::open(const std::string& path) {
     return r;
 }
 
-// The signal may be on either side of a stereo file: the side whose level changes more from block to block carries it.
+// The signal may be on either side of a stereo file: the side that swings more about its mean carries it.
 void Recording::chooseChannel() {
     const auto channels = static_cast<std::size_t>(channels_);
-    std::vector<double> energy(channels, 0.0);
-    std::vector<double> previous(channels, 0.0);
+    struct Sums {
+        double n = 0.0, x = 0.0, xx = 0.0;
+    };
+    std::vector<Sums> sums(channels);
     auto left = static_cast<sf_count_t>(kChannelSearchSeconds * rateHz_);
     while (left > 0) {
         const sf_count_t want = std::min<sf_count_t>(left, static_cast<sf_count_t>(kReadFrames));
@@ -47,12 +51,15 @@ void Recording::chooseChannel() {
             for (std::size_t c = 0; c < channels; ++c) {
                 const double v = static_cast<double>(interleaved_[i * channels + c]);
                 if (!std::isfinite(v)) continue;
-                energy[c] += (v - previous[c]) * (v - previous[c]);  // differences: a DC offset is no signal
-                previous[c] = v;
+                sums[c].n += 1.0;
+                sums[c].x += v;
+                sums[c].xx += v * v;
             }
         left -= got;
     }
-    channel_ = static_cast<int>(std::max_element(energy.begin(), energy.end()) - energy.begin());
+    const auto variance = [](const Sums& s) { return (s.xx - s.x * s.x / std::max(s.n, 1.0)) / std::max(s.n, 1.0); };
+    const auto weaker = [&](const Sums& a, const Sums& b) { return variance(a) < variance(b); };
+    channel_ = static_cast<int>(std::max_element(sums.begin(), sums.end(), weaker) - sums.begin());
     rewind();
 }
 

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <filesystem>
 
+#include "core/acquire/sound_file_refusal.h"
+
 namespace trueunit {
 
 namespace {
@@ -40,7 +42,7 @@ Result<RecordingWriter> RecordingWriter::create(const std::string& path, double 
     info.channels = channels;
     info.format = (flac ? SF_FORMAT_FLAC : SF_FORMAT_WAV) | subtype(format, flac);
     SNDFILE* handle = sf_open(path.c_str(), SFM_WRITE, &info);
-    if (!handle) return w.refusal(sf_strerror(nullptr));
+    if (!handle) return w.refusal(soundFileRefusal(nullptr));
     w.file_ = std::shared_ptr<SNDFILE>(handle, [](SNDFILE* f) { sf_close(f); });
     sf_command(handle, SFC_SET_CLIPPING, nullptr, SF_TRUE);  // full scale flattens, it does not wrap round
     return w;
@@ -48,14 +50,15 @@ Result<RecordingWriter> RecordingWriter::create(const std::string& path, double 
 
 Outcome RecordingWriter::write(std::span<const float> interleaved) {
     const auto frames = static_cast<sf_count_t>(interleaved.size()) / channels_;
-    if (sf_writef_float(file_.get(), interleaved.data(), frames) != frames) return refusal(sf_strerror(file_.get()));
+    if (sf_writef_float(file_.get(), interleaved.data(), frames) != frames)
+        return refusal(soundFileRefusal(file_.get()));
     return done();
 }
 
 Outcome RecordingWriter::finish() {
     sf_write_sync(file_.get());
     const bool failed = sf_error(file_.get()) != SF_ERR_NO_ERROR;
-    const std::string why = failed ? sf_strerror(file_.get()) : "";
+    const std::string why = failed ? soundFileRefusal(file_.get()) : std::string();
     file_.reset();
     if (failed) return refusal(why);
     return done();
