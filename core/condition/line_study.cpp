@@ -216,10 +216,11 @@ Trial bestTwoPoles(const Stretch& s) {
     return tryHighPass(s, pairOf(bestF, bestD));
 }
 
-Trial bestFit(Stretch& s) {
+Trial bestFit(Stretch& s, bool coupled) {
     if (s.transitions.size() < kFewestTransitions) return {};
     markBlind(s);
     Trial best = tryHighPass(s, HighPass{});
+    if (!coupled) return best;
     const Trial one = bestOnePole(s);
     if (best.squares > kOnePoleGain * one.squares) best = one;
     const Trial two = bestTwoPoles(s);
@@ -228,7 +229,7 @@ Trial bestFit(Stretch& s) {
 }
 
 // The restorer places transitions better than the mean steps do, slow edges above all: once more with those.
-Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz) {
+Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz, bool coupled) {
     LineRestorer restorer(first.fit, rateHz);
     std::vector<float> line;
     Stretch s;
@@ -237,22 +238,22 @@ Trial again(const Stretch& before, const Trial& first, std::span<const float> he
     s.rateHz = before.rateHz;
     const double q = rateHz / s.rateHz;
     for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
-    return bestFit(s);
+    return bestFit(s, coupled);
 }
 
 }  // namespace
 
-std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz) {
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
     Stretch s = thin(heard, rateHz);
     Trial best;
     for (const double window : {0.0015, 0.005}) {
         findTransitions(s, window);
-        const Trial trial = bestFit(s);
+        const Trial trial = bestFit(s, coupled);
         if (trial.fit.swing > 0.0 && trial.squares < best.squares) best = trial;
         if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
     }
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
-    const Trial second = again(s, best, heard, rateHz);
+    const Trial second = again(s, best, heard, rateHz, coupled);
     if (second.fit.swing > 0.0 && second.squares < 1.2 * best.squares) best = second;
     if (best.fit.residual > kLargestResidual) return std::nullopt;
     return best.fit;

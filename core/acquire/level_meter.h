@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <span>
+
+namespace trueunit {
+
+// Peak level and clipping of the samples as they come. Analysis thread; value type.
+class LevelMeter {
+public:
+    static constexpr float kClip = 0.999F;     // full scale
+    static constexpr float kFaintest = 3e-5F;  // -90 dBFS: below it nothing can be measured
+
+    void push(std::span<const float> samples, double rateHz) {
+        float most = 0.0F;
+        std::uint64_t clips = 0;
+        for (const float raw : samples) {
+            const float v = std::isfinite(raw) ? std::abs(raw) : 0.0F;
+            most = std::max(most, v);
+            clips += v >= kClip ? 1U : 0U;
+        }
+        count_ += samples.size();
+        clipped_ += clips;
+        peak_ = std::max(peak_, most);
+        const auto keep = static_cast<float>(std::exp(-static_cast<double>(samples.size()) / (0.1 * rateHz)));
+        recent_ = std::max(most, recent_ * keep);
+        clippingNow_ = clips > 0 || (clippingNow_ && recent_ > 0.9F);
+    }
+
+    std::uint64_t count() const { return count_; }
+    double clippedPercent() const {
+        return count_ ? 100.0 * static_cast<double>(clipped_) / static_cast<double>(count_) : 0.0;
+    }
+    float peak() const { return peak_; }      // since the start
+    float recent() const { return recent_; }  // of the last 100 ms
+    bool clippingNow() const { return clippingNow_; }
+    bool everHeard() const { return peak_ >= kFaintest; }
+    bool hearing() const { return recent_ >= kFaintest; }
+    void forgetRecent() { recent_ = 0.0F; }
+
+private:
+    std::uint64_t count_ = 0;
+    std::uint64_t clipped_ = 0;
+    float peak_ = 0.0F;
+    float recent_ = 0.0F;
+    bool clippingNow_ = false;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/condition/line_fit.h"
+#include "core/condition/tone_finder.h"
+
+namespace trueunit {
+
+// What was found to carry the keying.
+struct FoundLine {
+    LineFit fit;
+    std::optional<Tones> tones;  // empty: a bare loop
+};
+
+// Waits for a keyed line: gathers samples, looks at them every half second, and hands over what it gathered once a
+// line is in it, so that no character is lost. Keeps at most six seconds. Analysis thread.
+class LineFinder {
+public:
+    LineFinder(double rateHz, InputKind wanted, std::vector<double> tonesHz);
+
+    // Adds samples; `now` is the number of the first of them. True when a line has been found in what is held.
+    bool push(std::span<const float> samples, std::uint64_t now, bool hearing);
+    bool lookNow();  // without waiting for the next half second; at the end of a recording
+
+    const FoundLine& found() const { return *found_; }
+    std::uint64_t heldFrom() const { return heldFrom_; }
+    std::vector<float> release();  // hands over the samples and starts anew
+
+private:
+    std::optional<FoundLine> look() const;
+
+    double rateHz_;
+    InputKind wanted_;
+    std::vector<double> tonesHz_;
+    std::vector<float> held_;
+    std::uint64_t heldFrom_ = 0;
+    std::uint64_t nextLook_ = 0;
+    std::optional<FoundLine> found_;
+};
+
+// The line in a stretch of samples, tones demodulated first. Pure.
+std::optional<FoundLine> findLine(std::span<const float> samples, double rateHz, InputKind wanted,
+                                  std::span<const double> tonesHz);
+
+}  // namespace trueunit

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/detect/edge_finder.h"
+
+#include <utility>
+
+#include "core/condition/line_study.h"
+
+namespace trueunit {
+
+namespace {
+constexpr double kFirstHoldSeconds = 0.0034;  // before the unit is known
+constexpr double kRefineSeconds = 8.0;
+}  // namespace
+
+EdgeFinder::EdgeFinder(const FoundLine& line, double rateHz, double sliceFraction, std::uint64_t firstSample)
+    : line_(line),
+      rateHz_(rateHz),
+      restorer_(line.fit, rateHz, firstSample),
+      gate_(kFirstHoldSeconds * rateHz),
+      timer_(rateHz, sliceFraction, firstSample),
+      refineAt_(line.tones ? UINT64_MAX : static_cast<std::uint64_t>(kRefineSeconds * rateHz)) {
+    if (line.tones) demodulator_.emplace(*line.tones, rateHz);
+}
+
+void EdgeFinder::push(std::span<const float> samples, std::vector<Edge>& out) {
+    std::vector<float> demodulated;
+    if (demodulator_) {
+        demodulator_->push(samples, demodulated);
+        samples = demodulated;
+    }
+    std::vector<float> line;
+    std::vector<Transition> raw;
+    restorer_.push(samples, line, raw);
+    pass(line, raw, false, out);
+    if (refineAt_ != UINT64_MAX) refineCoupling(samples);
+}
+
+void EdgeFinder::finish(std::vector<Edge>& out) {
+    std::vector<float> line;
+    restorer_.finish(line);
+    pass(line, {}, true, out);
+}
+
+void EdgeFinder::pass(std::vector<float>& line, const std::vector<Transition>& raw, bool last, std::vector<Edge>& out) {
+    timer_.push(line);
+    for (const Transition& t : raw) gate_.push(t);
+    std::vector<HeldTransition> held;
+    const double end = static_cast<double>(timer_.end());
+    gate_.advance(last ? end + gate_.hold() + 1.0 : end, held);
+    for (const HeldTransition& h : held) timer_.time(h);
+    if (last)
+        timer_.finish(out);
+    else
+        timer_.advance(out);
+}
+
+double EdgeFinder::knownTo() const {
+    const double gateKnows = static_cast<double>(timer_.end()) - gate_.hold() - 1.0;
+    return timer_.waits() ? std::min(gateKnows, timer_.waitsSince()) : gateKnows;
+}
+
+void EdgeFinder::refineCoupling(std::span<const float> samples) {
+    recent_.insert(recent_.end(), samples.begin(), samples.end());
+    if (recent_.size() < refineAt_) return;
+    refineAt_ = UINT64_MAX;
+    const std::vector<float> stretch = std::exchange(recent_, {});
+    const auto again = studyLine(stretch, rateHz_);
+    if (!again) return;
+    restorer_.setCoupling(again->coupling);
+    line_.fit.coupling = again->coupling;
+    line_.fit.lossAtStart = again->lossAtStart;
+}
+
+}  // namespace trueunit

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/frame/framing_follower.h"
+
+#include <algorithm>
+#include <cmath>
+#include <span>
+
+#include "core/frame/framing_search.h"
+#include "core/frame/unit_fit.h"
+
+namespace trueunit {
+
+namespace {
+constexpr std::size_t kSearchEveryEdges = 8;
+constexpr std::size_t kSearchEdges = 96;   // the last ones are looked at; that many confirm
+constexpr std::size_t kGiveUpEdges = 240;  // without framing: this is no start-stop signal
+constexpr std::size_t kJudgedCharacters = 12;
+constexpr std::size_t kFewestToFollow = 6;
+constexpr double kLargestMove = 0.05;  // of the unit, between two characters
+}  // namespace
+
+FramingFollower::Event FramingFollower::push(const std::vector<Edge>& edges) {
+    Event event = Event::none;
+    for (const Edge& e : edges) {
+        if (e.glitch) continue;
+        if (framer_) framer_->push(e, secondsPerSample_);
+        if (framer_ && confirmed_) continue;
+        edges_.push_back(e);
+        if (!framer_ && edges_.size() >= searchedAt_ + kSearchEveryEdges && search() == Event::found)
+            event = Event::found;
+        if (framer_ && edges_.size() >= kSearchEdges && !confirmed_ && confirm() == Event::takenBack)
+            event = Event::takenBack;
+    }
+    if (!framer_ && edges_.size() > kGiveUpEdges) {
+        reset();
+        return Event::refused;
+    }
+    return event;
+}
+
+void FramingFollower::reset() {
+    framer_.reset();
+    edges_.clear();
+    searchedAt_ = 0;
+    errors_.clear();
+}
+
+FramingFollower::Event FramingFollower::searchNow() { return framer_ ? Event::none : search(); }
+
+FramingFollower::Event FramingFollower::search() {
+    searchedAt_ = edges_.size();
+    const std::size_t skip = edges_.size() > kSearchEdges ? edges_.size() - kSearchEdges : 0;
+    const auto found = findFraming(std::span(edges_).subspan(skip), secondsPerSample_, levels_);
+    if (!found) return Event::none;
+    framer_.emplace(levels_, found->framing);
+    numberBase_ = nextNumber_;
+    for (std::size_t i = skip + found->firstEdge; i < edges_.size(); ++i) framer_->push(edges_[i], secondsPerSample_);
+    confirmed_ = edges_.size() >= kSearchEdges;
+    if (confirmed_) edges_.clear();
+    searchedAt_ = 0;
+    errors_.clear();
+    return Event::found;
+}
+
+// A second of a repeating text can be read in more than one way: with more of it, look again, and if the first reading
+// was wrong take it back.
+FramingFollower::Event FramingFollower::confirm() {
+    const Framing before = framer_->framing();
+    const auto found = findFraming(edges_, secondsPerSample_, levels_);
+    confirmed_ = true;
+    const bool same = found && found->framing.inverted == before.inverted &&
+                      std::abs(found->framing.unitSeconds / before.unitSeconds - 1.0) < 0.03;
+    if (same || !found) {
+        edges_.clear();
+        return Event::none;
+    }
+    search();
+    return Event::takenBack;
+}
+
+void FramingFollower::advance(double knownToSeconds, std::vector<Character>& out) {
+    if (!framer_) return;
+    const std::size_t before = out.size();
+    framer_->advance(knownToSeconds, out);
+    for (std::size_t i = before; i < out.size(); ++i) {
+        out[i].number += numberBase_;
+        nextNumber_ = out[i].number + 1;
+        errors_.push_back(!out[i].measurable());
+        if (errors_.size() > kJudgedCharacters) errors_.pop_front();
+    }
+}
+
+FramingFollower::Event FramingFollower::follow(const std::vector<const Character*>& recent) {
+    const auto bad = static_cast<std::size_t>(std::count(errors_.begin(), errors_.end(), true));
+    if (errors_.size() == kJudgedCharacters && 2 * bad > kJudgedCharacters) {
+        reset();
+        return Event::lost;
+    }
+    std::vector<const Character*> own;
+    for (const Character* c : recent)
+        if (c->number >= numberBase_) own.push_back(c);
+    const auto fit = fitUnit(own);
+    if (!fit || fit->characters < kFewestToFollow || !fit->toMark) return Event::none;
+    if (std::abs(fit->unit.value / framer_->framing().unitSeconds - 1.0) < kLargestMove)
+        framer_->follow(fit->unit.value, fit->toMark->value);
+    return Event::none;
+}
+
+}  // namespace trueunit

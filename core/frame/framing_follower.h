@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <deque>
+#include <optional>
+#include <vector>
+
+#include "core/detect/edge.h"
+#include "core/frame/character.h"
+#include "core/frame/character_framer.h"
+
+namespace trueunit {
+
+// Edges to characters, without being told the speed: searches the framing, confirms it when more of the tape has been
+// seen, follows the unit, and lets go when it no longer holds. Character numbers go on through all of it.
+// Analysis thread; the search costs some tens of milliseconds, following it next to nothing.
+class FramingFollower {
+public:
+    enum class Event { none, found, takenBack, lost, refused };
+
+    FramingFollower(int levels, double secondsPerSample) : levels_(levels), secondsPerSample_(secondsPerSample) {}
+
+    // Takes edges; says what became of the framing. takenBack: characters handed out since it was found were wrong.
+    // refused: many edges and no framing; the signal is not start-stop.
+    Event push(const std::vector<Edge>& edges);
+    Event searchNow();  // at the end of a recording
+    void advance(double knownToSeconds, std::vector<Character>& out);
+    Event follow(const std::vector<const Character*>& recent);  // after characters came
+
+    void reset();  // edges to come have nothing to do with those so far; character numbers go on
+
+    bool framed() const { return framer_.has_value(); }
+    const Framing& framing() const { return framer_->framing(); }
+    std::uint64_t since() const { return numberBase_; }  // number of the first character of this framing
+
+private:
+    Event search();
+    Event confirm();
+
+    int levels_;
+    double secondsPerSample_;
+    std::optional<CharacterFramer> framer_;
+    std::vector<Edge> edges_;  // while searching, and until confirmed
+    bool confirmed_ = false;
+    std::size_t searchedAt_ = 0;
+    std::deque<bool> errors_;  // of the last characters
+    std::uint64_t numberBase_ = 0;
+    std::uint64_t nextNumber_ = 0;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/picture.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/measure/timing.h"
+#include "core/report/compose_reading.h"
+
+namespace trueunit {
+
+namespace {
+constexpr std::size_t kTraces = 32;
+constexpr std::size_t kTracePoints = 480;
+constexpr std::size_t kTrail = 4096;
+constexpr std::size_t kTrailWindow = 128;  // characters; a longer window would hide the nudge
+constexpr std::size_t kTape = 96;
+constexpr std::size_t kDotCharacters = 220;
+
+std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t most) {
+    const auto n = static_cast<std::size_t>(options.windowCharacters);
+    return n == 0 ? whenAll : std::min(n, most);
+}
+}  // namespace
+
+void Picture::add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer) {
+    addTrace(c, framing, timer);
+    addTrailPoint(log, framing);
+}
+
+void Picture::clear() {
+    traces_.clear();
+    trail_.clear();
+}
+
+void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, const EdgeTimer& timer) {
+    const Character& c = logged.character;
+    const double unit = framing.unitSeconds;
+    const EdgeTimer::Excerpt excerpt =
+        timer.excerpt((c.start - 0.6 * unit) / secondsPerSample_,
+                      (c.start + (levels_ + 2.6) * unit) / secondsPerSample_, kTracePoints);
+    auto trace = std::make_shared<CharacterTrace>();
+    trace->number = c.number;
+    trace->code = c.code;
+    trace->print = logged.name;
+    trace->stopPresent = c.stopPresent;
+    trace->startSeconds = c.start;
+    trace->firstSampleSeconds = excerpt.firstAt * secondsPerSample_ - c.start;
+    trace->sampleSeconds = excerpt.spacing * secondsPerSample_;
+    trace->level = excerpt.line;
+    if (framing.inverted)
+        for (float& v : trace->level) v = 1.0F - v;
+    for (const Instant& i : c.instants) trace->instants.push_back({i.k, i.to, i.seconds, 0.0});
+    traces_.push_back(std::move(trace));
+    if (traces_.size() > kTraces) traces_.erase(traces_.begin());
+}
+
+void Picture::addTrailPoint(const CharacterLog& log, const Framing& framing) {
+    std::vector<const Character*> window;
+    for (const LoggedCharacter* l : log.last(windowOf(options_, kUnitCharacters, kTrailWindow)))
+        window.push_back(&l->character);
+    const auto fit = fitUnit(window, framing.unitSeconds);
+    if (!fit || !fit->toMark) return;
+    const auto nominal = nominalSpeed(options_, framing.unitSeconds);
+    const double scale = -100.0 / (nominal ? nominal->unitSeconds : framing.unitSeconds);
+    trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,
+                      fit->toMark->uncertainty * std::abs(scale)});
+    if (trail_.size() > kTrail) trail_.erase(trail_.begin(), trail_.begin() + kTrail / 8);
+}
+
+void Picture::fill(Snapshot& s, const CharacterLog& log) const {
+    const SpeedReading& speed = s.reading.speed;
+    if (const auto unit = speed.nominalUnitMs ? speed.nominalUnitMs : speed.unitMs) s.gridUnitSeconds = 1e-3 * *unit;
+    for (const auto& t : traces_) {
+        auto placed = std::make_shared<CharacterTrace>(*t);
+        if (s.gridUnitSeconds > 0.0)
+            for (TraceInstant& i : placed->instants)
+                i.displacementPercent = displacementPercent({i.k, i.to, i.seconds}, s.gridUnitSeconds);
+        s.traces.push_back(std::move(placed));
+    }
+    if (speed.unitMs)
+        for (const LoggedCharacter* c : log.last(windowOf(options_, kDotCharacters, kDotCharacters)))
+            if (c->character.measurable())
+                for (const Instant& i : c->character.instants)
+                    s.dots.push_back({c->character.number, i.k, i.to, displacementPercent(i, 1e-3 * *speed.unitMs)});
+    s.trail = trail_;
+    for (const LoggedCharacter* c : log.last(kTape))
+        s.tape.push_back({c->character.number, c->character.code, c->name, c->character.stopPresent});
+}
+
+}  // namespace trueunit

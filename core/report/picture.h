@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "core/detect/edge_timer.h"
+#include "core/frame/character_framer.h"
+#include "core/measure/character_log.h"
+#include "core/report/snapshot.h"
+
+namespace trueunit {
+
+// What the window draws besides the numbers: the traces of the last characters and the trail of the bias. Filled
+// character by character, copied into each snapshot. Analysis thread; bounded.
+class Picture {
+public:
+    Picture(const Options& options, int levels, double secondsPerSample)
+        : options_(options), levels_(levels), secondsPerSample_(secondsPerSample) {}
+
+    void add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer);
+    void clear();
+    void fill(Snapshot& snapshot, const CharacterLog& log) const;  // reading first, the grid follows its unit
+
+private:
+    void addTrace(const LoggedCharacter& c, const Framing& framing, const EdgeTimer& timer);
+    void addTrailPoint(const CharacterLog& log, const Framing& framing);
+
+    const Options& options_;  // the pipeline's
+    int levels_;
+    double secondsPerSample_;
+    std::vector<std::shared_ptr<const CharacterTrace>> traces_;
+    std::vector<TrailPoint> trail_;
+};
+
+}  // namespace trueunit
