@@ -4,12 +4,14 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace trueunit {
 
 namespace {
 constexpr double kMeanSeconds = 0.0010;  // each of the three means, about
-constexpr double kPowerSeconds = 0.05;
+constexpr double kStrengthSeconds = 0.05;
+constexpr double kFaint = 0.1;  // of the strength: no more evening out below it, so that noise is not blown up
 }  // namespace
 
 ToneDemodulator::ToneDemodulator(const Tones& tones, double rateHz) : tones_(tones) {
@@ -29,19 +31,25 @@ ToneDemodulator::ToneDemodulator(const Tones& tones, double rateHz) : tones_(ton
         const auto lag = std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(0.15 * rateHz / shift)));
         lag_.assign(lag, {});
         delay_ += 0.5 * static_cast<double>(lag);
-        follow_ = 1.0 / (kPowerSeconds * rateHz);
+        follow_ = 1.0 / (kStrengthSeconds * rateHz);
+        const auto early = std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(half * rateHz)));
+        for (RunningMean& m : early_) m = RunningMean(early);
+        delay_ += static_cast<double>(early - 1);
     }
+}
+
+ToneDemodulator::Complex ToneDemodulator::evened(Complex mixed) {
+    for (RunningMean& m : early_) mixed = m.push(mixed);
+    const double strength = std::abs(mixed);
+    strength_ += follow_ * (strength - strength_);
+    return mixed / std::max(strength, kFaint * strength_ + 1e-12);
 }
 
 float ToneDemodulator::level(Complex baseband) {
     if (lag_.empty()) return static_cast<float>(2.0 * std::abs(baseband));
-    const Complex before = lag_[lagAt_];
-    lag_[lagAt_] = baseband;
+    const Complex before = std::exchange(lag_[lagAt_], baseband);
     lagAt_ = (lagAt_ + 1) % lag_.size();
-    power_ += follow_ * (std::norm(baseband) - power_);
-    if (!(power_ > 1e-14)) return 0.0F;
-    return static_cast<float>(std::clamp((std::conj(before) * baseband).imag() / power_, -4.0, 4.0) *
-                              std::sqrt(power_));
+    return static_cast<float>((std::conj(before) * baseband).imag());
 }
 
 void ToneDemodulator::push(std::span<const float> heard, std::vector<float>& line) {
@@ -51,6 +59,7 @@ void ToneDemodulator::push(std::span<const float> heard, std::vector<float>& lin
         Complex v = x * oscillator_;
         oscillator_ *= turn_;
         if (++turns_ % 256 == 0) oscillator_ /= std::abs(oscillator_);
+        if (!lag_.empty()) v = evened(v);
         for (RunningMean& m : means_) v = m.push(v);
         line.push_back(level(v));
     }

@@ -12,8 +12,9 @@
 namespace trueunit {
 
 // Turns keyed tones into a line level, sample for sample. One tone: its envelope. Two tones: which of them it is, by
-// the turning of the phase about the frequency between them. Three running means in a row pass the keying and
-// remove the double frequency; they are symmetric, so both directions are delayed alike and no bias arises.
+// the turning of the phase about the frequency between them, with the strengths of the two made equal first. Three
+// running means in a row pass the keying and remove the double frequency; they are symmetric, so both directions are
+// delayed alike and no bias arises.
 // Analysis thread; a fixed cost a sample; does not depend on how the samples are chopped.
 class ToneDemodulator {
 public:
@@ -48,15 +49,17 @@ private:
     };
 
     float level(Complex baseband);
+    Complex evened(Complex mixed);  // two-tone: strength taken out
 
     Tones tones_;
     Complex turn_;  // of the mixing oscillator per sample
     Complex oscillator_{1.0, 0.0};
     std::uint64_t turns_ = 0;
+    std::array<RunningMean, 2> early_;  // two-tone: just enough to lose the double frequency
     std::array<RunningMean, 3> means_;
     std::vector<Complex> lag_;
     std::size_t lagAt_ = 0;
-    double power_ = 0.0;  // of the two-tone signal, slowly followed
+    double strength_ = 0.0;  // of the two-tone signal, slowly followed
     double follow_ = 0.0;
     double delay_ = 0.0;
     double rise_ = 0.0;
