@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/bias_gauge.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QToolButton>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/bias_scale.h"
+#include "widgets/figures.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kNarrowScale = 20.0;  // percent of a unit
+constexpr double kWideScale = 50.0;
+constexpr double kBackToNarrow = 18.0;  // so that a value about the end does not make the scale flutter
+
+}  // namespace
+
+BiasGauge::BiasGauge(QWidget* parent)
+    : Panel(QStringLiteral("Bias"), parent), scaleEnd_(kNarrowScale), reset_(new QToolButton(this)) {
+    setFocusPolicy(Qt::StrongFocus);
+    reset_->setText(QStringLiteral("Reset peaks"));
+    reset_->setToolTip(QStringLiteral("Forget the peaks held on the scale (P)"));
+    reset_->setAccessibleName(QStringLiteral("Reset the held peaks of the bias"));
+    reset_->setFont(theme::text(theme::kSmallPx));
+    connect(reset_, &QToolButton::clicked, this, &BiasGauge::resetPeaks);
+    addTool(reset_);
+    say(shown());
+}
+
+void BiasGauge::refresh(const Snapshot& snapshot) {
+    if (snapshot.seconds < seconds_) {  // another input: its predecessor's peaks are not its own
+        lowest_.reset();
+        highest_.reset();
+    }
+    seconds_ = snapshot.seconds;
+    bias_ = snapshot.reading.distortion.biasPercent;
+    limit_ = snapshot.limits.biasPercent;
+    resting_ = bias_ && snapshot.state != SignalState::reading;
+    if (bias_) holdPeaks(bias_->value);
+    chooseScale();
+    say(snapshot);
+    update();
+}
+
+void BiasGauge::say(const Snapshot& snapshot) {
+    const Limits& limits = snapshot.limits;
+    setRemark(QStringLiteral("limit ±%1 %, %2").arg(limitNumber(limits.biasPercent), limits.title.c_str()));
+    if (!bias_) {
+        digits_ = QStringLiteral("—");
+        words_ = whyNothing(snapshot);
+        small_.clear();
+        describe(QStringLiteral("No reading: ") + words_);
+        return;
+    }
+    digits_ = signedNumber(bias_->value, 1);
+    words_ = biasWords(bias_->value, limits.biasPercent);
+    const auto n = static_cast<int>(snapshot.windowUsed);
+    small_ = QStringLiteral("± %1 over %2")
+                 .arg(number(bias_->uncertainty, bias_->uncertainty < 0.095 ? 2 : 1),
+                      n == 1 ? QStringLiteral("one character") : QStringLiteral("%1 characters").arg(n));
+    if (resting_) small_ = QStringLiteral("line rests: the last %1").arg(n == 1 ? "character" : QString::number(n));
+    describe(QStringLiteral("%1 percent, %2, %3").arg(digits_, words_, small_));
+}
+
+void BiasGauge::holdPeaks(double bias) {
+    lowest_ = std::min(lowest_.value_or(bias), bias);
+    highest_ = std::max(highest_.value_or(bias), bias);
+}
+
+void BiasGauge::chooseScale() {
+    double furthest = bias_ ? std::abs(bias_->value) : 0.0;
+    for (const auto& peak : {lowest_, highest_})
+        if (peak) furthest = std::max(furthest, std::abs(*peak));
+    if (furthest > kNarrowScale) scaleEnd_ = kWideScale;
+    if (furthest < kBackToNarrow) scaleEnd_ = kNarrowScale;
+}
+
+void BiasGauge::resetPeaks() {
+    lowest_.reset();
+    highest_.reset();
+    if (bias_) holdPeaks(bias_->value);
+    chooseScale();
+    update();
+    emit peaksReset();
+}
+
+void BiasGauge::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier)
+        resetPeaks();
+    else
+        Panel::keyPressEvent(event);
+}
+
+void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
+    const double unit = std::clamp(std::min(body.width() / 29.0, body.height() / 19.0), 9.0, 60.0);  // small text, px
+    const double scaleHeight = BiasScale::heightFor(unit);
+    const QRectF area(body.left(), body.top(), body.width(), body.height() - scaleHeight);
+    if (bias_)
+        paintDigits(painter, area, 1.75 * unit);
+    else
+        paintReason(painter, area, 1.1 * unit);
+
+    painter.setFont(theme::text(unit));
+    BiasScale scale{scaleEnd_, limit_, {}, lowest_, highest_, !resting_};
+    if (bias_) scale.value = bias_->value;
+    scale.paint(painter, QRectF(body.left(), area.bottom(), body.width(), scaleHeight));
+}
+
+// Digits as large as the area takes, the words below, the small words last.
+void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx) {
+    const double smallPx = wordPx / 1.6;
+    const double below = 1.35 * wordPx + 1.6 * smallPx;
+    const double digitsHeight = area.height() - below;
+    const QFontMetricsF trial(theme::display(100));
+    const double widthAt100 = figuresWidth(trial, QStringLiteral("+88.8")) + 60;  // with the percent sign
+    const double px = std::min(1.22 * digitsHeight, 100 * 0.94 * area.width() / widthAt100);
+    const bool out = std::abs(bias_->value) > limit_;
+    const QColor color = resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInk;
+
+    const QFont big = theme::display(px);
+    const QFont unit = theme::display(0.42 * px);
+    const QString digits = digits_.front().isDigit() ? QStringLiteral(" ") + digits_ : digits_;
+    const double digitsWidth = figuresWidth(QFontMetricsF(big), digits);
+    const double gap = 0.1 * px;
+    const double whole = digitsWidth + gap + QFontMetricsF(unit).horizontalAdvance(u'%');
+    const double left = area.center().x() - whole / 2;
+    const double cap = QFontMetricsF(big).capHeight();
+    const double baseline = area.top() + (digitsHeight + cap) / 2;
+    painter.setPen(color);
+    painter.setFont(big);
+    drawFigures(painter, {left, baseline}, digits);
+    painter.setFont(unit);
+    painter.drawText(QPointF(left + digitsWidth + gap, baseline), QStringLiteral("%"));
+
+    QRectF row(area.left(), area.top() + digitsHeight, area.width(), 1.35 * wordPx);
+    painter.setFont(theme::text(wordPx, QFont::DemiBold));
+    painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
+    painter.drawText(row, Qt::AlignCenter, words_);
+    row = QRectF(area.left(), row.bottom(), area.width(), 1.4 * smallPx);
+    painter.setFont(theme::text(smallPx));
+    painter.setPen(theme::kSecondary);
+    painter.drawText(row, Qt::AlignCenter, small_);
+}
+
+void BiasGauge::paintReason(QPainter& painter, const QRectF& area, double px) {
+    const double digitsHeight = 0.5 * area.height();
+    painter.setPen(theme::kSecondary);
+    painter.setFont(theme::display(0.8 * digitsHeight));
+    painter.drawText(QRectF(area.left(), area.top(), area.width(), digitsHeight), Qt::AlignCenter, digits_);
+    painter.setFont(theme::text(px));
+    painter.drawText(QRectF(area.left(), area.top() + digitsHeight, area.width(), area.height() - digitsHeight),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, words_);
+}
+
+}  // namespace trueunit

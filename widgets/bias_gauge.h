@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "widgets/panel.h"
+
+class QToolButton;
+
+namespace trueunit {
+
+// How far the marks are off, and which way: digits and words to be read from two metres, a scale with the limits and
+// the peaks held since the last reset. Scales with its size; the full-screen view is this widget alone.
+class BiasGauge : public Panel {
+    Q_OBJECT
+
+public:
+    explicit BiasGauge(QWidget* parent = nullptr);
+
+    QString digits() const { return digits_; }     // "+7.3" or a dash
+    QString words() const { return words_; }       // "marks too long", "in limits", or why there is no reading
+    QString smallWords() const { return small_; }  // uncertainty and window
+    std::optional<double> lowestHeld() const { return lowest_; }    // percent
+    std::optional<double> highestHeld() const { return highest_; }  // percent
+    double scaleEnd() const { return scaleEnd_; }                   // the scale runs from minus to plus this, percent
+
+    QSize sizeHint() const override { return {378, 290}; }
+    QSize minimumSizeHint() const override { return {220, 190}; }
+
+public slots:
+    void resetPeaks();  // key: P
+
+signals:
+    void peaksReset();
+
+protected:
+    void refresh(const Snapshot& snapshot) override;
+    void paintBody(QPainter& painter, const QRectF& body) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void say(const Snapshot& snapshot);
+    void holdPeaks(double bias);
+    void chooseScale();
+    void paintDigits(QPainter& painter, const QRectF& area, double wordPx);
+    void paintReason(QPainter& painter, const QRectF& area, double px);
+
+    std::optional<Measured> bias_;
+    double limit_ = 0.0;
+    bool resting_ = false;  // the line rests: the reading is of the last characters, not of now
+    double seconds_ = 0.0;  // of the last snapshot; a step back means another input
+    QString digits_, words_, small_;
+    std::optional<double> lowest_, highest_;
+    double scaleEnd_;
+    QToolButton* reset_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/bias_scale.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/figures.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+double BiasScale::xOf(double percent, const QRectF& track) const {
+    return track.center().x() + 0.5 * track.width() * std::clamp(percent / end, -1.0, 1.0);
+}
+
+void BiasScale::paint(QPainter& painter, const QRectF& area) const {
+    const double px = painter.font().pixelSize();
+    const QRectF words(area.left(), area.top(), area.width(), 1.5 * px);
+    const double inset = figuresWidth(QFontMetricsF(painter.font()), QStringLiteral("+00")) / 2;
+    const QRectF track(area.left() + inset, words.bottom() + 0.35 * px, area.width() - 2 * inset, 1.5 * px);
+    paintWords(painter, words.adjusted(inset, 0, -inset, 0));
+    paintTrack(painter, track);
+    paintPeaks(painter, track);
+    paintNumbers(painter, track, track.bottom() + 1.5 * px);
+}
+
+void BiasScale::paintWords(QPainter& painter, const QRectF& row) const {
+    painter.setPen(theme::kSecondary);
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("marks short"));
+    painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("marks long"));
+}
+
+void BiasScale::paintTrack(QPainter& painter, const QRectF& track) const {
+    painter.fillRect(track, theme::kTrack);
+    const QRectF band(QPointF(xOf(-limit, track), track.top()), QPointF(xOf(limit, track), track.bottom()));
+    painter.fillRect(band, theme::kBandEdge);
+    const double zero = track.center().x();
+    if (value) {
+        const bool out = std::abs(*value) > limit;
+        const QColor color = !live ? theme::kSecondary : out ? theme::kOut : theme::kInk;
+        const double x = xOf(*value, track);
+        const double inset = 0.24 * track.height();
+        painter.fillRect(QRectF(std::min(zero, x), track.top() + inset, std::abs(x - zero), track.height() - 2 * inset),
+                         color);
+        if (std::abs(*value) > end) {  // beyond the scale: an arrow head at its end
+            const double tip = track.height() / 2 * (*value > 0 ? 1 : -1);
+            const double y = track.center().y();
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(color);
+            painter.drawPolygon(
+                QPolygonF({{x + tip, y}, {x - 0.2 * tip, y - std::abs(tip)}, {x - 0.2 * tip, y + std::abs(tip)}}));
+        }
+    }
+    painter.setPen(theme::pen(theme::kInk, std::max(1.5, track.height() / 10)));
+    painter.drawLine(QPointF(zero, track.top() - 0.2 * track.height()),
+                     QPointF(zero, track.bottom() + 0.2 * track.height()));
+}
+
+void BiasScale::paintPeaks(QPainter& painter, const QRectF& track) const {
+    for (const auto& peak : {lowest, highest}) {
+        if (!peak) continue;
+        const double x = xOf(*peak, track);
+        const bool out = std::abs(*peak) > limit;
+        painter.setPen(theme::pen(out ? theme::kOut : theme::kInk, std::max(1.5, track.height() / 10)));
+        painter.drawLine(QPointF(x, track.top() - 0.15 * track.height()),
+                         QPointF(x, track.bottom() + 0.15 * track.height()));
+    }
+}
+
+void BiasScale::paintNumbers(QPainter& painter, const QRectF& track, double baseline) const {
+    painter.setPen(theme::kSecondary);
+    const double px = painter.font().pixelSize();
+    const int halves = track.width() > 22 * px ? 2 : 1;
+    for (int i = -halves; i <= halves; ++i) {
+        const double percent = end * i / halves;
+        drawFiguresCentred(painter, {xOf(percent, track), baseline}, signedNumber(percent, 0));
+    }
+}
+
+}  // namespace trueunit

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/bias_trail.h"
+
+#include <qcustomplot.h>
+
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "widgets/plot_style.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kBreakSeconds = 3.0;  // longer without a character: the line is not drawn through
+constexpr double kRangeStep = 5.0;     // percent; the scale moves in these
+
+QString spanWords(double seconds) {
+    if (seconds == 60.0) return QStringLiteral("one minute");
+    if (seconds == 120.0) return QStringLiteral("two minutes");
+    if (std::fmod(seconds, 60.0) == 0.0) return QStringLiteral("%1 minutes").arg(seconds / 60.0, 0, 'f', 0);
+    return QStringLiteral("%1 seconds").arg(seconds, 0, 'f', 0);
+}
+
+}  // namespace
+
+BiasTrail::BiasTrail(QWidget* parent)
+    : Panel(QStringLiteral("Trail of the bias"), parent), plot_(new QCustomPlot(this)) {
+    dressPlot(*plot_);
+    plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
+    plot_->axisRect()->setAutoMargins(QCP::msNone);
+    plot_->axisRect()->setMargins(QMargins(34, 6, 2, 20));
+    band_ = addLimitBand(*plot_);
+    QColor haze = theme::kBlue;
+    haze.setAlpha(40);
+    upper_ = plot_->addGraph();
+    lower_ = plot_->addGraph();
+    line_ = plot_->addGraph();
+    upper_->setPen(Qt::NoPen);
+    lower_->setPen(Qt::NoPen);
+    upper_->setBrush(haze);
+    upper_->setChannelFillGraph(lower_);
+    line_->setPen(theme::pen(theme::kInk));
+    line_->setAntialiased(true);
+    bodyLayout()->addWidget(plot_);
+    setSpan(span_);
+}
+
+void BiasTrail::setSpan(double seconds) {
+    span_ = std::clamp(seconds, 10.0, 3600.0);
+    setRemark(QStringLiteral("last ") + spanWords(span_));
+    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
+    ticker->addTick(-0.94 * span_, spanWords(span_) + QStringLiteral(" ago"));
+    ticker->addTick(-0.02 * span_, QStringLiteral("now"));
+    plot_->xAxis->setTicker(ticker);
+    plot_->xAxis->setRange(-span_, 0.0);
+    refresh(shown());
+}
+
+int BiasTrail::pointsShown() const {
+    int count = 0;
+    for (auto it = line_->data()->constBegin(); it != line_->data()->constEnd(); ++it) count += !std::isnan(it->value);
+    return count;
+}
+
+void BiasTrail::refresh(const Snapshot& snapshot) {
+    fillLine(snapshot);
+    setLimitBand(*band_, snapshot.limits.biasPercent);
+    chooseRange(snapshot);
+    say(snapshot);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void BiasTrail::fillLine(const Snapshot& s) {
+    QVector<double> x, y, low, high;
+    least_ = most_ = 0.0;
+    for (const TrailPoint& p : s.trail) {
+        const double at = p.seconds - s.seconds;
+        if (at < -span_) continue;
+        if (!x.isEmpty() && at - x.back() > kBreakSeconds) {
+            x.push_back(at - 1e-3);
+            for (QVector<double>* v : {&y, &low, &high}) v->push_back(std::numeric_limits<double>::quiet_NaN());
+        }
+        x.push_back(at);
+        y.push_back(p.biasPercent);
+        low.push_back(p.biasPercent - p.uncertainty);
+        high.push_back(p.biasPercent + p.uncertainty);
+        least_ = std::min(least_, p.biasPercent);
+        most_ = std::max(most_, p.biasPercent);
+    }
+    line_->setData(x, y, true);
+    lower_->setData(x, low, true);
+    upper_->setData(x, high, true);
+}
+
+void BiasTrail::chooseRange(const Snapshot& s) {
+    const double limit = s.limits.biasPercent;
+    const double bottom = kRangeStep * std::floor(std::min(least_ - 1.0, -1.2 * limit) / kRangeStep);
+    const double top = kRangeStep * std::ceil(std::max(most_ + 1.0, 1.2 * limit) / kRangeStep);
+    // Taken over at once when the line would leave the scale, back only by a whole step more.
+    const bool tooSmall = bottom < bottom_ || top > top_;
+    const bool tooLarge = bottom > bottom_ + kRangeStep || top < top_ - kRangeStep;
+    if (tooSmall || tooLarge) {
+        bottom_ = bottom;
+        top_ = top;
+    }
+    rulePercentAxis(*plot_, bottom_, top_);
+}
+
+void BiasTrail::say(const Snapshot& s) {
+    if (s.trail.empty()) {
+        describe(whyNothing(s));
+        return;
+    }
+    describe(QStringLiteral("Between %1 and %2 percent in the last %3, now %4")
+                 .arg(signedNumber(least_, 1), signedNumber(most_, 1), spanWords(span_),
+                      signedNumber(s.trail.back().biasPercent, 1)));
+}
+
+}  // namespace trueunit

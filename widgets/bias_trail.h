@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "widgets/panel.h"
+
+class QCPGraph;
+class QCPItemRect;
+class QCustomPlot;
+
+namespace trueunit {
+
+// The bias against time, newest at the right: every turn of the eccentric shows as a step. Limit band behind, the
+// uncertainty lightly about the line. The line is broken where no character came.
+class BiasTrail : public Panel {
+    Q_OBJECT
+
+public:
+    explicit BiasTrail(QWidget* parent = nullptr);
+
+    void setSpan(double seconds);  // 10 .. 3,600
+    double span() const { return span_; }
+    int pointsShown() const;
+
+    QSize sizeHint() const override { return {470, 300}; }
+    QSize minimumSizeHint() const override { return {260, 130}; }
+
+protected:
+    void refresh(const Snapshot& snapshot) override;
+
+private:
+    void fillLine(const Snapshot& snapshot);
+    void chooseRange(const Snapshot& snapshot);
+    void say(const Snapshot& snapshot);
+
+    QCustomPlot* plot_;
+    QCPItemRect* band_;
+    QCPGraph *lower_, *upper_, *line_;
+    double span_ = 120.0;
+    double least_ = 0.0, most_ = 0.0;  // percent, of what is shown
+    double bottom_ = 0.0, top_ = 0.0;  // of the scale
+};
+
+}  // namespace trueunit

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/displacement_marks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "widgets/marker.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kSide = 0.21;        // of a column: to mark stands left of its middle, to space right
+constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest to newest
+constexpr double kDotSize = 6.0;      // pixels
+constexpr double kStampSize = 10.0;
+
+double sideOf(Condition to) { return to == Condition::mark ? -kSide : kSide; }
+
+QPixmap stamp(Condition to, double pixelRatio) {
+    QPixmap picture(QSize(1, 1) * static_cast<int>(std::ceil(kStampSize * pixelRatio)));
+    picture.setDevicePixelRatio(pixelRatio);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setOpacity(0.75);
+    drawMarker(painter, to, {kStampSize / 2, kStampSize / 2}, kDotSize,
+               to == Condition::mark ? theme::kBlue : theme::kInk);
+    return picture;
+}
+
+}  // namespace
+
+DisplacementMarks::DisplacementMarks(QCustomPlot* plot) : QCPAbstractItem(plot) {
+    setSelectable(false);
+    setClipToAxisRect(false);
+}
+
+QPointF DisplacementMarks::place(double x, double percent) const {
+    return {parentPlot()->xAxis->coordToPixel(x), parentPlot()->yAxis->coordToPixel(percent)};
+}
+
+void DisplacementMarks::makeStamps(double pixelRatio) {
+    if (!toMark_.isNull() && toMark_.devicePixelRatio() == pixelRatio) return;
+    toMark_ = stamp(Condition::mark, pixelRatio);
+    toSpace_ = stamp(Condition::space, pixelRatio);
+}
+
+void DisplacementMarks::draw(QCPPainter* painter) {
+    drawLegend(*painter);
+    if (!snapshot_) return;
+    makeStamps(parentPlot()->bufferDevicePixelRatio());
+    drawDots(*painter);
+    drawMeans(*painter);
+}
+
+void DisplacementMarks::drawDots(QCPPainter& painter) const {
+    if (snapshot_->dots.empty()) return;
+    const auto first = snapshot_->dots.front().number;
+    const auto last = snapshot_->dots.back().number;
+    const double span = std::max<double>(1.0, static_cast<double>(last - first));
+    const QRectF inside = parentPlot()->axisRect()->rect();
+    for (const DisplacementDot& dot : snapshot_->dots) {
+        const double age = last == first ? 0.5 : static_cast<double>(dot.number - first) / span;
+        QPointF at = place(dot.k + sideOf(dot.to) + kHalfSpread * (2 * age - 1), dot.percent);
+        at.setY(std::clamp(at.y(), inside.top(), inside.bottom()));
+        painter.drawPixmap(at - QPointF(kStampSize / 2, kStampSize / 2),
+                           dot.to == Condition::mark ? toMark_ : toSpace_);
+    }
+}
+
+void DisplacementMarks::drawMeans(QCPPainter& painter) const {
+    painter.setAntialiasing(true);
+    painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
+    for (const InstantReading& i : snapshot_->reading.instants) {
+        const bool out = instantIsOut(i.to, i.meanPercent, *snapshot_);
+        const QColor color = out ? theme::kOut : theme::kInk;
+        const QPointF centre = place(i.k + sideOf(i.to), i.meanPercent);
+        const double half = place(i.k + kHalfSpread, 0).x() - place(i.k, 0).x() + 5;
+        const double up = place(0, i.meanPercent + i.rmsPercent).y();
+        const double down = place(0, i.meanPercent - i.rmsPercent).y();
+        painter.setPen(theme::pen(color, 1.0));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
+        painter.setPen(theme::pen(color, 2.2));
+        painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
+        if (out) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), QStringLiteral("out"));
+    }
+}
+
+void DisplacementMarks::drawLegend(QCPPainter& painter) const {
+    const QRectF inside = parentPlot()->axisRect()->rect();
+    painter.setAntialiasing(true);
+    painter.setFont(theme::text(theme::kSmallPx));
+    const QFontMetricsF metrics(painter.font());
+    double x = inside.left() + 4;
+    const double middle = inside.top() - 12;
+    const double baseline = middle + metrics.capHeight() / 2;
+    const auto words = [&](const QString& text) {
+        painter.setPen(theme::kSecondary);
+        painter.drawText(QPointF(x, baseline), text);
+        x += metrics.horizontalAdvance(text) + 12;
+    };
+    for (const Condition to : {Condition::mark, Condition::space}) {
+        drawMarker(painter, to, {x + 4, middle}, 7, to == Condition::mark ? theme::kBlue : theme::kInk);
+        x += 13;
+        words(toWords(to));
+    }
+    painter.setPen(theme::pen(theme::kInk, 2.2));
+    painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
+    x += 19;
+    words(QStringLiteral("mean"));
+    painter.setPen(theme::pen(theme::kInk, 1.0));
+    painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
+    x += 6;
+    words(QStringLiteral("rms spread"));
+}
+
+}  // namespace trueunit

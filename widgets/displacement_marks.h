@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <qcustomplot.h>
+
+#include <QPixmap>
+
+#include "widgets/panel.h"
+
+namespace trueunit {
+
+// Dots, means and spreads as one item of the plot. Dots are stamped from two small pictures: thousands of polygons a
+// second would cost more than the whole rest of the window.
+class DisplacementMarks : public QCPAbstractItem {
+public:
+    explicit DisplacementMarks(QCustomPlot* plot);
+
+    void setSnapshot(const SnapshotPtr& snapshot) { snapshot_ = snapshot; }
+    double selectTest(const QPointF&, bool, QVariant*) const override { return -1.0; }
+
+protected:
+    void draw(QCPPainter* painter) override;
+
+private:
+    QPointF place(double x, double percent) const;
+    void drawDots(QCPPainter& painter) const;
+    void drawMeans(QCPPainter& painter) const;
+    void drawLegend(QCPPainter& painter) const;
+    void makeStamps(double pixelRatio);
+
+    SnapshotPtr snapshot_;
+    QPixmap toMark_, toSpace_;
+};
+
+}  // namespace trueunit

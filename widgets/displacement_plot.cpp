@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/displacement_plot.h"
+
+#include <qcustomplot.h>
+
+#include <QStringList>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/displacement_marks.h"
+#include "widgets/plot_style.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kRangeStep = 5.0;  // percent
+constexpr double kLargestRange = 60.0;
+
+}  // namespace
+
+DisplacementPlot::DisplacementPlot(QWidget* parent)
+    : Panel(QStringLiteral("Displacement by instant"), parent), plot_(new QCustomPlot(this)) {
+    dressPlot(*plot_);
+    plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
+    plot_->axisRect()->setAutoMargins(QCP::msNone);
+    plot_->axisRect()->setMargins(QMargins(34, 24, 2, 20));
+    band_ = addLimitBand(*plot_);
+    marks_ = new DisplacementMarks(plot_);
+    bodyLayout()->addWidget(plot_);
+    refresh(shown());
+}
+
+void DisplacementPlot::refresh(const Snapshot& snapshot) {
+    marks_->setSnapshot(snapshotPtr());
+    nameColumns(snapshot.levels);
+    setLimitBand(*band_, snapshot.limits.biasPercent);
+    chooseRange(snapshot);
+    say(snapshot);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void DisplacementPlot::chooseRange(const Snapshot& s) {
+    double furthest = 1.2 * s.limits.biasPercent;
+    for (const DisplacementDot& dot : s.dots) furthest = std::max(furthest, std::abs(dot.percent) + 1.0);
+    const double wanted = std::min(kLargestRange, kRangeStep * std::ceil(furthest / kRangeStep));
+    // Widens at once, narrows only by more than a step, so that one stray dot does not make it breathe.
+    if (wanted > range_ || wanted < range_ - kRangeStep) range_ = wanted;
+    rulePercentAxis(*plot_, -range_, range_);
+}
+
+void DisplacementPlot::nameColumns(int levels) {
+    if (levels == levels_) return;
+    levels_ = levels;
+    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
+    for (int k = 1; k <= levels + 1; ++k) ticker->addTick(k, elementName(k, levels));
+    plot_->xAxis->setTicker(ticker);
+    plot_->xAxis->setRange(0.5, levels + 1.5);
+}
+
+void DisplacementPlot::say(const Snapshot& s) {
+    const auto n = static_cast<long>(s.windowUsed);
+    setRemark(n == 0 ? QStringLiteral("percent of a unit, late is up")
+                     : QStringLiteral("percent of a unit, late is up, ") +
+                           counted(n, QStringLiteral("character"), QStringLiteral("characters")));
+    QStringList said;
+    for (const InstantReading& i : s.reading.instants)
+        said << QStringLiteral("%1 %2 mean %3 spread %4%5")
+                    .arg(elementName(i.k, s.levels), toWords(i.to), signedNumber(i.meanPercent, 1),
+                         number(i.rmsPercent, 1),
+                         instantIsOut(i.to, i.meanPercent, s) ? QStringLiteral(", out of limits") : QString());
+    describe(said.isEmpty() ? whyNothing(s) : said.join(QStringLiteral("; ")));
+}
+
+}  // namespace trueunit

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/grid_flags.h"
+
+#include "widgets/figures.h"
+#include "widgets/marker.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kTextGap = 7.0;    // from the instant to its figure
+constexpr double kBaseline = 25.0;  // of the figure, below the axis rectangle
+constexpr double kOutBaseline = 39.0;
+constexpr double kMarkerSize = 8.0;
+
+}  // namespace
+
+std::vector<InstantFlag> flagsOf(const GridContent& content) {
+    std::vector<InstantFlag> flags;
+    if (!content.chosen || content.snapshot->gridUnitSeconds <= 0.0) return flags;
+    flags.reserve(content.chosen->instants.size());
+    for (const TraceInstant& i : content.chosen->instants)
+        flags.push_back({i.seconds / content.snapshot->gridUnitSeconds, i.k, i.to,
+                         signedNumber(i.displacementPercent, 1),
+                         instantIsOut(i.to, i.displacementPercent, *content.snapshot)});
+    return flags;
+}
+
+void GridFlags::draw(QCPPainter* painter) {
+    painter->setAntialiasing(true);
+    const QRectF area = inside();
+    painter->setFont(theme::text(theme::kSmallPx));
+    painter->setPen(theme::kSecondary);
+    painter->drawText(QRectF(0, area.bottom() + kBaseline - 18, area.left() - 10, 24),
+                      Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("% late"));
+    painter->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
+    const QFontMetricsF metrics(painter->font());
+    double freeFrom = area.left();  // no figure over the one before
+    for (const InstantFlag& flag : flagsOf(content())) {
+        const double x = xOf(flag.units);
+        if (!isVisibleX(x)) continue;
+        const double textLeft = x + kTextGap;
+        const bool withText = textLeft >= freeFrom;
+        drawFlag(*painter, flag, withText);
+        if (withText) freeFrom = textLeft + figuresWidth(metrics, flag.text) + 4;
+    }
+}
+
+void GridFlags::drawFlag(QCPPainter& painter, const InstantFlag& flag, bool withText) const {
+    const double bottom = inside().bottom();
+    const double x = xOf(flag.units);
+    const double boundary = xOf(flag.k);
+    const QColor color = flag.out ? theme::kOut : theme::kInk;
+    const double middle = bottom + kBaseline - 4.5;
+    painter.setPen(theme::pen(color, 3.0));
+    painter.drawLine(QPointF(boundary, bottom + 8), QPointF(x, bottom + 8));
+    drawMarker(painter, flag.to, {x, middle}, kMarkerSize, color);
+    if (!withText) return;
+    painter.setPen(color);
+    drawFigures(painter, {x + kTextGap, bottom + kBaseline}, flag.text);
+    if (!flag.out) return;
+    painter.save();
+    painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
+    painter.drawText(QPointF(x + kTextGap, bottom + kOutBaseline), QStringLiteral("out"));
+    painter.restore();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/level_meter.h"
+
+#include <QPainter>
+#include <QStringList>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/figures.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kSegments = 20;
+constexpr double kDbPerSegment = 3.0;
+constexpr double kFloorDbfs = -kSegments * kDbPerSegment;
+constexpr double kHotDbfs = -3.0;  // segments from here on warn by colour before the word does
+
+QString kindWords(InputKind kind) {
+    switch (kind) {
+        case InputKind::loop:
+            return QStringLiteral("loop");
+        case InputKind::tone:
+            return QStringLiteral("tone");
+        case InputKind::twoTone:
+            return QStringLiteral("two tones");
+        case InputKind::automatic:
+            break;
+    }
+    return {};
+}
+
+QString wiringWords(const InputReading& input) {
+    QStringList words;
+    if (const QString kind = kindWords(input.kind); !kind.isEmpty()) words << kind;
+    if (input.inverted) words << (*input.inverted ? QStringLiteral("inverted") : QStringLiteral("upright"));
+    if (!input.couplingHz.empty()) {
+        QStringList corners;
+        for (const double hz : input.couplingHz) corners << number(hz, hz < 2.0 ? 1 : 0);
+        words << QStringLiteral("coupling %1 Hz").arg(corners.join(QStringLiteral(" and ")));
+    }
+    if (input.snrDb) words << QStringLiteral("noise %1 dB").arg(number(-*input.snrDb, 0));
+    return words.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+LevelMeter::LevelMeter(QWidget* parent) : QWidget(parent), snapshot_(std::make_shared<const Snapshot>()) {
+    setAccessibleName(QStringLiteral("Input level"));
+    say(*snapshot_);
+}
+
+void LevelMeter::show(const SnapshotPtr& snapshot) {
+    if (!snapshot || snapshot == snapshot_) return;
+    snapshot_ = snapshot;
+    say(*snapshot_);
+    update();
+}
+
+void LevelMeter::say(const Snapshot& s) {
+    const double aboveFloor = std::clamp((s.levelDbfs - kFloorDbfs) / kDbPerSegment, 0.0, double(kSegments));
+    lit_ = static_cast<int>(std::ceil(aboveFloor));
+    clipping_ = s.clippingNow;
+    levelWords_ = clipping_              ? QStringLiteral("clipping")
+                  : s.levelDbfs < -150.0 ? QStringLiteral("no level")
+                                         : number(s.levelDbfs, 0) + QStringLiteral(" dB");
+    lossWords_.clear();
+    if (s.reading.input.gaps > 0 || s.lostSamples > 0) {
+        lossWords_ = counted(s.reading.input.gaps, QStringLiteral("gap"), QStringLiteral("gaps"));
+        if (s.lostSamples > 0)
+            lossWords_ += QStringLiteral(", %1 samples lost").arg(static_cast<qulonglong>(s.lostSamples));
+    }
+    inputWords_ = wiringWords(s.reading.input);
+    QStringList all{levelWords_};
+    if (!lossWords_.isEmpty()) all << lossWords_;
+    if (!inputWords_.isEmpty()) all << inputWords_;
+    const QString description = all.join(QStringLiteral("; "));
+    if (description != accessibleDescription()) {
+        setAccessibleDescription(description);
+        setToolTip(description);
+    }
+}
+
+void LevelMeter::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setFont(theme::text(theme::kSmallPx));
+    const QFontMetricsF metrics(painter.font());
+    constexpr double kPitch = 6.0, kSegmentWidth = 4.0, kSegmentHeight = 12.0;
+    const double middle = height() / 2.0;
+    for (int i = 0; i < kSegments; ++i) {
+        const bool hot = kFloorDbfs + (i + 1) * kDbPerSegment > kHotDbfs;
+        const QColor on = hot || clipping_ ? theme::kOut : theme::kBlue;
+        painter.fillRect(QRectF(i * kPitch, middle - kSegmentHeight / 2, kSegmentWidth, kSegmentHeight),
+                         i < lit_ ? on : theme::kTrack);
+    }
+    double x = kSegments * kPitch + 8;
+    const double baseline = middle + metrics.capHeight() / 2;
+    painter.setFont(theme::text(theme::kSmallPx, clipping_ ? QFont::DemiBold : QFont::Normal));
+    painter.setPen(clipping_ ? theme::kOut : theme::kInk);
+    drawFigures(painter, {x, baseline}, levelWords_);
+    x += std::max(figuresWidth(metrics, QStringLiteral("−00 dB")), metrics.horizontalAdvance("clipping ")) + 14;
+
+    // Losses above what is known of the wiring: the first is news, the second is background.
+    const bool both = !lossWords_.isEmpty() && !inputWords_.isEmpty();
+    const double step = both ? 0.5 * metrics.height() + 1 : 0.0;
+    const auto line = [&](const QString& words, const QColor& color, double y) {
+        painter.setPen(color);
+        painter.drawText(QPointF(x, y), metrics.elidedText(words, Qt::ElideRight, width() - x));
+    };
+    painter.setFont(theme::text(theme::kSmallPx));
+    if (!lossWords_.isEmpty()) line(lossWords_, theme::kOut, baseline - step);
+    line(inputWords_, theme::kSecondary, baseline + step);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/panel.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "widgets/theme.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kHeaderHeight = 22;
+constexpr int kHeaderTop = 9;
+constexpr int kHeaderGap = 6;  // to the body
+constexpr double kRemarkGap = 16;
+
+QColor colorOf(Panel::Tone tone) {
+    switch (tone) {
+        case Panel::Tone::inOrder:
+            return theme::kInOrder;
+        case Panel::Tone::out:
+            return theme::kOut;
+        case Panel::Tone::quiet:
+            break;
+    }
+    return theme::kSecondary;
+}
+
+}  // namespace
+
+Panel::Panel(const QString& title, QWidget* parent)
+    : QWidget(parent),
+      title_(title),
+      snapshot_(std::make_shared<const Snapshot>()),
+      tools_(new QHBoxLayout),
+      outer_(new QVBoxLayout(this)) {
+    setAccessibleName(title);
+    outer_->setContentsMargins(theme::kMargin, kHeaderTop, theme::kMargin, theme::kMargin - 2);
+    outer_->setSpacing(kHeaderGap);
+    tools_->setContentsMargins(0, 0, 0, 0);
+    tools_->setSpacing(6);
+    auto* header = new QHBoxLayout;
+    header->setContentsMargins(0, 0, 0, 0);
+    header->addStretch(1);
+    header->addLayout(tools_);
+    header->addStrut(kHeaderHeight);
+    outer_->addLayout(header);
+}
+
+void Panel::show(const SnapshotPtr& snapshot) {
+    static const SnapshotPtr kNoInput = std::make_shared<const Snapshot>();
+    const SnapshotPtr& next = snapshot ? snapshot : kNoInput;
+    if (next == snapshot_) return;
+    snapshot_ = next;
+    refresh(*snapshot_);
+}
+
+void Panel::setTitle(const QString& title) {
+    if (title == title_) return;
+    title_ = title;
+    setAccessibleName(title);
+    update();
+}
+
+void Panel::setRemark(const QString& remark, Tone tone) {
+    if (remark == remark_ && tone == tone_) return;
+    remark_ = remark;
+    tone_ = tone;
+    update(0, 0, width(), kHeaderTop + kHeaderHeight + 1);
+}
+
+void Panel::setFramed(bool framed) {
+    framed_ = framed;
+    update();
+}
+
+QRectF Panel::body() const {
+    const double top = kHeaderTop + kHeaderHeight + kHeaderGap;
+    return QRectF(rect()).adjusted(theme::kMargin, top, -theme::kMargin, -(theme::kMargin - 2));
+}
+
+QVBoxLayout* Panel::bodyLayout() {
+    if (!body_) {
+        body_ = new QVBoxLayout;
+        body_->setContentsMargins(0, 0, 0, 0);
+        body_->setSpacing(0);
+        outer_->addLayout(body_, 1);
+    }
+    return body_;
+}
+
+void Panel::addTool(QWidget* tool) { tools_->addWidget(tool); }
+
+void Panel::describe(const QString& description) {
+    if (description != accessibleDescription()) setAccessibleDescription(description);
+}
+
+void Panel::paintBody(QPainter&, const QRectF&) {}
+
+void Panel::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (framed_) {
+        painter.setPen(theme::pen(theme::kBorder));
+        painter.setBrush(theme::kPanel);
+        painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
+    } else {
+        painter.fillRect(rect(), theme::kPanel);
+    }
+    paintHeader(painter);
+    paintBody(painter, body());
+}
+
+double Panel::toolsLeft() const { return tools_->count() > 0 ? tools_->geometry().left() : width() - theme::kMargin; }
+
+void Panel::paintHeader(QPainter& painter) const {
+    const QRectF row(theme::kMargin, kHeaderTop, width() - 2 * theme::kMargin, kHeaderHeight);
+    painter.setFont(theme::text(theme::kTitlePx, QFont::DemiBold));
+    const double titleWidth = painter.fontMetrics().horizontalAdvance(title_);
+    painter.setPen(theme::kInk);
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, title_);
+    if (remark_.isEmpty()) return;
+
+    const bool hasTools = tools_->count() > 0;
+    painter.setFont(theme::text(theme::kSmallPx));
+    painter.setPen(colorOf(tone_));
+    const double left = row.left() + titleWidth + kRemarkGap;
+    const double right = hasTools ? toolsLeft() - kRemarkGap : row.right();
+    const QRectF room(left, row.top(), std::max(0.0, right - left), row.height());
+    const QString fitting = painter.fontMetrics().elidedText(remark_, Qt::ElideRight, static_cast<int>(room.width()));
+    painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, fitting);
+}
+
+}  // namespace trueunit

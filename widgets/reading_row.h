@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+#include <optional>
+
+namespace trueunit {
+
+// What one row says. Empty value: no reading.
+struct RowText {
+    QString value;        // "45.44"
+    QString unit;         // "Bd"
+    QString uncertainty;  // "±0.01", may be empty
+    QString judgement;    // "in, limit 5"; empty: not judged
+    std::optional<bool> within;
+    QString reason;  // why there is no value
+
+    bool operator==(const RowText&) const = default;
+};
+
+// One line of the readings: name, value, uncertainty, judgement, in columns that do not move with the digits.
+class ReadingRow : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ReadingRow(const QString& name, QWidget* parent = nullptr);
+
+    void setText(const RowText& text);
+    const RowText& text() const { return text_; }
+    QString said() const;  // the whole row in words
+
+    QSize sizeHint() const override { return {340, 25}; }
+    QSize minimumSizeHint() const override { return {240, 18}; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString name_;
+    RowText text_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/readings_panel.h"
+
+#include <QVBoxLayout>
+#include <cmath>
+
+#include "widgets/reading_row.h"
+#include "widgets/reason_line.h"
+
+namespace trueunit {
+
+namespace {
+
+const char* const kNames[ReadingsPanel::kRows] = {
+    "Speed",          "Shaft", "Stop", "Bias", "End distortion", "Start-stop, gross", "Start-stop, synchronous",
+    "Framing errors",
+};
+// A word of the sentence that explains why the reading is missing.
+const char* const kReasonKeys[ReadingsPanel::kRows] = {
+    "speed", "pause", "stop", "bias", "end distortion", "nominal speed", "unit", "character",
+};
+
+QString reasonFor(const Snapshot& s, const char* key) {
+    for (const std::string& note : s.reading.notes)
+        if (QString::fromStdString(note).contains(QLatin1String(key), Qt::CaseInsensitive))
+            return QString::fromStdString(note);
+    return whyNothing(s);
+}
+
+void judge(RowText& text, double value, double limit) {
+    text.within = std::abs(value) <= limit;
+    text.judgement = QStringLiteral("%1, limit %2")
+                         .arg(*text.within ? QStringLiteral("in") : QStringLiteral("out"), limitNumber(limit));
+}
+
+RowText measured(const std::optional<Measured>& m, const QString& unit, bool withSign, StableDecimals& decimals) {
+    RowText text;
+    if (!m) {
+        decimals.reset();
+        return text;
+    }
+    const int places = decimals.update(m->uncertainty);
+    text.value = withSign ? signedNumber(m->value, places) : number(m->value, places);
+    text.unit = unit;
+    text.uncertainty = QStringLiteral("±") + number(std::max(m->uncertainty, std::pow(10.0, -places)), places);
+    return text;
+}
+
+RowText plain(const std::optional<double>& value, double limit) {
+    RowText text;
+    if (!value) return text;
+    text.value = number(*value, 1);
+    text.unit = QStringLiteral("%");
+    judge(text, *value, limit);
+    return text;
+}
+
+RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
+    const SpeedReading& speed = s.reading.speed;
+    RowText text = measured(speed.baud, QStringLiteral("Bd"), false, decimals);
+    if (!speed.baud || !speed.errorPercent) return text;
+    judge(text, speed.errorPercent->value, s.limits.speedPercent);
+    text.judgement = QStringLiteral("%1 %, %2")
+                         .arg(signedNumber(speed.errorPercent->value, 2),
+                              *text.within ? QStringLiteral("in") : QStringLiteral("out"));
+    return text;
+}
+
+RowText framingRow(const Snapshot& s) {
+    RowText text;
+    const TextReading& t = s.reading.text;
+    if (t.characters == 0) return text;
+    text.value = QString::number(t.framingErrors);
+    text.within = t.framingErrors == 0;
+    text.judgement =
+        QStringLiteral("of %1").arg(counted(t.characters, QStringLiteral("character"), QStringLiteral("characters")));
+    return text;
+}
+
+RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decimals) {
+    const DistortionReading& d = s.reading.distortion;
+    const QString percent = QStringLiteral("%");
+    RowText text;
+    switch (row) {
+        case ReadingsPanel::speed:
+            return speedRow(s, decimals);
+        case ReadingsPanel::shaft:
+            return measured(s.reading.speed.operationsPerMinute, QStringLiteral("/min"), false, decimals);
+        case ReadingsPanel::stop:
+            return measured(s.reading.speed.stopUnits, QStringLiteral("units"), false, decimals);
+        case ReadingsPanel::bias:
+            text = measured(d.biasPercent, percent, true, decimals);
+            if (d.biasPercent) judge(text, d.biasPercent->value, s.limits.biasPercent);
+            return text;
+        case ReadingsPanel::end:
+            text = measured(d.endPercent, percent, true, decimals);
+            if (d.endPercent) judge(text, d.endPercent->value, s.limits.endPercent);
+            return text;
+        case ReadingsPanel::gross:
+            return plain(d.grossPercent, s.limits.grossPercent);
+        case ReadingsPanel::synchronous:
+            return plain(d.synchronousPercent, s.limits.synchronousPercent);
+        case ReadingsPanel::framing:
+            return framingRow(s);
+        case ReadingsPanel::kRows:
+            break;
+    }
+    return text;
+}
+
+}  // namespace
+
+ReadingsPanel::ReadingsPanel(QWidget* parent)
+    : Panel(QStringLiteral("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
+    setRemark(QStringLiteral("± covers 95 of 100"));
+    for (const char* name : kNames) {
+        rows_.push_back(new ReadingRow(QString::fromLatin1(name), this));
+        bodyLayout()->addWidget(rows_.back(), 1);
+    }
+    bodyLayout()->addWidget(reason_);
+    refresh(shown());
+}
+
+QString ReadingsPanel::reasonShown() const { return reason_->text(); }
+
+void ReadingsPanel::refresh(const Snapshot& s) {
+    QString firstReason;
+    QStringList said;
+    for (int i = 0; i < kRows; ++i) {
+        RowText text = rowText(static_cast<Row>(i), s, decimals_[static_cast<std::size_t>(i)]);
+        if (text.value.isEmpty()) {
+            text.reason = reasonFor(s, kReasonKeys[i]);
+            if (firstReason.isEmpty()) firstReason = text.reason;
+        }
+        rows_[static_cast<std::size_t>(i)]->setText(text);
+        said << rows_[static_cast<std::size_t>(i)]->said();
+    }
+    reason_->setText(firstReason);
+    describe(said.join(QStringLiteral("; ")));
+}
+
+}  // namespace trueunit

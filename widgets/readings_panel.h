@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "widgets/panel.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+class ReadingRow;
+class ReasonLine;
+
+// The numbers with their uncertainty, and in or out of limits in word and colour. A reading the data cannot carry is a
+// dash; the reason is the row's tooltip and stands in small words below the rows.
+class ReadingsPanel : public Panel {
+    Q_OBJECT
+
+public:
+    enum Row { speed, shaft, stop, bias, end, gross, synchronous, framing, kRows };
+
+    explicit ReadingsPanel(QWidget* parent = nullptr);
+
+    const ReadingRow& row(Row which) const { return *rows_[which]; }
+    QString reasonShown() const;  // below the rows; empty when nothing is missing
+
+    QSize sizeHint() const override { return {378, 262}; }
+
+protected:
+    void refresh(const Snapshot& snapshot) override;
+
+private:
+    std::vector<ReadingRow*> rows_;
+    std::vector<StableDecimals> decimals_;
+    ReasonLine* reason_;
+};
+
+}  // namespace trueunit

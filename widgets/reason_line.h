@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+namespace trueunit {
+
+// A sentence in small words, wrapped over two lines at most; keeps its room when empty, so that nothing jumps.
+class ReasonLine : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ReasonLine(QWidget* parent = nullptr);
+
+    void setText(const QString& text);
+    QString text() const { return text_; }
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return {100, sizeHint().height()}; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString text_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/tape_view.h"
+
+#include <QHelpEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kLevelsWidth = 22;   // level numbers at the left
+constexpr double kLargestPitch = 30;  // between characters
+
+// The feed holes run between levels 2 and 3 of a five-level tape, 3 and 4 of a wider one (common practice).
+int levelsBeforeFeed(int levels) { return levels > 5 ? 3 : 2; }
+
+// Rows of equal height: the levels, the feed row squeezed to half, and the print.
+struct TapeRows {
+    TapeRows(const QRectF& strip, int levels) : count(levels), pitch((strip.height() - 4) / (levels + 0.6 + 1.2)) {
+        top = strip.top() + 2;
+    }
+    double level(int i) const {  // centre of level i = 0 ..
+        return top + pitch * (i + 0.5) + (i >= levelsBeforeFeed(count) ? 0.6 * pitch : 0.0);
+    }
+    double feed() const { return top + pitch * (levelsBeforeFeed(count) + 0.3); }
+    QRectF print(const QRectF& cell) const {
+        return {cell.left() - 4, top + pitch * (count + 0.6), cell.width() + 8, 1.2 * pitch};
+    }
+    int count;
+    double pitch;
+    double top;
+};
+
+}  // namespace
+
+TapeView::TapeView(QWidget* parent) : Panel(QStringLiteral("Tape"), parent) { refresh(shown()); }
+
+void TapeView::refresh(const Snapshot& s) {
+    const TextReading& text = s.reading.text;
+    if (s.tape.empty()) {
+        setRemark(QString());
+        describe(whyNothing(s));
+    } else {
+        const bool errors = text.framingErrors > 0;
+        setRemark(QStringLiteral("%1, %2").arg(
+                      counted(text.characters, QStringLiteral("character"), QStringLiteral("characters")),
+                      errors ? QStringLiteral("%1 without a stop, boxed ✕").arg(text.framingErrors)
+                             : QStringLiteral("every one with its stop")),
+                  errors ? Tone::out : Tone::inOrder);
+        describe(QStringLiteral("The last characters: ") + QString::fromStdString(text.decoded).right(40));
+    }
+    update();
+}
+
+void TapeView::setSelected(quint64 number) {
+    if (number == selected_) return;
+    selected_ = number;
+    update();
+}
+
+QRectF TapeView::strip() const { return body().adjusted(kLevelsWidth, 0, 0, 0); }
+
+double TapeView::pitch() const {
+    return std::min(kLargestPitch, std::max(15.0, 1.9 * (strip().height() - 4) / (shown().levels + 1.8)));
+}
+
+int TapeView::visibleCharacters() const { return static_cast<int>(strip().width() / pitch()); }
+
+std::size_t TapeView::firstVisible() const {
+    const auto fit = static_cast<std::size_t>(std::max(0, visibleCharacters()));
+    return shown().tape.size() > fit ? shown().tape.size() - fit : 0;
+}
+
+QRectF TapeView::cell(std::size_t index) const {
+    const QRectF paper = strip();
+    const double fromRight = static_cast<double>(shown().tape.size() - index);
+    return {paper.right() - fromRight * pitch(), paper.top(), pitch(), paper.height()};
+}
+
+QRectF TapeView::cellOf(quint64 number) const {
+    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
+        if (shown().tape[i].number == number) return cell(i);
+    return {};
+}
+
+const TapeCharacter* TapeView::at(QPointF position) const {
+    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
+        if (cell(i).contains(position)) return &shown().tape[i];
+    return nullptr;
+}
+
+void TapeView::mousePressEvent(QMouseEvent* event) {
+    if (const TapeCharacter* hit = at(event->position()); hit && event->button() == Qt::LeftButton)
+        emit characterClicked(hit->number);
+    else
+        Panel::mousePressEvent(event);
+}
+
+bool TapeView::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return Panel::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    if (const TapeCharacter* hit = at(help->pos()))
+        QToolTip::showText(help->globalPos(),
+                           QStringLiteral("%1%2").arg(QString::fromStdString(hit->print),
+                                                      hit->stopPresent ? QString() : QStringLiteral(", no stop")),
+                           this);
+    else
+        QToolTip::hideText();
+    return true;
+}
+
+void TapeView::paintBody(QPainter& painter, const QRectF& body) {
+    const QRectF paper = strip();
+    painter.setPen(theme::pen(theme::kTapeEdge));
+    painter.setBrush(theme::kTape);
+    painter.drawRect(paper.adjusted(0.5, 0.5, -0.5, -0.5));
+    paintLevels(painter);
+    if (shown().tape.empty()) {
+        painter.setFont(theme::text(theme::kSmallPx));
+        painter.setPen(theme::kHole);
+        painter.drawText(paper.adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap, whyNothing(shown()));
+        return;
+    }
+    painter.save();
+    painter.setClipRect(body);
+    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
+        paintCharacter(painter, cell(i), shown().tape[i]);
+    painter.restore();
+}
+
+void TapeView::paintLevels(QPainter& painter) const {
+    const TapeRows rows(strip(), shown().levels);
+    painter.setFont(theme::text(std::min(theme::kSmallPx - 1, 1.05 * rows.pitch)));
+    painter.setPen(theme::kSecondary);
+    for (int i = 0; i < rows.count; ++i)
+        painter.drawText(QRectF(body().left(), rows.level(i) - rows.pitch, kLevelsWidth - 8, 2 * rows.pitch),
+                         Qt::AlignRight | Qt::AlignVCenter, QString::number(i + 1));
+}
+
+void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const {
+    const TapeRows rows(strip(), shown().levels);
+    const double x = cell.center().x();
+    if (character.number == selected_ && selected_ != 0) {
+        painter.setPen(theme::pen(theme::kBlue, 1.5));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(cell.adjusted(1, 1.5, -1, -1.5));
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme::kHole);
+    const double hole = 0.38 * rows.pitch;
+    for (int i = 0; i < rows.count; ++i)
+        if (character.code >> i & 1u) painter.drawEllipse(QPointF(x, rows.level(i)), hole, hole);
+    painter.drawEllipse(QPointF(x, rows.feed()), 0.45 * hole, 0.45 * hole);
+
+    const QString print = shortPrint(character.print);
+    const double px = std::min(theme::kSmallPx, 1.1 * rows.pitch);
+    painter.setFont(theme::text(print.size() > 1 ? 0.85 * px : px, QFont::Medium));
+    painter.setPen(character.stopPresent ? theme::kHole : theme::kOut);
+    painter.drawText(rows.print(cell), Qt::AlignCenter, print);
+    if (character.stopPresent) return;
+    painter.setPen(theme::pen(theme::kOut, 1.5));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(cell.adjusted(3, 3, -3, -3));
+    painter.drawLine(QPointF(cell.left() + 3, cell.top() + 3), QPointF(cell.right() - 3, rows.print(cell).top()));
+    painter.drawLine(QPointF(cell.right() - 3, cell.top() + 3), QPointF(cell.left() + 3, rows.print(cell).top()));
+}
+
+}  // namespace trueunit

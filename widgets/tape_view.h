@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "widgets/panel.h"
+
+namespace trueunit {
+
+// The last characters as a chadded tape, newest at the right: holes, feed holes, the print below each. A character
+// without a stop is boxed and crossed. A click selects a character.
+class TapeView : public Panel {
+    Q_OBJECT
+
+public:
+    explicit TapeView(QWidget* parent = nullptr);
+
+    void setSelected(quint64 number);     // 0: none
+    QRectF cellOf(quint64 number) const;  // empty when that character is not on the visible tape
+    int visibleCharacters() const;
+
+    QSize sizeHint() const override { return {960, 120}; }
+    QSize minimumSizeHint() const override { return {300, 104}; }
+
+signals:
+    void characterClicked(quint64 number);
+
+protected:
+    void refresh(const Snapshot& snapshot) override;
+    void paintBody(QPainter& painter, const QRectF& body) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    QRectF strip() const;  // the paper itself
+    double pitch() const;
+    std::size_t firstVisible() const;
+    QRectF cell(std::size_t index) const;
+    const TapeCharacter* at(QPointF position) const;
+    void paintLevels(QPainter& painter) const;
+    void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
+
+    quint64 selected_ = 0;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QColor>
+#include <QFont>
+#include <QPen>
+
+// Colours, fonts and pens of the whole window: ink for what is, one colour for what is out of limits.
+namespace trueunit::theme {
+
+inline constexpr QColor kPaper(0xF4, 0xF2, 0xEC);
+inline constexpr QColor kPanel(0xFF, 0xFD, 0xF8);
+inline constexpr QColor kBorder(0xD8, 0xD6, 0xCE);
+inline constexpr QColor kHairline(0xE6, 0xE3, 0xDB);  // rules inside a panel
+inline constexpr QColor kTrack(0xEC, 0xE9, 0xE1);     // the empty part of a scale
+inline constexpr QColor kInk(0x1E, 0x2A, 0x32);
+inline constexpr QColor kSecondary(0x5F, 0x6B, 0x74);
+inline constexpr QColor kBlue(0x0B, 0x5E, 0x8A);
+inline constexpr QColor kOut(0xB8, 0x43, 0x1A);      // out of limits, and nothing else
+inline constexpr QColor kInOrder(0x1F, 0x6F, 0x54);  // in limits
+inline constexpr QColor kBand(0xEE, 0xF3, 0xEF);     // within limits, as ground
+inline constexpr QColor kBandEdge(0xCF, 0xE3, 0xD8);
+inline constexpr QColor kTape(0xF3, 0xE7, 0xC4);
+inline constexpr QColor kTapeEdge(0xDC, 0xC8, 0x8E);
+inline constexpr QColor kHole(0x3B, 0x2E, 0x1A);
+
+// Sizes in logical pixels.
+inline constexpr double kTitlePx = 14;
+inline constexpr double kTextPx = 13;
+inline constexpr double kSmallPx = 12;
+inline constexpr int kMargin = 14;  // between a panel's frame and its contents
+
+QFont text(double px, QFont::Weight weight = QFont::Normal);
+QFont display(double px);  // for digits to be read from across the room
+QPen pen(const QColor& color, double width = 1.0);
+QString styleSheet();  // buttons and fields of the same look, for the application
+
+}  // namespace trueunit::theme

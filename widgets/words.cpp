@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace trueunit {
+
+namespace {
+
+constexpr char16_t kMinus = u'\u2212';
+
+double rounded(double value, int decimals) {
+    const double scale = std::pow(10.0, decimals);
+    return std::round(value * scale) / scale;
+}
+
+}  // namespace
+
+QString number(double value, int decimals) {
+    const double r = rounded(value, decimals);
+    const QString digits = QString::number(std::abs(r), 'f', decimals);
+    return r < 0.0 ? QChar(kMinus) + digits : digits;
+}
+
+QString signedNumber(double value, int decimals) {
+    return rounded(value, decimals) > 0.0 ? u'+' + number(value, decimals) : number(value, decimals);
+}
+
+QString limitNumber(double limit) { return QString::number(limit, 'g', 4); }
+
+QString biasWords(double biasPercent, double limitPercent) {
+    if (std::abs(biasPercent) <= limitPercent) return QStringLiteral("in limits");
+    return biasPercent > 0.0 ? QStringLiteral("marks too long") : QStringLiteral("marks too short");
+}
+
+QString toWords(Condition to) { return to == Condition::mark ? QStringLiteral("to mark") : QStringLiteral("to space"); }
+
+QString elementName(int k, int levels) {
+    if (k <= 0) return QStringLiteral("start");
+    return k <= levels ? QString::number(k) : QStringLiteral("stop");
+}
+
+QString shortPrint(const std::string& print) {
+    static const std::pair<const char*, const char*> kShort[] = {
+        {"space", "sp"},           {"letters", "ltr"}, {"figures", "fig"}, {"line feed", "lf"},
+        {"carriage return", "cr"}, {"blank", "nul"},   {"bell", "bel"},    {"who are you", "who"},
+    };
+    for (const auto& [full, brief] : kShort)
+        if (print == full) return QString::fromLatin1(brief);
+    return QString::fromStdString(print).left(3);
+}
+
+QString whyNothing(const Snapshot& snapshot) {
+    if (!snapshot.reading.notes.empty()) return QString::fromStdString(snapshot.reading.notes.front());
+    if (!snapshot.stateText.empty()) return QString::fromStdString(snapshot.stateText);
+    switch (snapshot.state) {
+        case SignalState::waiting:
+            return QStringLiteral("No input yet.");
+        case SignalState::silent:
+            return QStringLiteral("The input is silent.");
+        case SignalState::searching:
+            return QStringLiteral("A signal, but no characters in it yet.");
+        case SignalState::idle:
+            return QStringLiteral("The line rests.");
+        case SignalState::reading:
+            break;
+    }
+    return QStringLiteral("Too few characters so far.");
+}
+
+QString counted(long count, const QString& one, const QString& many) {
+    if (count == 0) return QStringLiteral("no ") + many;
+    return QString::number(count) + u' ' + (count == 1 ? one : many);
+}
+
+bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {
+    const Limits& limits = snapshot.limits;
+    const double off = std::abs(displacementPercent);
+    if (off > limits.grossPercent) return true;
+    const DistortionReading& d = snapshot.reading.distortion;
+    const auto& ruling = to == Condition::mark ? d.biasPercent : d.endPercent;
+    const double limit = to == Condition::mark ? limits.biasPercent : limits.endPercent;
+    return ruling && std::abs(ruling->value) > limit && off > limit;
+}
+
+int StableDecimals::update(double uncertainty) {
+    // One digit below the leading digit of the uncertainty's range: 0.05 .. 0.5 asks for one decimal.
+    const double u = std::max(uncertainty, 1e-3);
+    const auto wanted = [](double x) { return std::clamp(static_cast<int>(std::ceil(std::log10(0.5 / x))), 0, 2); };
+    const bool leftRange = decimals_ < 0 || (wanted(u * 1.33) != decimals_ && wanted(u / 1.33) != decimals_);
+    if (leftRange) decimals_ = wanted(u);
+    return decimals_;
+}
+
+}  // namespace trueunit

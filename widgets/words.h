@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "core/report/snapshot.h"
+
+namespace trueunit {
+
+// How numbers and states are said, the same in every widget.
+
+QString number(double value, int decimals);                  // "1.42", "−0.3"; never "−0.0"
+QString signedNumber(double value, int decimals);            // "+7.3", "−0.3", "0.0"
+QString limitNumber(double limit);                           // "5", "0.75"
+QString biasWords(double biasPercent, double limitPercent);  // "marks too long", "marks too short", "in limits"
+QString toWords(Condition to);                               // "to mark", "to space"
+QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start
+QString shortPrint(const std::string& print);  // fits under one column of tape: "R", "sp", "ltr"
+QString whyNothing(const Snapshot& snapshot);  // the sentence that says why there is no reading
+QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
+
+// Out of limits: beyond the start-stop limit, or beyond the limit of bias (to mark) or end (to space) while that
+// reading is out of limits. So nothing is marked while every reading is in limits.
+bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
+
+// Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
+// the uncertainty has left the range of the old one by a third.
+class StableDecimals {
+public:
+    int update(double uncertainty);
+    void reset() { decimals_ = -1; }
+
+private:
+    int decimals_ = -1;
+};
+
+}  // namespace trueunit
