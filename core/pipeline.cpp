@@ -32,6 +32,8 @@ constexpr double kLongestHoldSeconds = 0.006;
 constexpr std::size_t kFewestCharacters = 3;
 constexpr double kIdleSeconds = 2.0;
 constexpr std::size_t kStamps = 1024;
+constexpr std::size_t kLivePartsCharacters = 128;
+constexpr std::uint64_t kPartsEveryCharacters = 16;
 }  // namespace
 
 struct Pipeline::Stages {
@@ -71,6 +73,8 @@ struct Pipeline::Stages {
     std::shared_ptr<const LineModel> given;
     bool refused = false;  // there was a signal and it was no start-stop one
 
+    std::optional<Decomposition> parts;  // of the last characters, for a running window
+    std::uint64_t partsDue = 0;          // number of the character that makes them due again
     std::int64_t newestStamp = 0;
     std::uint64_t serial = 0;
 
@@ -85,7 +89,7 @@ struct Pipeline::Stages {
     void keepStamp(const Character& c);
     InputReading inputReading() const;
     std::string whyNoReading() const;
-    Reading reading() const;
+    Reading reading(bool final);
     void describe(Snapshot& s) const;
 };
 
@@ -157,6 +161,8 @@ void Pipeline::Stages::heed(FramingFollower::Event event) {
     if (event == Event::takenBack) {
         log.clear();
         picture.clear();
+        parts.reset();
+        partsDue = 0;
     }
     decoder.reset();
     if (!framing.framed()) return;
@@ -207,6 +213,7 @@ InputReading Pipeline::Stages::inputReading() const {
     if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
     if (!edges || !framing.framed()) return in;
     in.kind = edges->line().tones ? edges->line().tones->kind : InputKind::loop;
+    in.frontEndRiseMs = 1e3 * edges->frontEndRiseSeconds();
     in.inverted = framing.framing().inverted;
     in.couplingHz = edges->line().fit.coupling.cornersHz();
     if (const double noise = edges->timer().noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
@@ -219,15 +226,26 @@ std::string Pipeline::Stages::whyNoReading() const {
     return "No signal: nothing that switches between two levels.";
 }
 
-Reading Pipeline::Stages::reading() const {
+// A running window takes the parts of the displacement anew every few characters only.
+Reading Pipeline::Stages::reading(bool final) {
     if (log.size() < kFewestCharacters) {
         Reading r = composeReading({}, options, limits, inputReading());
         r.notes.push_back(whyNoReading());
         return r;
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);
-    return composeReading({log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n))}, options, limits,
-                          inputReading());
+    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), std::nullopt};
+    if (final) {
+        characters.parts = partsOf(characters);
+    } else {
+        if (log.back().character.number >= partsDue) {
+            const std::size_t recent = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
+            parts = partsOf({log.last(recent), characters.recent, std::nullopt});
+            partsDue = log.back().character.number + kPartsEveryCharacters;
+        }
+        characters.parts = parts;
+    }
+    return composeReading(characters, options, limits, inputReading());
 }
 
 void Pipeline::Stages::describe(Snapshot& s) const {
@@ -285,7 +303,7 @@ void Pipeline::finish() {
     if (s.edges) s.takeEdges({}, 1e300);
 }
 
-Reading Pipeline::reading() { return stages_->reading(); }
+Reading Pipeline::reading() { return stages_->reading(true); }
 
 Snapshot Pipeline::snapshot() {
     Stages& s = *stages_;
@@ -300,7 +318,7 @@ Snapshot Pipeline::snapshot() {
     out.options = s.options;
     out.limits = s.limits;
     out.levels = s.code->levels;
-    out.reading = s.reading();
+    out.reading = s.reading(false);
     out.windowUsed = static_cast<std::size_t>(out.reading.text.characters);
     s.picture.fill(out, s.log);
     return out;

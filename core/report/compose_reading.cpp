@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/frame/code_table.h"
+#include "core/measure/decomposition.h"
 #include "core/measure/timing.h"
 
 namespace trueunit {
@@ -16,6 +17,7 @@ namespace {
 constexpr double kClockPercent = 0.01;
 constexpr double kTrimmedClockPercent = 0.001;
 constexpr double kPlacingPercent = 0.01;
+constexpr double kFrontEndShare = 0.015;  // of a demodulator's rise: the largest error met with tones at 30 dB
 
 Measured scaled(Measured m, double factor, double calibration = 0.0) {
     return {m.value * factor, std::hypot(m.uncertainty * std::abs(factor), calibration)};
@@ -72,18 +74,43 @@ void readSpeed(Reading& r, const UnitFit& fit, Characters window, const std::opt
 }
 
 void readDistortion(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
-                    int levels) {
+                    int levels, double frontEndPercent) {
     const double unit = fit.unit.value;
+    const double placing = std::hypot(kPlacingPercent, frontEndPercent);
     const double reference = nominal ? nominal->unitSeconds : unit;
     DistortionReading& d = r.distortion;
-    if (fit.toMark) d.biasPercent = scaled(*fit.toMark, -100.0 / reference, kPlacingPercent);
-    if (fit.toSpace) d.endPercent = scaled(*fit.toSpace, 100.0 / reference, kPlacingPercent);
+    if (fit.toMark) d.biasPercent = scaled(*fit.toMark, -100.0 / reference, placing);
+    if (fit.toSpace) d.endPercent = scaled(*fit.toSpace, 100.0 / reference, placing);
     d.synchronousPercent = startStopDistortion(window, unit);
     if (nominal) d.grossPercent = startStopDistortion(window, reference);
     for (const InstantStatistics& i : instantStatistics(window, unit))
         r.instants.push_back({i.k, i.to, i.count, i.mean, i.rms, i.least, i.largest});
     if (const auto range = samplingRange(window, reference, levels))
         r.margin = MarginReading{100.0 * range->low, 100.0 * range->high};
+}
+
+void readParts(Reading& r, const std::optional<Decomposition>& parts) {
+    if (!parts) return;
+    DistortionReading& d = r.distortion;
+    if (parts->characteristicKnown) d.characteristicPercent = parts->characteristic;
+    d.fortuitousRmsPercent = parts->restRms;
+    d.fortuitousPeakPercent = parts->restPeak;
+    if (!parts->linesSought) return;
+    d.cyclic.emplace();
+    for (const PeriodicLine& l : parts->lines) {
+        const double period = r.speed.characterMs ? 1e-3 * r.speed.characterMs->value : 0.0;
+        d.cyclic->push_back({l.amplitude, l.hz, l.hz * period});
+    }
+}
+
+// A short window takes the unit from the last characters: its own could not tell speed from bias.
+std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
+    if (window.size() >= kUnitCharacters) return fitUnit(window);
+    const std::optional<UnitFit> wide = fitUnit(recent);
+    if (!wide) return std::nullopt;
+    std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
+    if (fit) fit->unit = wide->unit;
+    return fit;
 }
 
 void judge(Reading& r, const Limits& limits) {
@@ -123,6 +150,12 @@ std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSec
     return nearestStandardSpeed(unitSeconds);
 }
 
+std::optional<Decomposition> partsOf(const WindowOfCharacters& characters) {
+    const std::vector<const Character*> window = plain(characters.window);
+    const auto fit = fitWindow(window, plain(characters.recent));
+    return fit ? decompose(window, *fit) : std::nullopt;
+}
+
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input) {
     Reading r;
@@ -135,20 +168,17 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const int levels = code ? code->levels : 5;
     const std::vector<const Character*> window = plain(characters.window);
     const std::vector<const Character*> recent = plain(characters.recent);
-    std::optional<UnitFit> fit = fitUnit(window);
-    const std::optional<UnitFit> wide = window.size() < kUnitCharacters ? fitUnit(recent) : fit;
-    if (wide && window.size() < kUnitCharacters) {
-        fit = fitUnit(window, wide->unit.value);
-        if (fit) fit->unit = wide->unit;
-    }
-    if (!fit || !wide) {
+    const std::optional<UnitFit> fit = fitWindow(window, recent);
+    if (!fit) {
         r.notes.emplace_back("These characters have too few instants to tell the unit from the bias.");
         return r;
     }
     const auto nominal = nominalSpeed(options, fit->unit.value);
     readSpeed(r, *fit, window.size() < kUnitCharacters ? recent : window, nominal, levels,
               options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent);
-    readDistortion(r, *fit, window, nominal, levels);
+    const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
+    readDistortion(r, *fit, window, nominal, levels, frontEnd);
+    readParts(r, characters.parts);
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     judge(r, limits);

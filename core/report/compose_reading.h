@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/measure/character_log.h"
+#include "core/measure/decomposition.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -15,9 +16,13 @@ namespace trueunit {
 struct WindowOfCharacters {
     std::vector<const LoggedCharacter*> window;
     std::vector<const LoggedCharacter*> recent;
+    std::optional<Decomposition> parts;  // of the window's displacement
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
+
+// The parts of the displacement over the window; slow enough to be asked for only now and then.
+std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);
 
 // Shortest window whose own characters give the unit.
 constexpr std::size_t kUnitCharacters = 32;

@@ -22,6 +22,7 @@ struct InputReading {
     std::optional<double> peakDbfs;  // largest sample, dB of full scale
     std::vector<double> couplingHz;  // high-pass corners found, 0 to 2 of them
     double clippedPercent = 0.0;     // of all samples
+    double frontEndRiseMs = 0.0;     // 10 to 90 %, of a demodulator; 0 for a bare loop
     long gaps = 0;
     double slicePercent = 50.0;
 };

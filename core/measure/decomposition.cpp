@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/decomposition.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/measure/displacements.h"
+#include "core/measure/periodic_search.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr std::size_t kFewestInstants = 20;
+constexpr long kFewestOfLength = 15;
+constexpr std::size_t kMostLines = 4;
+constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
+constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
+constexpr std::size_t kSearchedCharacters = 600;
+constexpr double kShortestSearchSeconds = 4.0;
+
+struct LengthEffect {
+    double sum = 0.0;
+    long n = 0;
+    double total = 0.0;  // mean displacement, gathered over the rounds
+    bool known() const { return n >= kFewestOfLength; }
+    double mean() const { return sum / static_cast<double>(n); }
+};
+using LengthEffects = std::array<std::array<LengthEffect, kMostPlaces>, 2>;  // by direction and length
+
+// Means by direction and length of the element before, on top of the means by place: the two are not independent, so
+// they are taken out in turns until they settle.
+LengthEffects takeOutLengths(std::vector<Displaced>& d) {
+    LengthEffects effects{};
+    const auto of = [&effects](const Displaced& i) -> LengthEffect& {
+        return effects[i.toMark ? 1 : 0][static_cast<std::size_t>(i.precedingUnits)];
+    };
+    for (int round = 0; round < 12; ++round) {
+        for (auto& direction : effects)
+            for (LengthEffect& e : direction) e = {0.0, 0, e.total};
+        for (const Displaced& i : d) {
+            of(i).sum += i.left;
+            ++of(i).n;
+        }
+        for (Displaced& i : d)
+            if (of(i).known()) i.left -= of(i).mean();
+        for (auto& direction : effects)
+            for (LengthEffect& e : direction)
+                if (e.known()) e.total += e.mean();
+        takeOutMeans(d);
+    }
+    return effects;
+}
+
+// Spread of the means, less what chance makes of means of so few.
+std::optional<double> spreadOf(const LengthEffects& effects, double rms) {
+    std::optional<double> most;
+    for (const auto& direction : effects) {
+        double low = 1e300, high = -1e300, chance = 0.0;
+        int lengths = 0;
+        for (const LengthEffect& e : direction) {
+            if (!e.known()) continue;
+            low = std::min(low, e.total);
+            high = std::max(high, e.total);
+            chance = std::max(chance, 3.5 * rms / std::sqrt(static_cast<double>(e.n)));
+            ++lengths;
+        }
+        if (lengths < 2) continue;
+        const double spread = std::sqrt(std::max(0.0, (high - low) * (high - low) - chance * chance));
+        most = std::max(most.value_or(0.0), spread);
+    }
+    return most;
+}
+
+double rmsOf(const std::vector<Displaced>& d) {
+    double squares = 0.0;
+    for (const Displaced& i : d) squares += i.left * i.left;
+    return std::sqrt(squares / static_cast<double>(d.size()));
+}
+
+void takeOutLines(std::vector<Displaced>& d, double unitSeconds, std::vector<PeriodicLine>& lines) {
+    const double span = d.back().seconds - d.front().seconds;
+    while (lines.size() < kMostLines) {
+        const auto line = strongestLine(d, std::max(0.05, 2.0 / span), 0.45 / unitSeconds);
+        if (!line || line->falseAlarm > kFalseAlarm || line->amplitude < kSmallestLine) return;
+        lines.push_back({line->hz, line->amplitude, line->falseAlarm});
+        for (std::size_t i = 0; i < d.size(); ++i) d[i].left -= line->part[i];
+        takeOutMeans(d);
+    }
+}
+
+}  // namespace
+
+std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit, bool seekLines) {
+    if (characters.size() > kSearchedCharacters) characters = characters.last(kSearchedCharacters);
+    const double unit = fit.unit.value;
+    std::vector<Displaced> d = displacementsAboutMeans(characters, unit);
+    if (d.size() < kFewestInstants) return std::nullopt;
+    Decomposition out;
+    out.linesSought = seekLines && d.back().seconds - d.front().seconds > kShortestSearchSeconds;
+    // A repeating text turns characteristic distortion into lines: it goes first, and again when the lines are gone.
+    const LengthEffects first = takeOutLengths(d);
+    if (out.linesSought) takeOutLines(d, unit, out.lines);
+    std::sort(out.lines.begin(), out.lines.end(),
+              [](const PeriodicLine& a, const PeriodicLine& b) { return a.amplitude > b.amplitude; });
+    LengthEffects effects = takeOutLengths(d);
+    for (std::size_t i = 0; i < effects.size(); ++i)
+        for (std::size_t j = 0; j < effects[i].size(); ++j) effects[i][j].total += first[i][j].total;
+    out.restRms = rmsOf(d);
+    for (const Displaced& i : d) out.restPeak = std::max(out.restPeak, std::abs(i.left));
+    if (const auto spread = spreadOf(effects, out.restRms)) {
+        out.characteristic = *spread;
+        out.characteristicKnown = true;
+    }
+    return out;
+}
+
+}  // namespace trueunit
