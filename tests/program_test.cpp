@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Runs the program itself as a script would, without a display.
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <QProcess>
+#include <fstream>
+#include <nlohmann/json.hpp>
+
+#include "tests/support/temporary_folder.h"
+
+using namespace trueunit;
+using trueunit::test::TemporaryFolder;
+using Json = nlohmann::json;
+
+namespace {
+
+struct Outcome {
+    int exitCode = -1;
+    std::string out;
+    std::string err;
+};
+
+Outcome run(const QStringList& arguments) {
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) environment.remove(name);
+    QProcess process;
+    process.setProcessEnvironment(environment);
+    process.start(TRUEUNIT_PROGRAM, arguments);
+    if (!process.waitForFinished(60000) || process.exitStatus() != QProcess::NormalExit) return {};
+    return {process.exitCode(), process.readAllStandardOutput().toStdString(),
+            process.readAllStandardError().toStdString()};
+}
+
+void expectOneSentence(const std::string& err) {
+    ASSERT_FALSE(err.empty());
+    EXPECT_EQ(err.find('\n'), err.size() - 1) << err;
+    EXPECT_EQ(err[err.size() - 2], '.') << err;
+}
+
+class Program : public testing::Test {
+protected:
+    QString file(const std::string& name) const { return QString::fromStdString(folder_.file(name)); }
+
+    // A sender at 50 baud with the given bias, rendered by the program.
+    QString recording(double bias, const std::string& name = "a.wav") {
+        const Json scenario = {{"title", "A test"},
+                               {"story", ""},
+                               {"machine", {{"name", "Skerry"}, {"code", "ita2"}, {"baud", 50}, {"stop_units", 1.5}}},
+                               {"text", {{"send", "RYRY THE LAMP IS LIT "}, {"repeat", true}}},
+                               {"seconds", 10},
+                               {"card", {{"rate_hz", 48000}, {"coupling_hz", {10}}, {"snr_db", 45}}},
+                               {"faults", {{"bias_percent", bias}}},
+                               {"seed", 3}};
+        std::ofstream(folder_.file("a.json")) << scenario.dump();
+        const Outcome rendered = run({"render", file("a.json"), "--out", file(name)});
+        EXPECT_EQ(rendered.exitCode, 0) << rendered.err;
+        EXPECT_EQ(rendered.out + rendered.err, "");
+        return file(name);
+    }
+
+    const TemporaryFolder folder_;
+};
+
+}  // namespace
+
+TEST_F(Program, MeasureEndsWithZeroWhenInLimitsAndOneWhenOut) {
+    const Outcome in = run({"measure", recording(2.0)});
+    EXPECT_EQ(in.exitCode, 0) << in.out << in.err;
+    EXPECT_NE(in.out.find("IN LIMITS"), std::string::npos);
+    const Outcome out = run({"measure", recording(8.0, "b.flac"), "--json"});
+    EXPECT_EQ(out.exitCode, 1) << out.err;
+    const Json reading = Json::parse(out.out);
+    EXPECT_NEAR(reading["distortion"]["bias_percent"].get<double>(), 8.0, 0.1);
+    EXPECT_EQ(reading["verdict"]["within"], false);
+    EXPECT_NE(reading["text"]["decoded"].get<std::string>().find("THE LAMP IS LIT"), std::string::npos);
+}
+
+TEST_F(Program, WithoutAReadingMeasureEndsWithTwoAndTheJsonSaysWhy) {
+    std::ofstream(folder_.file("quiet.json"))
+        << R"({"title":"t","story":"","machine":{"name":"Skerry","baud":50},"text":{"send":"A","repeat":false},
+               "lead_in_seconds":5,"seconds":5,"card":{"snr_db":60}})";
+    ASSERT_EQ(run({"render", file("quiet.json"), "--out", file("quiet.wav"), "--seconds", "4"}).exitCode, 0);
+    const Outcome quiet = run({"measure", file("quiet.wav"), "--json"});
+    EXPECT_EQ(quiet.exitCode, 2);
+    const Json reading = Json::parse(quiet.out);
+    EXPECT_TRUE(reading["distortion"]["bias_percent"].is_null());
+    EXPECT_FALSE(reading["notes"].empty());
+}
+
+TEST_F(Program, AFileThatCannotBeReadGivesOneSentenceAndJsonWithTheReason) {
+    const Outcome missing = run({"measure", file("none.wav"), "--json"});
+    EXPECT_EQ(missing.exitCode, 2);
+    expectOneSentence(missing.err);
+    EXPECT_EQ(Json::parse(missing.out)["notes"].size(), 1U);
+    const Outcome plain = run({"measure", file("none.wav")});
+    EXPECT_EQ(plain.exitCode, 2);
+    EXPECT_EQ(plain.out, "");
+    expectOneSentence(plain.err);
+}
+
+TEST_F(Program, UnusableArgumentsEndWithTwoAndOneSentence) {
+    for (const QStringList& arguments : {QStringList{"measure", "a.wav", "--baud", "5"}, QStringList{"dance"},
+                                         QStringList{"render", "none.json", "--out", file("a.wav")},
+                                         QStringList{"report", "none.wav", "--out", file("a.png")}}) {
+        const Outcome refused = run(arguments);
+        EXPECT_EQ(refused.exitCode, 2) << arguments.join(' ').toStdString();
+        EXPECT_EQ(refused.out, "");
+        expectOneSentence(refused.err);
+    }
+}
+
+TEST_F(Program, ReportIsDrawnWithoutADisplay) {
+    const Outcome report = run({"report", recording(8.0), "--out", file("a.png"), "--machine", "Skerry 2"});
+    EXPECT_EQ(report.exitCode, 0) << report.err;
+    EXPECT_EQ(report.err, "");
+    const QImage page(file("a.png"));
+    ASSERT_FALSE(page.isNull());
+    EXPECT_GT(page.height(), page.width());
+}
+
+TEST_F(Program, InputsListsEvenWhenThereAreNoneAndKeepsStandardErrorClean) {
+    const Outcome inputs = run({"inputs"});
+    EXPECT_EQ(inputs.exitCode, 0) << inputs.err;
+    EXPECT_NE(inputs.out.find("sound inputs\n"), std::string::npos);
+    EXPECT_NE(inputs.out.find("sound outputs\n"), std::string::npos);
+    EXPECT_EQ(inputs.err, "");
+}
+
+TEST_F(Program, HelpAndVersionGoToStandardOutput) {
+    EXPECT_EQ(run({"--help"}).exitCode, 0);
+    EXPECT_NE(run({"--help"}).out.find("examples"), std::string::npos);
+    EXPECT_EQ(run({"--version"}).out.rfind("trueunit ", 0), 0U);
+}
+
+TEST_F(Program, WithoutADisplayTheWindowIsRefusedInOneSentence) {
+    const Outcome window = run({});
+    EXPECT_EQ(window.exitCode, 2);
+    expectOneSentence(window.err);
+}

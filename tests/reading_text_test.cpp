@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/reading_text.h"
+
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+using namespace trueunit;
+
+namespace {
+
+// The line that begins with the name; empty when there is none.
+std::string lineOf(const Reading& reading, const std::string& name) {
+    std::istringstream text(readingText(reading, Limits{}));
+    for (std::string line; std::getline(text, line);)
+        if (line.rfind(name + "  ", 0) == 0) return line;
+    return "";
+}
+
+bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+}  // namespace
+
+TEST(ReadingText, SaysValueUncertaintyLimitAndWhetherItHolds) {
+    Reading r;
+    r.distortion.biasPercent = Measured{9.864, 0.073};
+    r.distortion.endPercent = Measured{-0.041, 0.077};
+    r.verdict = {"bench", false, {"bias_percent"}};
+    EXPECT_TRUE(has(lineOf(r, "bias"), "+9.864 ± 0.073 %, marks too long")) << lineOf(r, "bias");
+    EXPECT_TRUE(has(lineOf(r, "bias"), "limit ±5 %"));
+    EXPECT_TRUE(has(lineOf(r, "bias"), "OUT OF LIMITS"));
+    EXPECT_TRUE(has(lineOf(r, "end"), "in limits"));
+    EXPECT_TRUE(has(lineOf(r, "verdict"), "OUT OF LIMITS"));
+}
+
+TEST(ReadingText, ABiasWithinItsUncertaintyIsNotPutInWords) {
+    Reading r;
+    r.distortion.biasPercent = Measured{-0.05, 0.07};
+    EXPECT_FALSE(has(lineOf(r, "bias"), "marks")) << lineOf(r, "bias");
+    r.distortion.biasPercent = Measured{-2.0, 0.07};
+    EXPECT_TRUE(has(lineOf(r, "bias"), "marks too short"));
+}
+
+TEST(ReadingText, WithoutAReadingSaysSoAndGivesTheReason) {
+    Reading r;
+    r.notes = {"There is no signal."};
+    EXPECT_TRUE(has(lineOf(r, "bias"), "no reading"));
+    EXPECT_TRUE(has(lineOf(r, "speed"), "no reading"));
+    EXPECT_TRUE(has(lineOf(r, "verdict"), "nothing could be judged"));
+    EXPECT_TRUE(has(lineOf(r, "note"), "There is no signal."));
+}
+
+TEST(ReadingText, ControlsInTheTextCannotReachTheTerminal) {
+    Reading r;
+    r.text.decoded = "RY\x1b[2J\nRY";
+    EXPECT_TRUE(has(lineOf(r, "text"), "RY [2J RY")) << lineOf(r, "text");
+}
+
+TEST(ReadingText, OnlyTheEndOfALongTextIsShown) {
+    Reading r;
+    r.text.decoded = std::string(500, 'A') + "END";
+    EXPECT_TRUE(has(lineOf(r, "text"), "…A"));
+    EXPECT_TRUE(lineOf(r, "text").ends_with("AEND"));
+    EXPECT_LT(lineOf(r, "text").size(), 110U);
+}
+
+TEST(ReadingText, ListsTheInstantsWithTheirDirection) {
+    Reading r;
+    r.instants = {{3, Condition::mark, 120, -5.0, 0.2, -5.6, -4.4}};
+    EXPECT_TRUE(has(readingText(r, Limits{}), "3 to mark           120    -5.00      0.20     -5.60     -4.40"));
+}

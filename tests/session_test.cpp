@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session.h"
+
+#include <gtest/gtest.h>
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QSignalSpy>
+#include <functional>
+
+#include "app/demonstration.h"
+#include "core/acquire/recording_writer.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace trueunit;
+using trueunit::test::TemporaryFolder;
+
+namespace {
+
+bool waitUntil(const std::function<bool()>& holds, int ms = 20000) {
+    QElapsedTimer timer;
+    timer.start();
+    while (!holds() && timer.elapsed() < ms) QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    return holds();
+}
+
+std::string writeSeconds(const TemporaryFolder& folder, double seconds) {
+    const std::string path = folder.file("a.wav");
+    Result<RecordingWriter> writer = RecordingWriter::create(path, 48000.0, 1, SampleFormat::pcm16);
+    const std::vector<float> samples(static_cast<std::size_t>(48000.0 * seconds), 0.1F);
+    EXPECT_TRUE(writer && writer->write(samples) && writer->finish());
+    return path;
+}
+
+}  // namespace
+
+TEST(Session, BeginsWithNoSourceAndNoSnapshot) {
+    const Session session;
+    EXPECT_EQ(session.sourceKind(), SourceKind::none);
+    EXPECT_EQ(session.sourceState(), SourceState::idle);
+    EXPECT_EQ(session.latest(), nullptr);
+    EXPECT_FALSE(session.hasEccentric());
+}
+
+TEST(Session, TheDemonstrationIsBuiltInAndMeasured) {
+    Session session;
+    const QSignalSpy changed(&session, &Session::sourceChanged);
+    ASSERT_TRUE(session.playDemonstration());
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(session.sourceKind(), SourceKind::scenario);
+    ASSERT_NE(session.latest(), nullptr);  // at once, so that no window shows the source before
+    EXPECT_EQ(session.latest()->state, SignalState::waiting);
+    ASSERT_TRUE(session.scenario());
+    EXPECT_EQ(session.scenario()->title, demonstrationScenario()->title);
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->windowUsed >= 8; }));
+    const double truth = session.scenario()->faults.biasPercent;
+    ASSERT_TRUE(session.latest()->reading.distortion.biasPercent);
+    EXPECT_NEAR(session.latest()->reading.distortion.biasPercent->value, truth, 1.5);  // few characters, 0.5 % scatter
+}
+
+TEST(Session, TurningTheEccentricMovesTheBias) {
+    Options options;
+    options.windowCharacters = 8;
+    Session session(options);
+    ASSERT_TRUE(session.playDemonstration());
+    ASSERT_TRUE(session.hasEccentric());
+    const auto bias = [&] { return session.latest()->reading.distortion.biasPercent; };
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->windowUsed >= 8 && bias(); }));
+    const double before = bias()->value;
+    session.turnEccentric(-6.0);
+    EXPECT_EQ(session.eccentricPercent(), -6.0);
+    EXPECT_TRUE(waitUntil([&] { return bias() && std::abs(bias()->value - (before - 6.0)) < 1.0; }));
+}
+
+TEST(Session, ARefusedSourceLeavesTheRunningOneAlone) {
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    const QSignalSpy changed(&session, &Session::sourceChanged);
+    const std::string description = session.sourceDescription();
+    const Outcome recording = session.playRecording("/nowhere/a.wav");
+    ASSERT_FALSE(recording);
+    EXPECT_EQ(recording.error().text.back(), '.');
+    ASSERT_FALSE(session.playScenario("/nowhere/a.json"));
+    SoundDevice none;
+    none.name = "no such input";
+    const Outcome sound = session.listen(none);
+    ASSERT_FALSE(sound);
+    EXPECT_EQ(sound.error().text.back(), '.');
+    EXPECT_EQ(changed.count(), 0);
+    EXPECT_EQ(session.sourceDescription(), description);
+    EXPECT_EQ(session.sourceState(), SourceState::running);
+}
+
+TEST(Session, SaysOnceThatARecordingHasEnded) {
+    const TemporaryFolder folder;
+    Session session;
+    QSignalSpy ended(&session, &Session::sourceEnded);
+    ASSERT_TRUE(session.playRecording(writeSeconds(folder, 0.4)));
+    EXPECT_EQ(session.sourceKind(), SourceKind::recording);
+    ASSERT_TRUE(waitUntil([&] { return ended.count() > 0; }));
+    EXPECT_EQ(ended.front().front().toString(), "a.wav has come to its end.");
+    waitUntil([] { return false; }, 600);
+    EXPECT_EQ(ended.count(), 1);
+    EXPECT_NEAR(session.latest()->seconds, 0.4, 0.01);
+}
+
+TEST(Session, AnotherSourceBeginsWithAnEmptySnapshotOfItsOwn) {
+    const TemporaryFolder folder;
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 1.0; }));
+    const std::uint64_t serial = session.latest()->serial;
+    ASSERT_TRUE(session.playRecording(writeSeconds(folder, 5.0)));
+    EXPECT_GT(session.latest()->serial, serial);
+    EXPECT_LT(session.latest()->seconds, 1.0);
+    EXPECT_EQ(session.scenario(), nullptr);
+    EXPECT_FALSE(session.hasEccentric());
+}
+
+TEST(Session, StoppingKeepsTheLastSnapshot) {
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }));
+    session.stop();
+    EXPECT_EQ(session.sourceKind(), SourceKind::none);
+    EXPECT_EQ(session.sourceDescription(), "");
+    EXPECT_GT(session.latest()->seconds, 0.5);
+}
+
+TEST(Session, RefusesOptionsOutOfRangeAndKeepsTheOldOnes) {
+    Session session;
+    const QSignalSpy changed(&session, &Session::optionsChanged);
+    Options options;
+    options.baud = 5.0;
+    ASSERT_FALSE(session.setOptions(options));
+    EXPECT_FALSE(session.options().baud.has_value());
+    EXPECT_EQ(changed.count(), 0);
+    options.baud = 50.0;
+    ASSERT_TRUE(session.setOptions(options));
+    EXPECT_EQ(session.options().baud, 50.0);
+    EXPECT_EQ(changed.count(), 1);
+}
