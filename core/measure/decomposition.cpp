@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <random>
 
 #include "core/measure/displacements.h"
 #include "core/measure/periodic_search.h"
@@ -14,6 +15,7 @@ namespace {
 
 constexpr std::size_t kFewestInstants = 20;
 constexpr long kFewestOfLength = 15;
+constexpr int kChanceDraws = 8;
 constexpr std::size_t kMostLines = 4;
 constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
 constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
@@ -53,22 +55,38 @@ LengthEffects takeOutLengths(std::vector<Displaced>& d) {
     return effects;
 }
 
-// Spread of the means, less what chance makes of means of so few.
-std::optional<double> spreadOf(const LengthEffects& effects, double rms) {
+// Largest spread of the means by length within one direction; empty with fewer than two lengths.
+std::optional<double> spreadOf(const LengthEffects& effects) {
     std::optional<double> most;
     for (const auto& direction : effects) {
-        double low = 1e300, high = -1e300, chance = 0.0;
+        double low = 1e300, high = -1e300;
         int lengths = 0;
         for (const LengthEffect& e : direction) {
             if (!e.known()) continue;
             low = std::min(low, e.total);
             high = std::max(high, e.total);
-            chance = std::max(chance, 3.5 * rms / std::sqrt(static_cast<double>(e.n)));
             ++lengths;
         }
-        if (lengths < 2) continue;
-        const double spread = std::sqrt(std::max(0.0, (high - low) * (high - low) - chance * chance));
-        most = std::max(most.value_or(0.0), spread);
+        if (lengths >= 2) most = std::max(most.value_or(0.0), high - low);
+    }
+    return most;
+}
+
+// The spread that chance alone makes: the rest with the signs of whole characters drawn at random, taken apart again.
+double spreadByChance(const std::vector<Displaced>& rest) {
+    std::mt19937 random(1);
+    double most = 0.0;
+    for (int draw = 0; draw < kChanceDraws; ++draw) {
+        std::vector<Displaced> d = rest;
+        double sign = 1.0;
+        std::size_t character = SIZE_MAX;
+        for (Displaced& i : d) {
+            if (i.character != character) sign = random() % 2 == 0 ? 1.0 : -1.0;
+            character = i.character;
+            i.left *= sign;
+        }
+        takeOutMeans(d);
+        most = std::max(most, spreadOf(takeOutLengths(d)).value_or(0.0));
     }
     return most;
 }
@@ -109,8 +127,9 @@ std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit
         for (std::size_t j = 0; j < effects[i].size(); ++j) effects[i][j].total += first[i][j].total;
     out.restRms = rmsOf(d);
     for (const Displaced& i : d) out.restPeak = std::max(out.restPeak, std::abs(i.left));
-    if (const auto spread = spreadOf(effects, out.restRms)) {
-        out.characteristic = *spread;
+    if (const auto spread = spreadOf(effects)) {
+        const double chance = spreadByChance(d);
+        out.characteristic = std::sqrt(std::max(0.0, *spread * *spread - chance * chance));
         out.characteristicKnown = true;
     }
     return out;
