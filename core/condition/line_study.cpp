@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -207,11 +208,24 @@ Trial bestTwoPoles(const Stretch& s) {
                 bestF = std::log(hz);
                 bestD = std::log(damping);
             }
+    const double lowest = std::log(0.5);
     double reach = 0.6;
-    for (int round = 0; round < 4; ++round, reach *= 0.4) {
+    for (int round = 0; round < 8; ++round, reach *= 0.6) {
+        const double before = least;
+        const double fromF = bestF;
+        const double fromD = bestD;
         bestF = goldenMinimum([&](double f) { return squares(f, bestD); }, bestF - reach, bestF + reach, 9);
-        const double low = std::max(bestD - reach, std::log(0.5));
+        const double low = std::max(bestD - reach, lowest);
         bestD = goldenMinimum([&](double d) { return squares(bestF, d); }, low, bestD + reach, 9);
+        // The valley lies across both axes: once more along the way that this round has gone.
+        const auto further = [&, f = bestF, d = bestD](double x) {
+            return std::pair{f + x * (f - fromF), std::max(d + x * (d - fromD), lowest)};
+        };
+        const auto onTheWay = [&](double x) { return squares(further(x).first, further(x).second); };
+        const double x = goldenMinimum(onTheWay, -0.5, 4.0, 9);
+        if (onTheWay(x) < squares(bestF, bestD)) std::tie(bestF, bestD) = further(x);
+        least = squares(bestF, bestD);
+        if (round > 1 && least > 0.999 * before) break;
     }
     return tryHighPass(s, pairOf(bestF, bestD));
 }
