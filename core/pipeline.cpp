@@ -31,6 +31,8 @@ constexpr double kHoldUnits = 0.3;   // bounce must be over within this part of 
 constexpr double kLongestHoldSeconds = 0.006;
 constexpr std::size_t kFewestCharacters = 3;
 constexpr double kIdleSeconds = 2.0;
+constexpr std::size_t kJudgedCharacters = 64;
+constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
 constexpr std::size_t kStamps = 1024;
 constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
@@ -228,7 +230,9 @@ std::string Pipeline::Stages::whyNoReading() const {
 
 // A running window takes the parts of the displacement anew every few characters only.
 Reading Pipeline::Stages::reading(bool final) {
-    if (log.size() < kFewestCharacters) {
+    const auto recent = log.last(kJudgedCharacters);
+    const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
+    if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size())) {
         Reading r = composeReading({}, options, limits, inputReading());
         r.notes.push_back(whyNoReading());
         return r;
@@ -239,8 +243,8 @@ Reading Pipeline::Stages::reading(bool final) {
         characters.parts = partsOf(characters);
     } else {
         if (log.back().character.number >= partsDue) {
-            const std::size_t recent = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
-            parts = partsOf({log.last(recent), characters.recent, std::nullopt});
+            const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
+            parts = partsOf({log.last(take), characters.recent, std::nullopt});
             partsDue = log.back().character.number + kPartsEveryCharacters;
         }
         characters.parts = parts;

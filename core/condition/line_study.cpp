@@ -152,6 +152,9 @@ Trial tryHighPass(const Stretch& s, const HighPass& highPass) {
     return trial;
 }
 
+// No high-pass will make two levels of this: not worth refining.
+bool hopeless(const Trial& t) { return !(t.fit.swing > 0.0) || t.fit.residual > 2.0 * kLargestResidual; }
+
 // Smallest value of f on [low, high] by golden section; f has one minimum there.
 template <class F>
 double goldenMinimum(F f, double low, double high, int steps) {
@@ -183,17 +186,17 @@ HighPass pairOf(double logHz, double logDamping) {
 }
 
 Trial bestOnePole(const Stretch& s) {
-    const auto squares = [&s](double logHz) { return tryHighPass(s, HighPass::ofCorners(std::exp(logHz))).squares; };
+    const auto trial = [&s](double logHz) { return tryHighPass(s, HighPass::ofCorners(std::exp(logHz))); };
     constexpr double kStep = 0.45;
-    double best = std::log(0.1);
-    double least = std::numeric_limits<double>::infinity();
+    double best = 0.0;
+    Trial least;
     for (double x = std::log(0.1); x < std::log(70.0); x += kStep)
-        if (const double v = squares(x); v < least) {
-            least = v;
+        if (Trial t = trial(x); t.squares < least.squares) {
+            least = std::move(t);
             best = x;
         }
-    const double x = goldenMinimum(squares, best - kStep, best + kStep, 14);
-    return tryHighPass(s, HighPass::ofCorners(std::exp(x)));
+    if (hopeless(least)) return least;
+    return trial(goldenMinimum([&](double x) { return trial(x).squares; }, best - kStep, best + kStep, 14));
 }
 
 Trial bestTwoPoles(const Stretch& s) {
@@ -237,6 +240,7 @@ Trial bestFit(Stretch& s, bool coupled) {
     if (!coupled) return best;
     const Trial one = bestOnePole(s);
     if (best.squares > kOnePoleGain * one.squares) best = one;
+    if (hopeless(best)) return best;
     const Trial two = bestTwoPoles(s);
     if (best.squares > kTwoPoleGain * two.squares) best = two;
     return best;

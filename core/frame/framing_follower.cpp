@@ -70,10 +70,11 @@ FramingFollower::Event FramingFollower::confirm() {
     confirmed_ = true;
     const bool same = found && found->framing.inverted == before.inverted &&
                       std::abs(found->framing.unitSeconds / before.unitSeconds - 1.0) < 0.03;
-    if (same || !found) {
+    if (same) {
         edges_.clear();
         return Event::none;
     }
+    framer_.reset();
     search();
     return Event::takenBack;
 }

@@ -19,7 +19,8 @@ constexpr std::size_t kFewestEdges = 20;
 constexpr double kShortestSeconds = 1.1;
 constexpr std::size_t kFewestCharacters = 5;
 constexpr std::size_t kStartsTried = 5;
-constexpr double kMostErrors = 0.25;
+constexpr double kMostErrors = 0.12;
+constexpr double kAlikeShare = 0.85;
 constexpr double kMostScatter = 0.13;  // units
 constexpr double kMostBias = 0.45;     // units
 
@@ -42,17 +43,14 @@ std::vector<const Character*> pointers(const std::vector<Character>& characters)
     return p;
 }
 
-// Two lengths that only alternate are a square wave: nothing in them tells a unit.
+// Lengths that only alternate, or change slowly, are a square wave: nothing in them tells a unit.
 bool isSquareWave(std::span<const Edge> edges) {
-    if (edges.size() < 6) return true;
-    std::array<double, 2> low{1e300, 1e300};
-    std::array<double, 2> high{0.0, 0.0};
-    for (std::size_t i = 1; i < edges.size(); ++i) {
-        const double length = edges[i].time - edges[i - 1].time;
-        low[i % 2] = std::min(low[i % 2], length);
-        high[i % 2] = std::max(high[i % 2], length);
+    std::size_t alike = 0;
+    for (std::size_t i = 3; i < edges.size(); ++i) {
+        const double ratio = (edges[i].time - edges[i - 1].time) / (edges[i - 2].time - edges[i - 3].time);
+        alike += ratio > 0.87 && ratio < 1.15 ? 1U : 0U;
     }
-    return high[0] < 1.25 * low[0] && high[1] < 1.25 * low[1];
+    return static_cast<double>(alike) > kAlikeShare * static_cast<double>(edges.size() - 3);
 }
 
 Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels, Framing framing) {
