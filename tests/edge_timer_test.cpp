@@ -7,17 +7,10 @@
 #include <numbers>
 
 #include "tests/support/plain_sender.h"
+#include "tests/support/texts.h"
 
 namespace trueunit {
 namespace {
-
-// Letters in no particular order.
-std::vector<unsigned> mixedText(std::size_t n, unsigned seed) {
-    std::mt19937 random(seed);
-    std::vector<unsigned> codes(n);
-    for (unsigned& c : codes) c = random() % 32U;
-    return codes;
-}
 
 struct Timing {
     double mean = 0.0;  // seconds, measured less true
@@ -28,7 +21,7 @@ struct Timing {
 // Times every instant of a signal that needs no restoring, told of it a few samples off. `from` lets the form be
 // learned first.
 Timing timingOf(test::PlainSender& sender, std::size_t characters, bool toMark, double slice = 0.5) {
-    std::vector<float> line = sender.send(mixedText(characters, 4));
+    std::vector<float> line = sender.send(test::mixedText(characters, 4));
     for (float& v : line) v = static_cast<float>((static_cast<double>(v) - sender.offset) / sender.swing + 0.5);
     EdgeTimer timer(sender.rateHz, slice);
     std::vector<Edge> edges;
@@ -170,7 +163,7 @@ TEST(EdgeTimer, TheNoiseItTellsIsTheNoiseThereIs) {
     for (const double snrDb : {25.0, 40.0}) {
         test::PlainSender sender;
         sender.snrDb = snrDb;
-        std::vector<float> line = sender.send(mixedText(60, 4));
+        std::vector<float> line = sender.send(test::mixedText(60, 4));
         for (float& v : line) v = static_cast<float>(static_cast<double>(v) / sender.swing + 0.5);
         EdgeTimer timer(sender.rateHz, 0.5);
         std::vector<Edge> edges;

@@ -7,17 +7,10 @@
 #include <numbers>
 
 #include "tests/support/plain_sender.h"
+#include "tests/support/texts.h"
 
 namespace trueunit {
 namespace {
-
-// Letters in no particular order; enough elements of every length.
-std::vector<unsigned> mixedText(std::size_t n, unsigned seed) {
-    std::mt19937 random(seed);
-    std::vector<unsigned> codes(n);
-    for (unsigned& c : codes) c = random() % 32U;
-    return codes;
-}
 
 struct Wiring {
     std::vector<double> polesHz;
@@ -36,7 +29,7 @@ TEST_P(LineStudyOfKnownWiring, FindsSwingOffsetAndCorners) {
     sender.rateHz = GetParam().rateHz;
     sender.snrDb = 45.0;
     sender.biasPercent = 8.0;
-    const std::vector<float> heard = sender.send(mixedText(24, 3));
+    const std::vector<float> heard = sender.send(test::mixedText(24, 3));
     const auto fit = studyLine(heard, sender.rateHz);
     ASSERT_TRUE(fit);
     EXPECT_NEAR(fit->swing, sender.swing, 0.02 * sender.swing);
@@ -86,7 +79,7 @@ TEST(LineStudy, FewerThanTenTransitionsProveNothing) {
 TEST(LineStudy, TwiceTheSignalIsTwiceTheSwingAndNothingElse) {
     test::PlainSender sender;
     sender.polesHz = {8.0};
-    std::vector<float> heard = sender.send(mixedText(16, 5));
+    std::vector<float> heard = sender.send(test::mixedText(16, 5));
     const auto once = studyLine(heard, sender.rateHz);
     for (float& v : heard) v *= 2.0F;
     const auto twice = studyLine(heard, sender.rateHz);

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "core/pipeline.h"
+#include "core/report/reading_json.h"
+#include "core/simulate/scenario_signal.h"
+#include "tests/support/truth_fit.h"
+
+namespace trueunit {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::vector<std::string> scenarioFiles() {
+    std::vector<std::string> files;
+    for (const fs::directory_entry& entry : fs::directory_iterator(fs::path(TRUEUNIT_SOURCE_FOLDER) / "scenarios"))
+        if (entry.path().extension() == ".json") files.push_back(entry.path().string());
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+// An endless demonstration is listened to for this long; a longer one would only cost time.
+constexpr double kSeconds = 60.0;
+constexpr double kLearnSeconds = 15.0;
+
+void run(Pipeline& pipeline, ScenarioSignal& signal, double seconds) {
+    const auto blocks = static_cast<std::uint64_t>(seconds * signal.rateHz() / SampleBlock::kSamples);
+    for (std::uint64_t i = 0; i < blocks; ++i) {
+        const auto block = signal.nextBlock();
+        if (!block) break;
+        pipeline.push(*block);
+    }
+    pipeline.finish();
+}
+
+// In two passes, as a recording is measured.
+Reading measure(const Scenario& scenario, ScenarioSignal& signal, double seconds) {
+    Options options;
+    options.code = scenario.machine.code;
+    options.baud = scenario.machine.baud;
+    ScenarioSignal first(scenario);
+    Pipeline learner(first.rateHz(), options, Limits{});
+    run(learner, first, kLearnSeconds);
+    Pipeline pipeline(signal.rateHz(), options, Limits{});
+    if (auto learned = learner.learned()) pipeline.startFrom(std::move(learned));
+    run(pipeline, signal, seconds);
+    return pipeline.reading();
+}
+
+// Nothing is promised of a signal beyond full scale but that it is called so, and that no wrong reading is given.
+bool flattened(const Scenario& s) { return s.card.levelDbfs > -1.0; }
+
+// What may be asked of the instrument: 0.1 % of a unit at 45 dB and one coupling pole up to 20 Hz, 0.3 % beyond and for
+// edges of milliseconds; below 45 dB in proportion to the noise.
+double tolerancePercent(const Scenario& s) {
+    const bool hard = s.card.couplingHz.size() > 1 || (!s.card.couplingHz.empty() && s.card.couplingHz[0] > 20.0);
+    const bool slow = std::max(s.line.riseUs, s.line.fallUs) > 2000.0;
+    const double noise = std::pow(10.0, (45.0 - std::min(s.card.snrDb.value_or(45.0), 45.0)) / 20.0);
+    return (hard || slow ? 0.3 : 0.1) * noise;
+}
+
+std::optional<double> readingByKey(const nlohmann::json& reading, const std::string& key) {
+    for (const auto& [name, group] : reading.items())
+        if (group.is_object() && group.contains(key) && group[key].is_number()) return group[key].get<double>();
+    return std::nullopt;
+}
+
+class Scenarios : public ::testing::TestWithParam<std::string> {
+protected:
+    void SetUp() override {
+        Result<Scenario> parsed = readScenario(GetParam());
+        ASSERT_TRUE(parsed) << parsed.error().text;
+        scenario_ = *parsed;
+        seconds_ = scenario_.seconds > 0.0 ? scenario_.seconds : kSeconds;
+        if (scenario_.seconds <= 0.0) scenario_.seconds = kSeconds;  // whole characters only
+        signal_.emplace(scenario_);
+        reading_ = measure(scenario_, *signal_, seconds_);
+    }
+
+    Scenario scenario_;
+    double seconds_ = 0.0;
+    std::optional<ScenarioSignal> signal_;
+    Reading reading_;
+};
+
+TEST_P(Scenarios, AreMeasuredAsTheyWereImposed) {
+    const test::TruthFit truth = test::fitTruth(signal_->truth(), scenario_.nominalUnitSeconds());
+    const double within = tolerancePercent(scenario_);
+    if (flattened(scenario_)) {
+        EXPECT_GT(reading_.input.clippedPercent, 1.0);
+        if (reading_.distortion.biasPercent) {
+            EXPECT_NEAR(reading_.distortion.biasPercent->value, truth.biasPercent, 1.0);
+        }
+        return;
+    }
+    if (scenario_.card.gaps.empty()) {
+        EXPECT_EQ(reading_.text.decoded, signal_->truth().sentText(*findCode(scenario_.machine.code)));
+        EXPECT_EQ(reading_.text.characters, static_cast<long>(signal_->truth().charactersSent));
+        EXPECT_EQ(reading_.text.framingErrors, 0);
+    } else {
+        EXPECT_EQ(reading_.input.gaps, static_cast<long>(scenario_.card.gaps.size()));
+    }
+    EXPECT_EQ(reading_.input.inverted, std::optional(scenario_.card.inverted));
+    ASSERT_TRUE(reading_.distortion.biasPercent && reading_.distortion.endPercent && reading_.speed.unitMs);
+    EXPECT_NEAR(reading_.distortion.biasPercent->value, truth.biasPercent, within);
+    EXPECT_NEAR(reading_.distortion.endPercent->value, truth.endPercent, within);
+    EXPECT_NEAR(*reading_.speed.unitMs, 1e3 * truth.unitSeconds, 1e3 * truth.unitSeconds * 2e-4);
+
+    const nlohmann::json json = nlohmann::json::parse(readingJson(reading_));
+    for (const auto& [key, expected] : scenario_.expect.readings) {
+        const std::optional<double> value = readingByKey(json, key);
+        ASSERT_TRUE(value) << key << " has no reading";
+        EXPECT_NEAR(*value, expected.value, expected.within) << key;
+    }
+    for (const Scenario::ExpectedInstant& expected : scenario_.expect.instants) {
+        bool seen = false;
+        for (const InstantReading& i : reading_.instants) {
+            if (i.k != expected.k || i.to != expected.to) continue;
+            EXPECT_NEAR(i.meanPercent, expected.meanPercent, expected.within) << "instant " << i.k;
+            seen = true;
+        }
+        EXPECT_TRUE(seen) << "instant " << expected.k << " has no reading";
+    }
+    if (scenario_.expect.text) {
+        EXPECT_NE(reading_.text.decoded.find(*scenario_.expect.text), std::string::npos) << reading_.text.decoded;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Files, Scenarios, ::testing::ValuesIn(scenarioFiles()), [](const auto& i) {
+    std::string name = fs::path(i.param).stem().string();
+    std::replace_if(
+        name.begin(), name.end(), [](char c) { return !std::isalnum(static_cast<unsigned char>(c)); }, '_');
+    return name;
+});
+
+TEST(ScenarioFiles, AreAtLeastOneAndEachStatesWhatIsExpected) {
+    const std::vector<std::string> files = scenarioFiles();
+    ASSERT_FALSE(files.empty());
+    for (const std::string& file : files) {
+        const Result<Scenario> scenario = readScenario(file);
+        ASSERT_TRUE(scenario) << scenario.error().text;
+        const Scenario::Expect& e = scenario->expect;
+        EXPECT_FALSE(e.readings.empty() && e.findings.empty() && !e.text) << file;
+    }
+}
+
+}  // namespace
+}  // namespace trueunit
