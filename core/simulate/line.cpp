@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kQuickestSamples = 2.0;
 constexpr double kLinearSpan = 1.0 / 0.8;                      // whole edge / (10 to 90 %)
-constexpr double kRaisedCosineSpan = 1.6940902793;             // pi / (2 asin 0.8)
+constexpr double kRaisedCosineSpan = 1.6939549523;             // pi / (2 asin 0.8)
 constexpr double kGaussianSigma = 1.0 / (2.0 * 1.2815515655);  // quantile of 90 %
 constexpr double kGaussianReach = 6.0;                         // sigmas; 1e-9 of the swing is left
 constexpr double kExponentialReach = 20.0;                     // time constants; 2e-9 of the swing is left
