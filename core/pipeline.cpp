@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
+#include <numbers>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -218,7 +219,11 @@ InputReading Pipeline::Stages::inputReading() const {
     in.frontEndRiseMs = 1e3 * edges->frontEndRiseSeconds();
     in.inverted = framing.framing().inverted;
     in.couplingHz = edges->line().fit.coupling.cornersHz();
-    if (const double noise = edges->timer().noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
+    const EdgeTimer& timer = edges->timer();
+    if (const double hum = timer.humRms(); hum > 0.0) in.humPercent = 100.0 * 2.0 * std::numbers::sqrt2 * hum;
+    in.riseToMarkMs = 1e3 * timer.riseSamples(!*in.inverted) / rateHz;
+    in.riseToSpaceMs = 1e3 * timer.riseSamples(*in.inverted) / rateHz;
+    if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
     return in;
 }
 

@@ -85,7 +85,9 @@ void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
         const double crossing = std::max(middleCrossing_, oldest);
         decisionLoss_.stepWasEarlier(high_ ? swing_ : -swing_, now + 1.0 - crossing);
         transitions.push_back({crossing - groupDelay_, high_});
-        ahead_.push_back(transitions.back());
+        const double delay =
+            std::clamp(edgeDelays_.of(high_), -0.2 * static_cast<double>(delay_), 0.8 * static_cast<double>(delay_));
+        ahead_.push_back({transitions.back().time + delay, high_});
     } else if (sinceDecision_ > quiet_) {
         followLevels(value - level());
     }

@@ -29,6 +29,8 @@ public:
     double offset() const { return offset_; }
     bool high() const { return high_; }
     void setCoupling(const HighPass& coupling);
+    // By how many samples an edge of either direction counts later than its middle, for the coupling. 0 at first.
+    void setEdgeDelays(const EdgeDelays& samples) { edgeDelays_ = samples; }
 
 private:
     float restoreNext(double heard);
@@ -60,6 +62,7 @@ private:
     // Restoration: follows delay_ samples behind, with the transitions at their times.
     CouplingLoss restoreLoss_;
     bool restoreHigh_;
+    EdgeDelays edgeDelays_;
     std::deque<Transition> ahead_;
 };
 

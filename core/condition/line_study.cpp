@@ -18,6 +18,10 @@ namespace {
 
 constexpr double kStudyRateHz = 3000.0;   // enough for corners up to 45 Hz
 constexpr double kBlindSeconds = 0.0025;  // around a transition the edge's own shape rules
+constexpr double kLongBlindSeconds = 0.007;
+constexpr double kUnexplained = 1.4;  // residual over noise from which slow edges are suspected
+constexpr double kTailGain = 0.75;
+constexpr int kThoroughRounds = 8;
 constexpr std::size_t kFewestTransitions = 10;
 constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
 constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of squares by this factor to be believed
@@ -100,12 +104,12 @@ void findTransitions(Stretch& s, double windowSeconds) {
     }
 }
 
-void markBlind(Stretch& s) {
+void markBlind(Stretch& s, double secondsAfter) {
     s.blind.assign(s.heard.size(), 0);
     const double reach = kBlindSeconds * s.rateHz;
     for (const Transition& t : s.transitions) {
         const auto from = static_cast<std::size_t>(std::max(0.0, t.time - reach));
-        const auto to = static_cast<std::size_t>(std::max(0.0, t.time + reach + 1.0));
+        const auto to = static_cast<std::size_t>(std::max(0.0, t.time + secondsAfter * s.rateHz + 1.0));
         for (std::size_t i = from; i < std::min(to, s.blind.size()); ++i) s.blind[i] = 1;
     }
 }
@@ -199,7 +203,7 @@ Trial bestOnePole(const Stretch& s) {
     return trial(goldenMinimum([&](double x) { return trial(x).squares; }, best - kStep, best + kStep, 14));
 }
 
-Trial bestTwoPoles(const Stretch& s) {
+Trial bestTwoPoles(const Stretch& s, int rounds) {
     const auto squares = [&s](double f, double d) { return tryHighPass(s, pairOf(f, d)).squares; };
     double bestF = 0.0;
     double bestD = 0.0;
@@ -213,7 +217,7 @@ Trial bestTwoPoles(const Stretch& s) {
             }
     const double lowest = std::log(0.5);
     double reach = 0.6;
-    for (int round = 0; round < 8; ++round, reach *= 0.6) {
+    for (int round = 0; round < rounds; ++round, reach *= 0.6) {
         const double before = least;
         const double fromF = bestF;
         const double fromD = bestD;
@@ -233,46 +237,70 @@ Trial bestTwoPoles(const Stretch& s) {
     return tryHighPass(s, pairOf(bestF, bestD));
 }
 
-Trial bestFit(Stretch& s, bool coupled) {
+Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
     if (s.transitions.size() < kFewestTransitions) return {};
-    markBlind(s);
+    markBlind(s, blindAfter);
     Trial best = tryHighPass(s, HighPass{});
     if (!coupled) return best;
     const Trial one = bestOnePole(s);
     if (best.squares > kOnePoleGain * one.squares) best = one;
     if (hopeless(best)) return best;
-    const Trial two = bestTwoPoles(s);
+    const Trial two = bestTwoPoles(s, thorough ? kThoroughRounds : 1);
     if (best.squares > kTwoPoleGain * two.squares) best = two;
     return best;
 }
 
+// Noise by the differences of neighbours, away from transitions; fraction of the swing.
+double stepNoise(const Stretch& s, double swing) {
+    double squares = 0.0;
+    double n = 0.0;
+    for (std::size_t i = 1; i < s.heard.size(); ++i) {
+        if (s.blind[i] || s.blind[i - 1]) continue;
+        squares += 0.5 * (s.heard[i] - s.heard[i - 1]) * (s.heard[i] - s.heard[i - 1]);
+        n += 1.0;
+    }
+    return n > 0.0 ? std::sqrt(squares / n) / swing : 0.0;
+}
+
 // The restorer places transitions better than the mean steps do, slow edges above all: once more with those.
-Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz, bool coupled) {
-    LineRestorer restorer(first.fit, rateHz);
+struct Look {
+    double rateHz;
+    bool coupled;
+    EdgeDelays delays;  // samples
+};
+
+Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, const Look& look) {
+    LineRestorer restorer(first.fit, look.rateHz);
+    restorer.setEdgeDelays(look.delays);
     std::vector<float> line;
     Stretch s;
     restorer.push(heard, line, s.transitions);
     s.heard = before.heard;
     s.rateHz = before.rateHz;
-    const double q = rateHz / s.rateHz;
-    for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
-    return bestFit(s, coupled);
+    const double q = look.rateHz / s.rateHz;
+    for (Transition& t : s.transitions)
+        t.time = (t.time + look.delays.of(t.up) + 0.5) / q - 0.5;  // centre of the thinned samples
+    const Trial near = bestFit(s, look.coupled, kBlindSeconds, true);
+    if (!(near.fit.swing > 0.0) || near.fit.residual < kUnexplained * stepNoise(s, near.fit.swing)) return near;
+    // More is left than noise: perhaps slow edges, whose tails pass for coupling. Look away for longer.
+    const Trial far = bestFit(s, look.coupled, kLongBlindSeconds, true);
+    return far.fit.swing > 0.0 && far.fit.residual < kTailGain * near.fit.residual ? far : near;
 }
 
 }  // namespace
 
-std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled, const EdgeDelays& delays) {
     Stretch s = thin(heard, rateHz);
     Trial best;
     for (const double window : {0.0015, 0.005}) {
         findTransitions(s, window);
-        const Trial trial = bestFit(s, coupled);
+        const Trial trial = bestFit(s, coupled, kBlindSeconds, false);
         if (trial.fit.swing > 0.0 && trial.squares < best.squares) best = trial;
         if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
     }
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
-    const Trial second = again(s, best, heard, rateHz, coupled);
-    if (second.fit.swing > 0.0 && second.squares < 1.2 * best.squares) best = second;
+    const Trial second = again(s, best, heard, {rateHz, coupled, delays});
+    if (second.fit.swing > 0.0 && second.fit.residual < 1.1 * best.fit.residual) best = second;
     if (best.fit.residual > kLargestResidual) return std::nullopt;
     return best.fit;
 }

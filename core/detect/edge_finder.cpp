@@ -32,7 +32,12 @@ void EdgeFinder::push(std::span<const float> samples, std::vector<Edge>& out) {
     std::vector<Transition> raw;
     restorer_.push(samples, line, raw);
     pass(line, raw, false, out);
+    restorer_.setEdgeDelays(edgeDelays());
     if (refineAt_ != UINT64_MAX) refineCoupling(samples);
+}
+
+EdgeDelays EdgeFinder::edgeDelays() const {
+    return {timer_.shapes()[1].centroidDelay(), timer_.shapes()[0].centroidDelay()};
 }
 
 void EdgeFinder::finish(std::vector<Edge>& out) {
@@ -64,7 +69,7 @@ void EdgeFinder::refineCoupling(std::span<const float> samples) {
     if (recent_.size() < refineAt_) return;
     refineAt_ = UINT64_MAX;
     const std::vector<float> stretch = std::exchange(recent_, {});
-    const auto again = studyLine(stretch, rateHz_);
+    const auto again = studyLine(stretch, rateHz_, true, edgeDelays());
     if (!again) return;
     restorer_.setCoupling(again->coupling);
     line_.fit.coupling = again->coupling;

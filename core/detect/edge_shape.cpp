@@ -10,6 +10,7 @@ namespace {
 constexpr double kReachSeconds = 0.004;
 constexpr int kFinePerSample = 4;
 constexpr double kFirstRiseSeconds = 0.0004;
+constexpr double kFirstZoneSeconds = 0.0035;
 constexpr double kZoneFloorSeconds = 0.00012;
 constexpr double kZoneLevel = 0.009;   // the form's zone ends where it is this close to 0 or 1,
 constexpr double kZoneNoise = 0.12;    // and as much of the noise more
@@ -19,7 +20,8 @@ constexpr int kMemoryEdges = 600;  // older edges fade, so that the form follows
 }  // namespace
 
 EdgeShape::EdgeShape(double rateHz, double sliceFraction)
-    : reach_(std::floor(kReachSeconds * rateHz)),
+    : rateHz_(rateHz),
+      reach_(std::floor(kReachSeconds * rateHz)),
       sliceFraction_(sliceFraction),
       smallestZone_(std::max(3.0, kZoneFloorSeconds * rateHz)) {
     const auto n = static_cast<std::size_t>(2.0 * reach_ * kFinePerSample) + 1;
@@ -34,6 +36,8 @@ void EdgeShape::seed(double rise) {
     for (std::size_t i = 0; i < smooth.size(); ++i)
         smooth[i] = 1.0 / (1.0 + std::exp(-(static_cast<double>(i) / kFinePerSample - reach_) / (0.5 * scale)));
     adopt(smooth, kZoneLevel);
+    // Look far away from the edge for its levels until its form is known: a slow edge would spoil them for good.
+    before_ = after_ = std::min(reach_, kFirstZoneSeconds * rateHz_);
 }
 
 void EdgeShape::setSlice(double fraction) {
@@ -100,20 +104,36 @@ void EdgeShape::adopt(const std::vector<double>& smooth, double zoneLevel) {
     slope_.assign(value_.size(), 0.0);
     for (std::size_t i = 1; i + 1 < value_.size(); ++i)
         slope_[i] = 0.5 * (value_[i + 1] - value_[i - 1]) * kFinePerSample;
-    const double early = crossing(0.1);
-    const double late = crossing(0.9);
-    rise_ = std::max(0.0, late - early);
+    rise_ = std::max(0.0, crossing(0.9) - crossing(0.1));
     slice_ = crossing(sliceFraction_);
-    std::size_t first = 0;
-    std::size_t last = value_.size() - 1;
-    const double middle = (reach_ + slice_) * kFinePerSample;
-    first = static_cast<std::size_t>(std::clamp(middle, 0.0, static_cast<double>(last)));
-    std::size_t end = first;
-    while (first > 0 && value_[first] > zoneLevel) --first;
-    while (end < last && value_[end] < 1.0 - zoneLevel) ++end;
-    const double before = reach_ - static_cast<double>(first) / kFinePerSample;
-    const double after = static_cast<double>(end) / kFinePerSample - reach_;
-    zone_ = std::clamp(1.15 * std::max(before, after) + 1.0, smallestZone_, reach_);
+    const auto middle = static_cast<std::ptrdiff_t>((reach_ + crossing(0.5)) * kFinePerSample);
+    before_ = std::clamp(1.15 * (reach_ - settles(middle, -1, 0.0, zoneLevel)) + 1.0, smallestZone_, reach_);
+    after_ = std::clamp(1.15 * (settles(middle, 1, 1.0, zoneLevel) - reach_) + 1.0, smallestZone_, reach_);
+    double late = 0.0;
+    for (std::size_t i = 0; i < value_.size(); ++i) {
+        const double t = static_cast<double>(i) / kFinePerSample - reach_;
+        if (t >= -before_ && t <= after_) late += ((t > 0.0 ? 1.0 : 0.0) - value_[i]) / kFinePerSample;
+    }
+    centroidDelay_ = late - crossing(0.5);
+}
+
+// Samples from the start of the grid to where the form has come to the target and stays there: three stretches in a
+// row, each a third of the rise time long, must average to it.
+double EdgeShape::settles(std::ptrdiff_t from, int direction, double target, double level) const {
+    const auto last = static_cast<std::ptrdiff_t>(value_.size()) - 1;
+    const auto width =
+        std::max<std::ptrdiff_t>(kFinePerSample, static_cast<std::ptrdiff_t>(rise_ * kFinePerSample / 3.0));
+    const auto off = [&](std::ptrdiff_t at) {
+        double sum = 0.0;
+        double n = 0.0;
+        for (std::ptrdiff_t i = 0; i < width; ++i, n += 1.0)
+            sum += value_[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(at + direction * i, 0, last))];
+        return std::abs(sum / n - target);
+    };
+    std::ptrdiff_t at = from;
+    for (; at > 0 && at < last; at += direction)
+        if (off(at) < level && off(at + direction * width) < level && off(at + 2 * direction * width) < level) break;
+    return static_cast<double>(at) / kFinePerSample;
 }
 
 // The crossing nearest to the middle of the swing, walking outwards from it.

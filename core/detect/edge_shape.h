@@ -21,10 +21,14 @@ public:
     void setSlice(double fraction);
 
     double value(double t) const;
-    double slope(double t) const;                  // per sample
-    double zone() const { return zone_; }          // samples either side within which the form is neither 0 nor 1
+    double slope(double t) const;  // per sample
+    // Samples before and after the reference within which the form is neither 0 nor 1.
+    double before() const { return before_; }
+    double after() const { return after_; }
     double sliceOffset() const { return slice_; }  // of the slice crossing from the reference
     double riseSamples() const { return rise_; }   // 10 to 90 %
+    // How much later than the middle of the swing the edge counts for what integrates it, such as the coupling.
+    double centroidDelay() const { return centroidDelay_; }
     int edges() const { return edges_; }
     double reach() const { return reach_; }  // samples either side that learning covers
 
@@ -32,8 +36,10 @@ private:
     void rebuild(double noise);
     void adopt(const std::vector<double>& smooth, double zoneLevel);
     double crossing(double fraction) const;
+    double settles(std::ptrdiff_t from, int direction, double target, double level) const;
     void seed(double rise);
 
+    double rateHz_;
     double reach_;
     double sliceFraction_;
     double smallestZone_;
@@ -43,7 +49,9 @@ private:
     std::vector<double> count_;
     std::vector<double> value_;  // on the grid
     std::vector<double> slope_;  // on the grid, per sample
-    double zone_ = 0.0;
+    double centroidDelay_ = 0.0;
+    double before_ = 0.0;
+    double after_ = 0.0;
     double slice_ = 0.0;
     double rise_ = 0.0;
 };

@@ -12,17 +12,22 @@ namespace trueunit {
 namespace {
 constexpr double kHistorySeconds = 1.2;
 constexpr double kLongestReachSeconds = 0.012;  // either side of an edge; more would let hum in
+constexpr double kHumReachSeconds = 0.0025;     // when hum is there: short against its period
+constexpr double kHumOverNoise = 2.0;           // in power, before the reach is shortened
+constexpr double kLeastHum = 0.004;             // rms, of the swing: less does no harm
+constexpr double kRestedReaches = 1.6;          // an element this long has come to rest at its end
 constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
 constexpr double kFewestLevelSamples = 6.0;
 constexpr double kLongElementSeconds = 0.014;
 constexpr double kSettledSeconds = 0.003;  // measured at the end of a long element
-constexpr double kUnsettled = 0.05;        // of the swing missing beside the edges: the edge is slow
+constexpr double kUnsettled = 0.02;        // of the swing missing beside the edges: the edge is slow
 constexpr double kForget = 0.03;
 }  // namespace
 
 EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSample)
     : rateHz_(rateHz),
       sliceFraction_(sliceFraction),
+      sliceHeight_(sliceFraction),
       longestReach_(std::floor(kLongestReachSeconds * rateHz)),
       shapes_{EdgeShape(rateHz, 1.0 - sliceFraction), EdgeShape(rateHz, sliceFraction)},
       ring_(std::bit_ceil(static_cast<std::size_t>(kHistorySeconds * rateHz))),
@@ -30,9 +35,9 @@ EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSam
       end_(firstSample) {}
 
 void EdgeTimer::setMarkIsLow(bool low) {
-    const double height = low ? 1.0 - sliceFraction_ : sliceFraction_;
-    shapes_[0].setSlice(1.0 - height);
-    shapes_[1].setSlice(height);
+    sliceHeight_ = low ? 1.0 - sliceFraction_ : sliceFraction_;
+    shapes_[0].setSlice(1.0 - sliceHeight_);
+    shapes_[1].setSlice(sliceHeight_);
 }
 
 void EdgeTimer::push(std::span<const float> line) {
@@ -57,7 +62,9 @@ Edge EdgeTimer::place(const HeldTransition& held) {
     Edge edge{held.first.time, held.first.up, held.bounces, held.settleSamples, held.glitch};
     if (held.glitch) return edge;
     EdgeShape& shape = shapes_[held.first.up ? 1 : 0];
-    const Levels levels = levelsAround(held.first.time, held, shape.zone());
+    const double zone = std::max(shape.before(), shape.after());
+    const double shortReach = std::max(kHumReachSeconds * rateHz_, 1.6 * zone + kFewestLevelSamples);
+    const Levels levels = levelsAround(held.first.time, held, hums() ? shortReach : longestReach_);
     const double reference = fitForm(held.first.time, levels, held.first.up);
     edge.time = reference + shape.sliceOffset();
     followSettled(held, edge.time);
@@ -65,34 +72,35 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         const double settledSwing = settled_[1] - settled_[0];
         const double missing = 1.0 - std::abs(levels.after - levels.before) / settledSwing;
         unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
-        followNoise(edge.time, levels, shape.zone());
+        followNoise(held, edge.time);
     }
     if (unsettled_[held.first.up ? 1 : 0] > kUnsettled) edge.time = crossSettled(held.first.time, held.first.up);
-    if (levels.local && held.bounces == 0) {
-        const double span = std::min(shape.reach(), levels.reach);
-        const auto first =
-            static_cast<std::uint64_t>(std::max(static_cast<double>(begin_), std::ceil(reference - span)));
-        const auto last = static_cast<std::uint64_t>(std::min(static_cast<double>(end_), std::floor(reference + span)));
-        std::vector<double> scaled;
-        for (std::uint64_t i = first; i < last; ++i) {
-            const double off = static_cast<double>(i) - reference;
-            scaled.push_back((sample(i) - levels.slope * off - levels.before) / (levels.after - levels.before));
-        }
-        shape.learn(static_cast<double>(first) - reference, scaled, noiseRms());
-    }
+    if (levels.local && held.bounces == 0) learnForm(shape, reference, held.first.time, levels);
     return edge;
 }
 
-EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held, double zone) const {
+void EdgeTimer::learnForm(EdgeShape& shape, double reference, double at, const Levels& levels) {
+    const double span = std::min(shape.reach(), levels.reach);
+    const auto first = static_cast<std::uint64_t>(std::max(static_cast<double>(begin_), std::ceil(reference - span)));
+    const auto last = static_cast<std::uint64_t>(std::min(static_cast<double>(end_), std::floor(reference + span)));
+    std::vector<double> scaled;
+    for (std::uint64_t i = first; i < last; ++i)
+        scaled.push_back((sample(i) - levels.slope * (static_cast<double>(i) - at) - levels.before) /
+                         (levels.after - levels.before));
+    shape.learn(static_cast<double>(first) - reference, scaled, noiseRms());
+}
+
+EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held, double longest) const {
     Levels levels;
     const bool up = held.first.up;
     levels.before = settled_[up ? 0 : 1];
     levels.after = settled_[up ? 1 : 0];
-    const double otherZone = shapes_[up ? 0 : 1].zone();
-    const double before = std::min(kShareOfElement * held.clearBefore, held.clearBefore - otherZone);
-    const double after = std::min(kShareOfElement * held.clearAfter, held.clearAfter - otherZone);
-    levels.reach = std::min({longestReach_, before, after});
-    if (levels.reach < zone + kFewestLevelSamples) return levels;
+    const EdgeShape& own = shapes_[up ? 1 : 0];
+    const EdgeShape& other = shapes_[up ? 0 : 1];
+    const double before = std::min(kShareOfElement * held.clearBefore, held.clearBefore - other.after());
+    const double after = std::min(kShareOfElement * held.clearAfter, held.clearAfter - other.before());
+    levels.reach = std::min({longest, before, after});
+    if (levels.reach < std::max(own.before(), own.after()) + kFewestLevelSamples) return levels;
     if (at - levels.reach < static_cast<double>(begin_) || at + levels.reach + 1.0 >= static_cast<double>(end_))
         return levels;
 
@@ -112,8 +120,8 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
         }
         return s;
     };
-    const Side l = sum(at - levels.reach, at - zone);
-    const Side r = sum(at + zone, at + levels.reach);
+    const Side l = sum(at - levels.reach, at - own.before());
+    const Side r = sum(at + own.after(), at + levels.reach);
     const double tt = l.tt - l.t * l.t / l.n + r.tt - r.t * r.t / r.n;
     const double ty = l.ty - l.t * l.y / l.n + r.ty - r.t * r.y / r.n;
     const double slope = ty / tt;
@@ -130,12 +138,12 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
 // Gauss-Newton on the time alone; the levels are given. Converges in three or four rounds.
 double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
     const EdgeShape& shape = shapes_[up ? 1 : 0];
-    const double zone = shape.zone();
+    const double zone = std::max(shape.before(), shape.after());
     const double scale = 1.0 / (levels.after - levels.before);
     double t = at - shape.sliceOffset();
     for (int round = 0; round < 8; ++round) {
-        const double from = std::max(t - zone, static_cast<double>(begin_));
-        const double to = std::min(t + zone, static_cast<double>(end_) - 1.0);
+        const double from = std::max(t - shape.before(), static_cast<double>(begin_));
+        const double to = std::min(t + shape.after(), static_cast<double>(end_) - 1.0);
         double numerator = 0.0;
         double denominator = 0.0;
         for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
@@ -156,7 +164,7 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
 // Where the line crosses the slice between the settled levels: a parabola through the samples around it.
 double EdgeTimer::crossSettled(double at, bool up) const {
     const EdgeShape& shape = shapes_[up ? 1 : 0];
-    const double height = settled_[0] + (settled_[1] - settled_[0]) * 0.5;
+    const double height = settled_[0] + (settled_[1] - settled_[0]) * sliceHeight_;
     const double half = std::clamp(0.25 * shape.riseSamples(), 0.0003 * rateHz_, 0.0015 * rateHz_);
     double t = at;
     for (int round = 0; round < 3; ++round) {
@@ -176,29 +184,42 @@ double EdgeTimer::crossSettled(double at, bool up) const {
     return t;
 }
 
-void EdgeTimer::followNoise(double at, const Levels& levels, double zone) {
-    double squares = 0.0;
-    double count = 0.0;
-    const auto side = [&](double from, double to, double level) {
-        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
-            const double e = sample(i) - level - levels.slope * (static_cast<double>(i) - at);
-            squares += e * e;
-            count += 1.0;
-        }
-    };
-    side(at - levels.reach, at - 1.3 * zone, levels.before);
-    side(at + 1.3 * zone, at + levels.reach, levels.after);
-    constexpr double kKeep = 0.99;
-    noiseSquares_ = kKeep * noiseSquares_ + squares;
-    noiseCount_ = kKeep * noiseCount_ + count;
+// Disturbance of the level before an edge, where a long element has come to rest: what a straight line leaves there,
+// and what neighbouring samples differ by, which hum and drift hardly touch.
+void EdgeTimer::followNoise(const HeldTransition& held, double at) {
+    if (held.clearBefore < kRestedReaches * longestReach_) return;
+    const double from = std::max(at - longestReach_, static_cast<double>(begin_));
+    const double to = at - shapes_[held.first.up ? 1 : 0].before() - 1.0;
+    NormalEquations<2> straight;
+    double steps = 0.0;
+    double n = 0.0;
+    for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i, n += 1.0) {
+        straight.add({1.0, (static_cast<double>(i) - at) / longestReach_}, sample(i));
+        if (n > 0.0) steps += 0.5 * (sample(i) - sample(i - 1)) * (sample(i) - sample(i - 1));
+    }
+    const auto line = straight.solve();
+    if (!line || n < 4.0) return;
+    constexpr double kKeep = 0.98;
+    noiseSquares_ = kKeep * noiseSquares_ + straight.left(*line) * n / (n - 2.0);
+    stepSquares_ = kKeep * stepSquares_ + steps * n / (n - 1.0);
+    noiseCount_ = kKeep * noiseCount_ + n;
 }
 
-double EdgeTimer::noiseRms() const { return noiseCount_ > 0.0 ? std::sqrt(noiseSquares_ / noiseCount_) : 0.0; }
+bool EdgeTimer::hums() const {
+    const double slow = noiseSquares_ - stepSquares_;
+    return slow > (kHumOverNoise - 1.0) * stepSquares_ && slow > kLeastHum * kLeastHum * noiseCount_;
+}
+
+double EdgeTimer::humRms() const { return hums() ? std::sqrt((noiseSquares_ - stepSquares_) / noiseCount_) : 0.0; }
+
+double EdgeTimer::noiseRms() const {
+    return noiseCount_ > 0.0 ? std::sqrt((hums() ? stepSquares_ : noiseSquares_) / noiseCount_) : 0.0;
+}
 
 // Levels at the end of long elements: what the line comes to when it has time.
 void EdgeTimer::followSettled(const HeldTransition& held, double at) {
     if (held.clearBefore < kLongElementSeconds * rateHz_) return;
-    const double to = at - shapes_[held.first.up ? 1 : 0].zone();
+    const double to = at - shapes_[held.first.up ? 1 : 0].before();
     const double from = to - kSettledSeconds * rateHz_;
     if (from < static_cast<double>(begin_)) return;
     double sum = 0.0;

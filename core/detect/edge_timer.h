@@ -29,6 +29,8 @@ public:
     bool waits() const { return !waiting_.empty(); }
     double waitsSince() const { return waiting_.front().first.time; }
 
+    bool hums() const;        // more slow disturbance than noise
+    double humRms() const;    // of that disturbance, fraction of the swing; what a slope over 24 ms does not explain
     double noiseRms() const;  // of the line, fraction of the swing; 0 = not known
     double riseSamples(bool up) const { return shapes_[up ? 1 : 0].riseSamples(); }
     std::span<const EdgeShape, 2> shapes() const { return shapes_; }
@@ -54,15 +56,17 @@ private:
     };
 
     Edge place(const HeldTransition& held);
-    Levels levelsAround(double at, const HeldTransition& held, double zone) const;
+    Levels levelsAround(double at, const HeldTransition& held, double longest) const;
+    void learnForm(EdgeShape& shape, double reference, double at, const Levels& levels);
     double fitForm(double at, const Levels& levels, bool up) const;
     double crossSettled(double at, bool up) const;
-    void followNoise(double at, const Levels& levels, double zone);
+    void followNoise(const HeldTransition& held, double at);
     void followSettled(const HeldTransition& held, double at);
     double sample(std::uint64_t i) const { return static_cast<double>(ring_[i & (ring_.size() - 1)]); }
 
     double rateHz_;
     double sliceFraction_;
+    double sliceHeight_;  // from low to high
     double longestReach_;
     std::array<EdgeShape, 2> shapes_;  // falling, rising
     std::vector<float> ring_;
@@ -70,6 +74,7 @@ private:
     std::uint64_t end_;
     std::deque<HeldTransition> waiting_;
     double noiseSquares_ = 0.0;
+    double stepSquares_ = 0.0;  // of neighbouring samples' differences: noise without hum and drift
     double noiseCount_ = 0.0;
     std::array<double, 2> settled_{0.0, 1.0};  // levels at the end of long elements
     std::array<double, 2> settledCount_{0.0, 0.0};

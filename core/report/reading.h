@@ -18,7 +18,10 @@ struct InputReading {
     std::optional<bool> inverted;
     double rateHz = 0.0;
     double seconds = 0.0;
-    std::optional<double> snrDb;     // half the swing against the rms noise
+    std::optional<double> snrDb;         // half the swing against the rms noise
+    std::optional<double> humPercent;    // peak to peak, of the swing; empty: no more than the noise hides
+    std::optional<double> riseToMarkMs;  // 10 to 90 %, of the edges as they come
+    std::optional<double> riseToSpaceMs;
     std::optional<double> peakDbfs;  // largest sample, dB of full scale
     std::vector<double> couplingHz;  // high-pass corners found, 0 to 2 of them
     double clippedPercent = 0.0;     // of all samples

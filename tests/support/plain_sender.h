@@ -26,7 +26,8 @@ struct PlainSender {
     double stopScatterPercent = 0.0;
     std::function<double(int k, bool toMark, double seconds)> extraPercent;  // further displacement, late positive
 
-    double rise = 300e-6;  // 10 to 90 %
+    double rise = 300e-6;  // 10 to 90 %, seconds
+    double fall = 0.0;     // the same for edges to space; 0: as the rise
     enum class Edge { linear, gaussian, exponential } edge = Edge::gaussian;
     std::vector<double> polesHz;
     double swing = 0.5;       // full scale = 1
@@ -47,17 +48,17 @@ struct PlainSender {
     std::vector<float> send(const std::vector<unsigned>& codes, double tail = 0.3);
 
 private:
-    double step(double t) const;  // 0 to 1, half at t = 0
+    double step(double t, double length) const;  // 0 to 1, half at t = 0
 };
 
-inline double PlainSender::step(double t) const {
+inline double PlainSender::step(double t, double length) const {
     switch (edge) {
         case Edge::linear:
-            return std::min(1.0, std::max(0.0, 0.5 + t / (rise / 0.8)));
+            return std::min(1.0, std::max(0.0, 0.5 + t / (length / 0.8)));
         case Edge::gaussian:
-            return 0.5 * std::erfc(-t / (rise / 2.5631) / std::numbers::sqrt2);
+            return 0.5 * std::erfc(-t / (length / 2.5631) / std::numbers::sqrt2);
         case Edge::exponential: {
-            const double tau = rise / std::log(9.0);
+            const double tau = length / std::log(9.0);
             const double late = t + tau * std::numbers::ln2;
             return late > 0.0 ? 1.0 - std::exp(-late / tau) : 0.0;
         }
@@ -87,15 +88,16 @@ inline std::vector<float> PlainSender::send(const std::vector<unsigned>& codes, 
     // Each edge is drawn where it happens; from the end of its reach on its change is part of the level.
     std::vector<double> line(static_cast<std::size_t>((start + tail) * rateHz), 0.0);
     std::vector<double> jumps(line.size() + 1, 0.0);
-    const double reach = (edge == Edge::exponential ? 6.0 : 2.5) * rise;
     const auto sampleAfter = [&](double seconds) {
         return std::min(line.size(), static_cast<std::size_t>(std::max(0.0, std::ceil(seconds * rateHz))));
     };
     for (const Instant& i : instants) {
         const double change = i.toMark ? 1.0 : -1.0;
+        const double length = i.toMark || fall <= 0.0 ? rise : fall;
+        const double reach = (edge == Edge::exponential ? 6.0 : 2.5) * length;
         const std::size_t end = sampleAfter(i.seconds + reach);
         for (std::size_t n = sampleAfter(i.seconds - reach); n < end; ++n)
-            line[n] += change * step(static_cast<double>(n) / rateHz - i.seconds);
+            line[n] += change * step(static_cast<double>(n) / rateHz - i.seconds, length);
         jumps[end] += change;
     }
     double level = 1.0;
