@@ -7,6 +7,7 @@
 #include <chrono>
 #include <memory>
 
+#include "app/quiet_stderr.h"
 #include "app/time_limit.h"
 
 namespace trueunit {
@@ -55,6 +56,7 @@ Outcome SoundLibrary::open() {
     if (state_ == State::open) return done();
     if (state_ == State::silent) return Error{"The sound system does not answer; restart the program to try again."};
     silenceDrivers();
+    const QuietStderr quiet;
     auto error = std::make_shared<PaError>(paNoError);
     if (!finishesWithin(kOpenLimit, [error] { *error = Pa_Initialize(); })) {
         state_ = State::silent;

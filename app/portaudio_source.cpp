@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/portaudio_library.h"
+#include "app/quiet_stderr.h"
 #include "app/sound_capture.h"
 #include "app/time_limit.h"
 
@@ -17,7 +18,8 @@ constexpr std::chrono::milliseconds kOpenLimit{5000};
 constexpr std::chrono::milliseconds kCloseLimit{1000};
 constexpr std::int64_t kSilenceNs = 1'000'000'000;  // a callback older than this: the device is gone
 constexpr double kLatencySeconds = 0.05;            // asked of the driver: short beside 250 ms, long enough not to lose
-constexpr double kStrongerBy = 30.0;                // in energy, 15 dB: no question of a little crosstalk
+constexpr double kNativeRateHz = 48000.0;  // of most cards and servers; the library's default is often 44.1, resampled
+constexpr double kStrongerBy = 30.0;       // in energy, 15 dB: no question of a little crosstalk
 
 std::int64_t nowNs() { return std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1); }
 
@@ -53,7 +55,7 @@ struct PortAudioSource::Stream {
         }
         const double latency = std::max(info->defaultLowInputLatency, kLatencySeconds);
         const PaStreamParameters parameters{device.index, channels, paFloat32, latency, nullptr};
-        for (const double rate : {device.defaultRateHz, 48000.0, 44100.0}) {
+        for (const double rate : {kNativeRateHz, device.defaultRateHz, 44100.0}) {
             error = Pa_OpenStream(&handle, &parameters, nullptr, rate, paFramesPerBufferUnspecified, paClipOff,
                                   &Stream::callback, this);
             if (error != paNoError) continue;
@@ -90,6 +92,7 @@ Outcome PortAudioSource::start(SampleRing& ring) {
 
     auto stream = std::make_shared<Stream>(ring, std::min(device_.inputChannels, 2));
     stream->capture.channel = channel_;
+    const QuietStderr quiet;
     const bool answered = finishesWithin(kOpenLimit, [stream, device = device_] {
         stream->open(device);
         if (stream->settled.exchange(true)) stream->close();  // nobody waits any more
@@ -122,6 +125,11 @@ SourceState PortAudioSource::state() const {
 }
 
 double PortAudioSource::rateHz() const { return stream_ ? stream_->rateHz : device_.defaultRateHz; }
+
+double PortAudioSource::inputLatencyMs() const {
+    const PaStreamInfo* info = stream_ ? Pa_GetStreamInfo(stream_->handle) : nullptr;
+    return info ? 1e3 * info->inputLatency : 0.0;
+}
 
 std::string PortAudioSource::description() const {
     std::string side;

@@ -24,6 +24,7 @@ public:
     SourceState state() const override;
     double rateHz() const override;
     std::string description() const override;
+    double inputLatencyMs() const;  // between the socket and the callback, as the library reports it; 0 when idle
 
     const SoundDevice& device() const { return device_; }
     int channels() const;          // captured: 1 or 2
