@@ -13,7 +13,13 @@ namespace {
 
 Reading fullReading() {
     Reading r;
-    r.input = {InputKind::twoTone, true, 48000.0, 60.0, 41.0, -12.0, {8.1}, 0.0, 2, 50.0};
+    r.input.kind = InputKind::twoTone;
+    r.input.inverted = true;
+    r.input.rateHz = 48000.0;
+    r.input.seconds = 60.0;
+    r.input.snrDb = 41.0;
+    r.input.couplingHz = {8.1};
+    r.input.gaps = 2;
     r.text = {"ita2", "RYRY", 200, 1};
     r.speed = {45.45,
                22.0,
