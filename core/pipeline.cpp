@@ -77,7 +77,9 @@ struct Pipeline::Stages {
     bool refused = false;  // there was a signal and it was no start-stop one
 
     std::optional<Decomposition> parts;  // of the last characters, for a running window
+    std::optional<TapeStudy> tape;       // likewise
     std::uint64_t partsDue = 0;          // number of the character that makes them due again
+    bool finished = false;               // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
     std::uint64_t serial = 0;
 
@@ -165,6 +167,7 @@ void Pipeline::Stages::heed(FramingFollower::Event event) {
         log.clear();
         picture.clear();
         parts.reset();
+        tape.reset();
         partsDue = 0;
     }
     decoder.reset();
@@ -243,16 +246,20 @@ Reading Pipeline::Stages::reading(bool final) {
         return r;
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);
-    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), std::nullopt};
+    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), {}, {}};
+    const std::size_t seen = n == 0 && final ? 0 : std::max(kTapeCharacters, n);
     if (final) {
         characters.parts = partsOf(characters);
+        characters.tape = tapeOf(log.last(seen), characters.window.size(), options);
     } else {
         if (log.back().character.number >= partsDue) {
             const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
-            parts = partsOf({log.last(take), characters.recent, std::nullopt});
+            parts = partsOf({log.last(take), characters.recent, {}, {}});
+            tape = tapeOf(log.last(seen), characters.window.size(), options);
             partsDue = log.back().character.number + kPartsEveryCharacters;
         }
         characters.parts = parts;
+        characters.tape = tape;
     }
     return composeReading(characters, options, limits, inputReading());
 }
@@ -302,6 +309,7 @@ void Pipeline::push(std::span<const float> samples) { stages_->intake(samples); 
 
 void Pipeline::finish() {
     Stages& s = *stages_;
+    s.finished = true;
     if (const std::vector<float> rest = std::exchange(s.pending, {}); !rest.empty()) s.chunk(rest);
     if (!s.edges && s.meter.everHeard() && s.finder.lookNow()) s.openLine(s.finder.found());
     if (!s.edges) return;
@@ -327,7 +335,7 @@ Snapshot Pipeline::snapshot() {
     out.options = s.options;
     out.limits = s.limits;
     out.levels = s.code->levels;
-    out.reading = s.reading(false);
+    out.reading = s.reading(s.finished);
     out.windowUsed = static_cast<std::size_t>(out.reading.text.characters);
     s.picture.fill(out, s.log);
     return out;

@@ -103,6 +103,18 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     }
 }
 
+void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
+    if (!tape) {
+        r.notes.emplace_back(given ? "The tape does not carry the expected text: levels and feed cannot be judged."
+                                   : "The text of the tape is not known and does not repeat three times: missed marks "
+                                     "and filled spaces cannot be counted.");
+        return;
+    }
+    r.levels.emplace();
+    for (const LevelCount& l : tape->levels)
+        r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
+}
+
 // A short window takes the unit from the last characters: its own could not tell speed from bias.
 std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
     if (window.size() >= kUnitCharacters) return fitUnit(window);
@@ -156,6 +168,16 @@ std::optional<Decomposition> partsOf(const WindowOfCharacters& characters) {
     return fit ? decompose(window, *fit) : std::nullopt;
 }
 
+std::optional<TapeStudy> tapeOf(const std::vector<const LoggedCharacter*>& seen, std::size_t window,
+                                const Options& options) {
+    const CodeTable* code = findCode(options.code);
+    if (!code) return std::nullopt;
+    std::vector<SentCode> sent;
+    for (const LoggedCharacter* c : seen)
+        sent.push_back({c->character.code, c->character.stopPresent, c->character.afterGap});
+    return studyTape(*code, options.expect, sent, window);
+}
+
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input) {
     Reading r;
@@ -179,6 +201,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     readDistortion(r, *fit, window, nominal, levels, frontEnd);
     readParts(r, characters.parts);
+    readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     judge(r, limits);

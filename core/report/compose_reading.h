@@ -5,6 +5,7 @@
 
 #include "core/measure/character_log.h"
 #include "core/measure/decomposition.h"
+#include "core/measure/level_counts.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -17,12 +18,20 @@ struct WindowOfCharacters {
     std::vector<const LoggedCharacter*> window;
     std::vector<const LoggedCharacter*> recent;
     std::optional<Decomposition> parts;  // of the window's displacement
+    std::optional<TapeStudy> tape;       // held against the text of the tape; empty: that is not known
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
 
 // The parts of the displacement over the window; slow enough to be asked for only now and then.
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);
+
+// The characters of the window held against the text of their tape, which is looked for in all of `seen`.
+std::optional<TapeStudy> tapeOf(const std::vector<const LoggedCharacter*>& seen, std::size_t window,
+                                const Options& options);
+
+// Characters in which the text of a tape is looked for, at least.
+constexpr std::size_t kTapeCharacters = 512;
 
 // Shortest window whose own characters give the unit.
 constexpr std::size_t kUnitCharacters = 32;

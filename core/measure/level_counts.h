@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/measure/tape_text.h"
+
+namespace trueunit {
+
+// What one level should have sent, and did.
+struct LevelCount {
+    int level = 0;  // 1 = first sent
+    long marksExpected = 0;
+    long marksMissed = 0;
+    long spacesExpected = 0;
+    long spacesFilled = 0;
+};
+
+// The characters of a window held against the text of their tape.
+struct TapeStudy {
+    TextSource source = TextSource::given;
+    std::size_t loopLength = 0;                     // characters once round; of the sentence for the fox
+    long compared = 0;                              // characters
+    long repeated = 0;                              // feed slips: sent once more
+    long skipped = 0;                               // feed slips: passed over
+    long strange = 0;                               // characters more than two levels off: no level's fault
+    double costPerCharacter = 0.0;                  // of the alignment
+    std::vector<LevelCount> levels;                 // by level
+    std::vector<std::optional<unsigned>> expected;  // per counted character, where known
+};
+
+// Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the
+// tape should send, or when it clearly sends something else. `given` is the person's text, empty when there is none.
+std::optional<TapeStudy> studyTape(const CodeTable& table, std::string_view given, std::span<const SentCode> sent,
+                                   std::size_t counted);
+
+// How often each level was at mark, without any text: of the characters that came whole.
+struct LevelShare {
+    int level = 0;
+    long marks = 0;
+    long characters = 0;
+};
+std::vector<LevelShare> levelShares(std::span<const SentCode> sent, int levels);
+
+// The 95 % interval of a rate of which `hits` of `tries` were seen (E. B. Wilson, 1927). Fractions.
+struct RateInterval {
+    double low = 0.0;
+    double high = 1.0;
+};
+RateInterval rateInterval(long hits, long tries);
+
+}  // namespace trueunit

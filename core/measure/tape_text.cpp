@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/tape_text.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "core/measure/loop_learning.h"
+
+namespace trueunit {
+
+namespace {
+
+// ITU-T R.52 lists it among the sentences that may be used; its text from memory.
+constexpr std::string_view kFox = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG";
+constexpr std::size_t kFewestReversals = 12;
+constexpr double kReversalsCost = 1.3;  // per character: six in ten characters with a level wrong, or slips
+constexpr double kPhraseCost = 1.2;     // per character of the sentence
+constexpr std::size_t kFewestOfPhrase = 20;
+constexpr int kMendings = 3;
+
+std::vector<LoopCode> asLoop(const std::basic_string<unsigned char>& codes) {
+    std::vector<LoopCode> loop;
+    for (const unsigned char c : codes) loop.push_back({c, false});
+    return loop;
+}
+
+std::vector<SentCode> asSent(std::span<const LoopCode> loop) {
+    std::vector<SentCode> sent;
+    for (const LoopCode& c : loop) sent.push_back({c.code, true, false});
+    return sent;
+}
+
+// What the rounds show at one place of the loop, beside the hole itself.
+struct Seen {
+    int visits = 0;
+    int passedOver = 0;
+    std::map<unsigned, int> inserted;  // after the place, by combination
+};
+
+std::vector<Seen> lookAtRounds(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
+    std::vector<Seen> seen(loop.size());
+    sent = sent.last(walk.place.size());
+    for (std::size_t i = 0; i < sent.size(); ++i) {
+        Seen& here = seen[walk.place[i]];
+        if (walk.step[i] == Alignment::Step::again) {
+            ++here.inserted[sent[i].code];
+            continue;
+        }
+        ++here.visits;
+        for (int s = 1; s <= walk.skipped[i]; ++s)
+            ++seen[(walk.place[i] + loop.size() - static_cast<std::size_t>(s)) % loop.size()].passedOver;
+    }
+    return seen;
+}
+
+// One mending of the loop; false: nothing to mend. A hole is added or struck out when most rounds, two at least, agree.
+bool mend(std::vector<LoopCode>& loop, const std::vector<Seen>& seen) {
+    std::vector<LoopCode> mended;
+    bool changed = false;
+    for (std::size_t j = 0; j < loop.size(); ++j) {
+        const Seen& s = seen[j];
+        const bool struck = s.passedOver >= 2 && s.passedOver > s.visits && loop.size() > 2;
+        if (!struck) mended.push_back(loop[j]);
+        changed |= struck;
+        const auto most = std::max_element(s.inserted.begin(), s.inserted.end(),
+                                           [](const auto& a, const auto& b) { return a.second < b.second; });
+        if (most == s.inserted.end() || most->second < 2 || 2 * most->second <= s.visits) continue;
+        mended.push_back({most->first, false});
+        changed = true;
+    }
+    loop = std::move(mended);
+    return changed;
+}
+
+std::optional<TapeText> recogniseReversals(const CodeTable& table, std::span<const SentCode> sent) {
+    if (sent.size() < kFewestReversals) return std::nullopt;
+    TapeText text{TextSource::reversals, asLoop(encode(table, "RY"))};
+    if (alignToLoop(sent, text.loop).cost > kReversalsCost) return std::nullopt;
+    return text;
+}
+
+std::vector<LoopCode> foxLoop(const CodeTable& table) {
+    std::vector<LoopCode> loop = asLoop(encode(table, kFox));
+    loop.push_back({0, true});
+    return loop;
+}
+
+// Whether enough of the characters lie on the sentence, and close enough to it.
+bool sentenceFits(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
+    sent = sent.last(walk.place.size());
+    std::size_t on = 0;
+    double cost = 0.0;
+    for (std::size_t i = 0; i < sent.size(); ++i) {
+        const LoopCode& due = loop[walk.place[i]];
+        if (due.unknown) continue;
+        ++on;
+        cost += 2.0 * std::min(3, levelsApart(sent[i].code, due.code));
+        if (walk.step[i] == Alignment::Step::again || walk.step[i] == Alignment::Step::over) cost += 6.0;
+    }
+    return on >= kFewestOfPhrase && cost < kPhraseCost * static_cast<double>(on);
+}
+
+// A learned loop takes a level that always fails for its text: where it is the fox sentence, the sentence is right.
+bool correctBySentence(const CodeTable& table, std::vector<LoopCode>& loop) {
+    const std::vector<LoopCode> fox = foxLoop(table);
+    const std::vector<SentCode> once = asSent(loop);
+    std::vector<SentCode> twice = once;  // the sentence may run over the end
+    twice.insert(twice.end(), once.begin(), once.end());
+    const Alignment walk = alignToLoop(twice, fox);
+    if (!sentenceFits(twice, walk, fox)) return false;
+    for (std::size_t i = 0; i < walk.place.size(); ++i)
+        if (!fox[walk.place[i]].unknown && levelsApart(twice[i].code, fox[walk.place[i]].code) <= 2)
+            loop[i % loop.size()] = fox[walk.place[i]];
+    return true;
+}
+
+}  // namespace
+
+std::optional<TapeText> givenText(const CodeTable& table, std::string_view text, std::span<const SentCode> sent) {
+    const auto once = encode(table, text);
+    std::string twice(text);
+    twice += text;
+    TapeText out{TextSource::given, asLoop(encode(table, twice).substr(once.size()))};
+    if (out.loop.empty()) return std::nullopt;
+    for (int i = 0; i < kMendings; ++i)
+        if (!mend(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
+    return out;
+}
+
+std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent) {
+    if (auto reversals = recogniseReversals(table, sent)) return reversals;
+    if (auto loop = learnLoop(sent, table.levels)) {
+        const bool fox = correctBySentence(table, *loop);
+        return TapeText{fox ? TextSource::fox : TextSource::learned, std::move(*loop)};
+    }
+    std::vector<LoopCode> fox = foxLoop(table);
+    const Alignment walk = alignToLoop(sent, fox);
+    if (!sentenceFits(sent, walk, fox)) return std::nullopt;
+    return TapeText{TextSource::fox, std::move(fox)};
+}
+
+}  // namespace trueunit

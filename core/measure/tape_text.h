@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/frame/code_table.h"
+#include "core/measure/text_alignment.h"
+
+namespace trueunit {
+
+// How it is known what the tape should send.
+enum class TextSource {
+    given,      // by the person
+    reversals,  // RYRY recognised
+    fox,        // the fox sentence recognised, whatever stands between its repetitions
+    learned,    // the tape repeats, and the rounds outvote each other
+};
+
+struct TapeText {
+    TextSource source = TextSource::given;
+    std::vector<LoopCode> loop;
+};
+
+// A text of the person's as a loop, mended where every round shows a hole more or a hole less than the text does
+// (carriage returns, shifts): such holes are on the tape and no fault of the feed. Empty: nothing to send in it.
+std::optional<TapeText> givenText(const CodeTable& table, std::string_view text, std::span<const SentCode> sent);
+
+// RY or the fox sentence, though levels may fail; else a loop of at least three rounds learned from its repetition.
+std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent);
+
+}  // namespace trueunit

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/text_alignment.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <random>
+
+using namespace trueunit;
+using Step = Alignment::Step;
+
+namespace {
+
+std::vector<LoopCode> loopOf(const std::vector<unsigned>& codes) {
+    std::vector<LoopCode> loop;
+    for (const unsigned c : codes) loop.push_back({c, false});
+    return loop;
+}
+
+std::vector<unsigned> randomCodes(std::size_t n, std::uint64_t seed) {
+    std::mt19937_64 random(seed);
+    std::vector<unsigned> codes(n);
+    for (unsigned& c : codes) c = static_cast<unsigned>(random() % 32);
+    return codes;
+}
+
+// So many characters of a loop, from a point on.
+std::vector<SentCode> walk(const std::vector<unsigned>& loop, std::size_t from, std::size_t n) {
+    std::vector<SentCode> sent;
+    for (std::size_t i = 0; i < n; ++i) sent.push_back({loop[(from + i) % loop.size()], true, false});
+    return sent;
+}
+
+}  // namespace
+
+TEST(TextAlignment, FindsThePlaceFromAnyPoint) {
+    const auto codes = randomCodes(41, 5);
+    for (const std::size_t from : {0U, 7U, 40U}) {
+        const Alignment a = alignToLoop(walk(codes, from, 100), loopOf(codes));
+        ASSERT_EQ(a.place.size(), 100U);
+        for (std::size_t i = 0; i < 100; ++i) EXPECT_EQ(a.place[i], (from + i) % 41);
+        EXPECT_EQ(a.cost, 0.0);
+    }
+}
+
+TEST(TextAlignment, TellsACharacterSentTwiceFromAMisreadOne) {
+    const auto codes = randomCodes(41, 6);
+    auto sent = walk(codes, 3, 100);
+    sent.insert(sent.begin() + 50, sent[49]);
+    const Alignment a = alignToLoop(sent, loopOf(codes));
+    EXPECT_EQ(std::count(a.step.begin(), a.step.end(), Step::again), 1);
+    EXPECT_EQ(std::count(a.step.begin(), a.step.end(), Step::over), 0);
+    EXPECT_EQ(a.place.back(), (3U + 99U) % 41U);
+
+    auto misread = walk(codes, 3, 100);
+    misread[50].code ^= 4U;
+    const Alignment b = alignToLoop(misread, loopOf(codes));
+    EXPECT_EQ(std::count(b.step.begin(), b.step.end(), Step::on), 99);
+}
+
+TEST(TextAlignment, TellsHowManyHolesWerePassedOver) {
+    const auto codes = randomCodes(41, 7);
+    auto sent = walk(codes, 0, 100);
+    sent.erase(sent.begin() + 60, sent.begin() + 62);
+    const Alignment a = alignToLoop(sent, loopOf(codes));
+    const auto over = std::find(a.step.begin(), a.step.end(), Step::over);
+    ASSERT_NE(over, a.step.end());
+    EXPECT_EQ(a.skipped[static_cast<std::size_t>(over - a.step.begin())], 2);
+    EXPECT_EQ(std::count(a.step.begin(), a.step.end(), Step::over), 1);
+}
+
+TEST(TextAlignment, TakesUpTheTextAnewAfterAGap) {
+    const auto codes = randomCodes(41, 8);
+    auto sent = walk(codes, 0, 60);
+    auto later = walk(codes, 33, 60);
+    later.front().afterGap = true;
+    sent.insert(sent.end(), later.begin(), later.end());
+    const Alignment a = alignToLoop(sent, loopOf(codes));
+    EXPECT_EQ(a.step[60], Step::jump);
+    EXPECT_EQ(a.place[60], 33U);
+}
+
+TEST(TextAlignment, StandsALevelThatFailsOften) {
+    const auto codes = randomCodes(41, 9);
+    auto sent = walk(codes, 0, 200);
+    for (std::size_t i = 0; i < sent.size(); i += 3) sent[i].code &= ~2U;
+    const Alignment a = alignToLoop(sent, loopOf(codes));
+    for (std::size_t i = 0; i < sent.size(); ++i) EXPECT_EQ(a.place[i], i % 41);
+}
+
+TEST(TextAlignment, LetsAnUnknownStretchBeOfAnyLength) {
+    const auto codes = randomCodes(30, 10);
+    auto loop = loopOf(codes);
+    loop.push_back({0, true});
+    auto sent = walk(codes, 0, 30);
+    for (const unsigned c : randomCodes(17, 11)) sent.push_back({c, true, false});
+    const auto again = walk(codes, 0, 30);
+    sent.insert(sent.end(), again.begin(), again.end());
+    const Alignment a = alignToLoop(sent, loop);
+    EXPECT_EQ(a.place[29], 29U);
+    EXPECT_EQ(a.place[38], 30U);
+    EXPECT_EQ(a.place.back(), 29U);
+}
+
+TEST(TextAlignment, LeavesTheOldestOutWhenThereAreTooMany) {
+    const auto codes = randomCodes(6000, 12);
+    const auto sent = walk(codes, 0, 4000);
+    const Alignment a = alignToLoop(sent, loopOf(codes));
+    EXPECT_LT(a.place.size(), sent.size());
+    EXPECT_EQ(a.place.back(), 3999U);
+}
+
+TEST(TextAlignment, HasNothingToSayOfNothing) {
+    EXPECT_TRUE(alignToLoop({}, loopOf({1, 2})).place.empty());
+    EXPECT_TRUE(alignToLoop(walk({1, 2}, 0, 4), {}).place.empty());
+}
