@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "core/options.h"
+#include "tests/support/faulty_machine.h"
+
+namespace trueunit::test {
+
+// A machine drawn by chance, with what is wrong with it.
+struct DrawnMachine {
+    std::string kind;                 // of the fault, in our words
+    std::string size;                 // as imposed
+    std::vector<std::string> faults;  // finding ids that are right, one of them first; empty: in order
+    bool outOfLimits = false;
+    FaultyMachine machine;
+    Options options;
+    std::vector<unsigned> tape;
+    std::size_t from = 0;
+    std::size_t characters = 200;
+    bool machineSends = true;  // false: the input carries something else, made by `otherInput`
+    std::vector<float> samples();
+};
+
+// The kinds in turn, so that each is met equally often; everything else by chance.
+DrawnMachine drawMachine(std::uint64_t number, std::uint64_t seed);
+
+}  // namespace trueunit::test
