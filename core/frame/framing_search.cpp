@@ -66,7 +66,9 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
         characters = frame(edges, secondsPerSample, levels, framing);
     }
     const auto fit = fitUnit(pointers(characters));
-    if (!fit || characters.size() < kFewestCharacters) return a;
+    if (!fit || !fit->toMark || characters.size() < kFewestCharacters) return a;
+    framing.unitSeconds = fit->unit.value;  // what these characters say, not what they were framed with
+    framing.biasSeconds = fit->toMark->value;
     std::size_t bad = 0;
     std::set<unsigned> codes;
     for (const Character& c : characters) {
