@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/frame/framing_search.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "tests/support/edge_train.h"
+#include "tests/support/texts.h"
+
+namespace trueunit {
+namespace {
+
+using test::CharacterBuilder;
+using test::kTrainSecondsPerSample;
+
+// The edges from one in the middle of the tape on, as when the instrument is switched on while it runs.
+std::vector<Edge> from(const std::vector<Edge>& edges, std::size_t first) {
+    return {edges.begin() + static_cast<std::ptrdiff_t>(first), edges.end()};
+}
+
+TEST(FramingSearch, FindsEveryStandardSpeedInEitherPolarity) {
+    for (const StandardSpeed& speed : kStandardSpeeds)
+        for (const bool inverted : {false, true}) {
+            CharacterBuilder builder;
+            builder.unit = builder.nominal = speed.unitSeconds;
+            const auto edges = test::edgesOf(builder.characters(test::mixedText(22, 8)), inverted);
+            const auto found = findFraming(edges, kTrainSecondsPerSample, 5);
+            ASSERT_TRUE(found) << speed.baud;
+            EXPECT_EQ(found->framing.inverted, inverted) << speed.baud;
+            EXPECT_NEAR(found->framing.unitSeconds / speed.unitSeconds, 1.0, 1e-6) << speed.baud;
+            EXPECT_EQ(found->errorShare, 0.0) << speed.baud;
+        }
+}
+
+TEST(FramingSearch, ANominalSpeedIsNotNeeded) {
+    CharacterBuilder builder;
+    builder.unit = 0.0263;  // 38 baud: a 60 Hz machine on 50 Hz mains
+    const auto found =
+        findFraming(test::edgesOf(builder.characters(test::mixedText(20, 3))), kTrainSecondsPerSample, 5);
+    ASSERT_TRUE(found);
+    EXPECT_NEAR(found->framing.unitSeconds, 0.0263, 1e-6);
+}
+
+TEST(FramingSearch, TheTapeMayRunAlreadyAndTheMachineMayBeFarOut) {
+    for (const double bias : {-25.0, 0.0, 25.0})
+        for (const std::size_t first : {std::size_t{1}, std::size_t{2}, std::size_t{3}, std::size_t{6}}) {
+            CharacterBuilder builder;
+            builder.biasPercent = bias;
+            const auto edges = from(test::edgesOf(builder.characters(test::mixedText(22, 5))), first);
+            const auto found = findFraming(edges, kTrainSecondsPerSample, 5);
+            ASSERT_TRUE(found) << bias << ", edge " << first;
+            EXPECT_FALSE(found->framing.inverted);
+            EXPECT_NEAR(found->framing.unitSeconds, 0.022, 1e-4) << bias << ", edge " << first;
+            EXPECT_NEAR(found->framing.biasSeconds, -0.01 * bias * 0.022, 3e-4) << bias << ", edge " << first;
+        }
+}
+
+TEST(FramingSearch, ReversalsOfRAndYAreFramedAsRAndY) {
+    CharacterBuilder builder;
+    std::vector<unsigned> codes;
+    for (int i = 0; i < 12; ++i) codes.insert(codes.end(), {0x0A, 0x15});
+    const auto edges = test::edgesOf(builder.characters(codes));
+    const auto found = findFraming(edges, kTrainSecondsPerSample, 5);
+    ASSERT_TRUE(found);
+    EXPECT_NEAR(found->framing.unitSeconds, 0.022, 1e-5);
+    EXPECT_FALSE(found->framing.inverted);
+}
+
+TEST(FramingSearch, ASquareWaveTellsNoUnit) {
+    for (const double hz : {20.0, 25.0, 50.0}) {
+        std::vector<Edge> edges;
+        for (int i = 0; i < 200; ++i) {
+            Edge e;
+            e.time = 24000.0 / hz * i;
+            e.up = i % 2 == 0;
+            edges.push_back(e);
+        }
+        EXPECT_FALSE(findFraming(edges, kTrainSecondsPerSample, 5)) << hz;
+    }
+}
+
+TEST(FramingSearch, EdgesAtRandomAreNoStartStopSignal) {
+    for (unsigned seed = 1; seed <= 5; ++seed) {
+        std::mt19937 random(seed);
+        std::uniform_real_distribution<double> length(0.004, 0.1);
+        std::vector<Edge> edges;
+        double t = 0.0;
+        for (int i = 0; i < 96; ++i) {
+            Edge e;
+            e.time = (t += length(random)) / kTrainSecondsPerSample;
+            e.up = i % 2 == 0;
+            edges.push_back(e);
+        }
+        EXPECT_FALSE(findFraming(edges, kTrainSecondsPerSample, 5)) << "seed=" << seed;
+    }
+}
+
+TEST(FramingSearch, TooLittleProvesNothing) {
+    const auto edges = test::edgesOf(CharacterBuilder{}.characters({0x0A, 0x15, 0x0A}));
+    EXPECT_FALSE(findFraming(edges, kTrainSecondsPerSample, 5));
+    EXPECT_FALSE(findFraming({}, kTrainSecondsPerSample, 5));
+}
+
+}  // namespace
+}  // namespace trueunit
