@@ -116,7 +116,9 @@ constexpr std::array kSpeeds = {
 
 Reading readingOf(const CharacterBuilder& builder, const std::vector<unsigned>& codes, const Options& options = {}) {
     const CharacterLog log = test::logOf(builder.characters(codes));
-    return composeReading({log.last(0), log.last(0), std::nullopt}, options, Limits{}, InputReading{});
+    WindowOfCharacters all;
+    all.window = all.recent = log.last(0);
+    return composeReading(all, options, Limits{}, InputReading{});
 }
 
 TEST(PublishedSpeeds, EachRowOfTheSpeedsTableComesOut) {
