@@ -217,15 +217,15 @@ InputReading Pipeline::Stages::inputReading() const {
     in.gaps = gaps;
     in.clippedPercent = meter.clippedPercent();
     if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
-    if (!edges || !framing.framed()) return in;
+    if (!edges) return in;
     in.kind = edges->line().tones ? edges->line().tones->kind : InputKind::loop;
     in.frontEndRiseMs = 1e3 * edges->frontEndRiseSeconds();
-    in.inverted = framing.framing().inverted;
+    if (framing.framed()) in.inverted = framing.framing().inverted;
     in.couplingHz = edges->line().fit.coupling.cornersHz();
     const EdgeTimer& timer = edges->timer();
     if (const double hum = timer.humRms(); hum > 0.0) in.humPercent = 100.0 * 2.0 * std::numbers::sqrt2 * hum;
-    in.riseToMarkMs = 1e3 * timer.riseSamples(!*in.inverted) / rateHz;
-    in.riseToSpaceMs = 1e3 * timer.riseSamples(*in.inverted) / rateHz;
+    in.riseToMarkMs = 1e3 * timer.riseSamples(!in.inverted.value_or(false)) / rateHz;
+    in.riseToSpaceMs = 1e3 * timer.riseSamples(in.inverted.value_or(false)) / rateHz;
     if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
     return in;
 }
@@ -315,9 +315,10 @@ void Pipeline::finish() {
     if (!s.edges) return;
     std::vector<Edge> last;
     s.edges->finish(last);
-    s.takeEdges(last, 1e300);
+    const double end = static_cast<double>(s.edges->timer().end());  // what is cut off is no character
+    s.takeEdges(last, end);
     if (s.edges && !s.framing.framed()) s.heed(s.framing.searchNow());
-    if (s.edges) s.takeEdges({}, 1e300);
+    if (s.edges) s.takeEdges({}, end);
 }
 
 Reading Pipeline::reading() { return stages_->reading(true); }

@@ -8,17 +8,22 @@
 namespace trueunit {
 
 namespace {
-constexpr double kSmoothSeconds = 0.0005;   // averages noise, yet shorter than any bounce worth telling
-constexpr double kHoldBackSeconds = 0.006;  // the slowest rise from mid-level to a decision
-constexpr double kHysteresis = 0.2;         // of the swing, either side of the middle
-constexpr double kFollowSeconds = 0.5;      // time constant of swing and offset
-constexpr double kQuietSeconds = 0.004;     // after a decision the levels are not yet steady
-constexpr double kLargestError = 0.25;      // of the swing: more than that is no level error but an edge
+constexpr double kSmoothSeconds = 0.0005;       // averages noise
+constexpr double kLightSmoothSeconds = 0.0002;  // where there is little of it: short bounces show
+constexpr double kLittleNoise = 0.015;          // residual of the fit, of the swing
+constexpr double kHoldBackSeconds = 0.006;      // the slowest rise from mid-level to a decision
+constexpr double kHysteresis = 0.12;            // of the swing, either side of the middle; a slow rise must reach it
+constexpr double kRail = 0.999;                 // full scale
+constexpr double kFollowSeconds = 0.5;          // time constant of swing and offset
+constexpr double kQuietSeconds = 0.004;         // after a decision the levels are not yet steady
+constexpr double kLargestError = 0.25;          // of the swing: more than that is no level error but an edge
 }  // namespace
 
 LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firstSample)
     : rateHz_(rateHz),
-      width_(std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(kSmoothSeconds * rateHz)))),
+      width_(std::max<std::size_t>(
+          1, static_cast<std::size_t>(
+                 std::lround((fit.residual < kLittleNoise ? kLightSmoothSeconds : kSmoothSeconds) * rateHz)))),
       delay_(static_cast<std::size_t>(std::lround(kHoldBackSeconds * rateHz))),
       groupDelay_(0.5 * static_cast<double>(width_ - 1)),
       follow_(1.0 / (kFollowSeconds * rateHz)),
@@ -72,7 +77,9 @@ void LineRestorer::finish(std::vector<float>& line) {
 
 // The smoothed samples lie groupDelay_ behind; the loss model of the decision runs on that clock.
 void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
-    const double value = smooth - offset_ + decisionLoss_.step(level());
+    double value = smooth - offset_ + decisionLoss_.step(level());
+    const bool atRail = std::abs(smooth) >= kRail;  // it is at least so much: the sign decides
+    if (atRail) value = smooth > 0.0 ? std::max(value, 0.5 * swing_) : std::min(value, -0.5 * swing_);
     const double now = static_cast<double>(heardCount_ - 1);
     if ((value >= 0.0) != (previous_ >= 0.0)) middleCrossing_ = now - value / (value - previous_);
     previous_ = value;
@@ -88,7 +95,7 @@ void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
         const double delay =
             std::clamp(edgeDelays_.of(high_), -0.2 * static_cast<double>(delay_), 0.8 * static_cast<double>(delay_));
         ahead_.push_back({transitions.back().time + delay, high_});
-    } else if (sinceDecision_ > quiet_) {
+    } else if (sinceDecision_ > quiet_ && !atRail) {
         followLevels(value - level());
     }
 }

@@ -24,15 +24,18 @@ constexpr double kTailGain = 0.75;
 constexpr int kThoroughRounds = 8;
 constexpr std::size_t kFewestTransitions = 10;
 constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
+constexpr double kLowestCorner = 0.5;     // 1/s (0.08 Hz): lower ones are none
 constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.03;
+constexpr float kRail = 0.999F;    // full scale
 constexpr double kSilence = 1e-5;  // full scale
 
 struct Stretch {
     std::vector<double> heard;
     double rateHz = 0.0;
     std::vector<Transition> transitions;
-    std::vector<char> blind;
+    std::vector<char> clipped;  // at the rail: true only that it was at least so much
+    std::vector<char> blind;    // not to be explained by the fit
 };
 
 Stretch thin(std::span<const float> heard, double rateHz) {
@@ -41,9 +44,13 @@ Stretch thin(std::span<const float> heard, double rateHz) {
     s.rateHz = rateHz / static_cast<double>(q);
     for (std::size_t i = 0; i + q <= heard.size(); i += q) {
         double sum = 0.0;
-        for (std::size_t j = i; j < i + q; ++j)
+        bool clipped = false;
+        for (std::size_t j = i; j < i + q; ++j) {
             if (std::isfinite(heard[j])) sum += std::clamp(static_cast<double>(heard[j]), -8.0, 8.0);
+            clipped = clipped || std::abs(heard[j]) >= kRail;
+        }
         s.heard.push_back(sum / static_cast<double>(q));
+        s.clipped.push_back(clipped ? 1 : 0);
     }
     return s;
 }
@@ -105,7 +112,7 @@ void findTransitions(Stretch& s, double windowSeconds) {
 }
 
 void markBlind(Stretch& s, double secondsAfter) {
-    s.blind.assign(s.heard.size(), 0);
+    s.blind = s.clipped;
     const double reach = kBlindSeconds * s.rateHz;
     for (const Transition& t : s.transitions) {
         const auto from = static_cast<std::size_t>(std::max(0.0, t.time - reach));
@@ -204,18 +211,21 @@ Trial bestOnePole(const Stretch& s) {
 }
 
 Trial bestTwoPoles(const Stretch& s, int rounds) {
-    const auto squares = [&s](double f, double d) { return tryHighPass(s, pairOf(f, d)).squares; };
+    const auto trial = [&s](double f, double d) { return tryHighPass(s, pairOf(f, d)); };
+    const auto squares = [&trial](double f, double d) { return trial(f, d).squares; };
     double bestF = 0.0;
     double bestD = 0.0;
-    double least = std::numeric_limits<double>::infinity();
+    Trial first;
     for (const double hz : {0.7, 1.5, 3.0, 6.0, 12.0, 22.0, 40.0})
         for (const double damping : {0.7, 1.0, 1.8, 4.0})
-            if (const double v = squares(std::log(hz), std::log(damping)); v < least) {
-                least = v;
+            if (Trial t = trial(std::log(hz), std::log(damping)); t.squares < first.squares) {
+                first = std::move(t);
                 bestF = std::log(hz);
                 bestD = std::log(damping);
             }
+    if (hopeless(first)) return first;
     const double lowest = std::log(0.5);
+    double least = first.squares;
     double reach = 0.6;
     for (int round = 0; round < rounds; ++round, reach *= 0.6) {
         const double before = least;
@@ -243,10 +253,10 @@ Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
     Trial best = tryHighPass(s, HighPass{});
     if (!coupled) return best;
     const Trial one = bestOnePole(s);
-    if (best.squares > kOnePoleGain * one.squares) best = one;
-    if (hopeless(best)) return best;
+    const auto audible = [](const Trial& t) { return t.fit.coupling.a > kLowestCorner; };
+    if (audible(one) && best.squares > kOnePoleGain * one.squares) best = one;
     const Trial two = bestTwoPoles(s, thorough ? kThoroughRounds : 1);
-    if (best.squares > kTwoPoleGain * two.squares) best = two;
+    if (audible(two) && best.squares > kTwoPoleGain * two.squares) best = two;
     return best;
 }
 
@@ -276,6 +286,7 @@ Trial again(const Stretch& before, const Trial& first, std::span<const float> he
     Stretch s;
     restorer.push(heard, line, s.transitions);
     s.heard = before.heard;
+    s.clipped = before.clipped;
     s.rateHz = before.rateHz;
     const double q = look.rateHz / s.rateHz;
     for (Transition& t : s.transitions)

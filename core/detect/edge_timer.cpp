@@ -21,6 +21,7 @@ constexpr double kFewestLevelSamples = 6.0;
 constexpr double kLongElementSeconds = 0.014;
 constexpr double kSettledSeconds = 0.003;  // measured at the end of a long element
 constexpr double kUnsettled = 0.02;        // of the swing missing beside the edges: the edge is slow
+constexpr double kBounceLookSeconds = 0.0015;
 constexpr double kForget = 0.03;
 }  // namespace
 
@@ -74,7 +75,10 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
         followNoise(held, edge.time);
     }
-    if (unsettled_[held.first.up ? 1 : 0] > kUnsettled) edge.time = crossSettled(held.first.time, held.first.up);
+    if (held.bounces > 0)
+        edge.time = crossFirst(held);
+    else if (unsettled_[held.first.up ? 1 : 0] > kUnsettled)
+        edge.time = crossSettled(held.first.time, held.first.up);
     if (levels.local && held.bounces == 0) learnForm(shape, reference, held.first.time, levels);
     return edge;
 }
@@ -159,6 +163,24 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
         if (std::abs(move) < 1e-4) break;
     }
     return std::abs(t - at) < 3.0 * zone ? t : at - shape.sliceOffset();
+}
+
+// A bouncing contact: its instant is the first crossing of the slice; the form of the edge is lost in the bounce.
+double EdgeTimer::crossFirst(const HeldTransition& held) const {
+    const double at = held.first.time;
+    const double room = std::min(kBounceLookSeconds * rateHz_, 0.5 * held.clearBefore);
+    const auto from = static_cast<std::uint64_t>(std::max(static_cast<double>(begin_) + 1.0, at - room));
+    const auto to = static_cast<std::uint64_t>(std::min(at + room, static_cast<double>(end_) - 1.0));
+    const double height = settled_[0] + (settled_[1] - settled_[0]) * sliceHeight_;
+    const double sign = held.first.up ? 1.0 : -1.0;
+    for (std::uint64_t i = from; i < to; ++i) {
+        const double here = sign * (sample(i) - height);
+        const double next = sign * (sample(i + 1) - height);
+        if (here < 0.0 || next < 0.0) continue;  // two samples in a row: no lone spike
+        const double before = sign * (sample(i - 1) - height);
+        return static_cast<double>(i) - (before < 0.0 ? here / (here - before) : 0.0);
+    }
+    return at;
 }
 
 // Where the line crosses the slice between the settled levels: a parabola through the samples around it.

@@ -60,6 +60,7 @@ private:
     void learnForm(EdgeShape& shape, double reference, double at, const Levels& levels);
     double fitForm(double at, const Levels& levels, bool up) const;
     double crossSettled(double at, bool up) const;
+    double crossFirst(const HeldTransition& held) const;
     void followNoise(const HeldTransition& held, double at);
     void followSettled(const HeldTransition& held, double at);
     double sample(std::uint64_t i) const { return static_cast<double>(ring_[i & (ring_.size() - 1)]); }

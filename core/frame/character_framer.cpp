@@ -6,6 +6,10 @@
 
 namespace trueunit {
 
+namespace {
+constexpr double kShortestStop = 0.2;  // units of mark that still part two characters
+}
+
 void CharacterFramer::push(const Edge& edge, double secondsPerSample) {
     const bool mark = edge.up != framing_.inverted;
     edges_.push_back({edge.time * secondsPerSample, mark ? Condition::mark : Condition::space, edge.bounces,
@@ -43,8 +47,12 @@ bool CharacterFramer::take(std::vector<Character>& out) {
     if (conditionAt(c.start + 0.5 * unit + shift) != Condition::space) return false;
     for (int level = 1; level <= levels_; ++level)
         if (conditionAt(c.start + (level + 0.5) * unit + shift) == Condition::mark) c.code |= 1U << (level - 1);
-    const double end = c.start + (levels_ + 1.5) * unit;
+    double end = c.start + (levels_ + 1.5) * unit;
     c.stopPresent = conditionAt(end + shift) == Condition::mark;
+    if (const auto nextStart = earlyStart(end + shift); !c.stopPresent && nextStart) {
+        c.stopPresent = true;
+        end = std::nextafter(*nextStart, 0.0);
+    }
     c.number = count_++;
     c.afterGap = afterGap_;
     afterGap_ = false;
@@ -55,6 +63,18 @@ bool CharacterFramer::take(std::vector<Character>& out) {
     if (!c.stopPresent) afterGap_ = true;
     out.push_back(std::move(c));
     return true;
+}
+
+// A stop cut short by a hasty clutch: the line has been at mark for a while and gone to space before the stop is read.
+std::optional<double> CharacterFramer::earlyStart(double stopRead) const {
+    const double unit = framing_.unitSeconds;
+    const double earliest = edges_.front().seconds + (levels_ + 1 + kShortestStop) * unit;
+    for (const Placed& e : edges_) {
+        if (e.seconds > stopRead) break;
+        if (e.seconds < earliest || e.to != Condition::space) continue;
+        if (conditionAt(e.seconds - kShortestStop * unit) == Condition::mark) return e.seconds;
+    }
+    return std::nullopt;
 }
 
 void CharacterFramer::placeInstants(Character& c, double end) const {

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <deque>
+#include <optional>
 #include <vector>
 
 #include "core/detect/edge.h"
@@ -44,6 +45,7 @@ private:
 
     bool take(std::vector<Character>& out);
     Condition conditionAt(double seconds) const;
+    std::optional<double> earlyStart(double stopRead) const;
     void placeInstants(Character& c, double end) const;
 
     int levels_;
