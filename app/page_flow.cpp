@@ -4,6 +4,8 @@
 #include <QTextLayout>
 #include <algorithm>
 
+#include "widgets/figures.h"
+
 namespace trueunit {
 
 namespace {
@@ -15,49 +17,7 @@ constexpr double kRowHeight = 4.7;
 constexpr double kTablePoints = 8.0;
 constexpr double kPointAt = 0.6;  // of the column's width: where decimal points stand
 
-double digitCell(const QFontMetricsF& metrics) {
-    double widest = 0.0;
-    for (char16_t c = u'0'; c <= u'9'; ++c) widest = std::max(widest, metrics.horizontalAdvance(QChar(c)));
-    return widest;
-}
 }  // namespace
-
-double figuresWidth(const QFontMetricsF& metrics, const QString& text) {
-    const double cell = digitCell(metrics);
-    double width = 0.0;
-    QString run;
-    for (const QChar c : text) {
-        if (!c.isDigit()) {
-            run += c;
-            continue;
-        }
-        width += metrics.horizontalAdvance(run) + cell;
-        run.clear();
-    }
-    return width + metrics.horizontalAdvance(run);
-}
-
-void drawFigures(QPainter& painter, QPointF baseline, const QString& text) {
-    const QFontMetricsF metrics(painter.font(), painter.device());
-    const double cell = digitCell(metrics);
-    QString run;
-    const auto flush = [&] {
-        if (run.isEmpty()) return;
-        painter.drawText(baseline, run);
-        baseline.rx() += metrics.horizontalAdvance(run);
-        run.clear();
-    };
-    for (const QChar c : text) {
-        if (!c.isDigit()) {
-            run += c;
-            continue;
-        }
-        flush();
-        painter.drawText(baseline + QPointF((cell - metrics.horizontalAdvance(c)) / 2.0, 0.0), QString(c));
-        baseline.rx() += cell;
-    }
-    flush();
-}
 
 PageFlow::PageFlow() { newPage(); }
 PageFlow::~PageFlow() { painter_.reset(); }  // before the image it paints on

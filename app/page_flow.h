@@ -66,8 +66,4 @@ private:
     double y_ = 0.0;
 };
 
-// Draws digits in cells of equal width, so that columns of figures stand still and align whatever the typeface.
-double figuresWidth(const QFontMetricsF& metrics, const QString& text);
-void drawFigures(QPainter& painter, QPointF baseline, const QString& text);
-
 }  // namespace trueunit

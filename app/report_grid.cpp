@@ -7,6 +7,8 @@
 
 #include "app/page_flow.h"
 #include "app/report_text.h"
+#include "widgets/figures.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -34,7 +36,7 @@ void ReportGrid::drawBoundaries(QPainter& p) const {
     for (int k = 0; k <= last; ++k) {
         p.setPen(QPen(kBoundary, 0.2 * mm_));
         p.drawLine(QPointF(x(k), plot_.top()), QPointF(x(k), plot_.bottom()));
-        const QString name = k == 0 ? QStringLiteral("start") : instantName(k, snapshot_.levels);
+        const QString name = elementName(k, snapshot_.levels);
         p.setPen(kFaint);
         const double end = k == last ? right_ : k + 1;
         p.drawText(QRectF(x(k), plot_.top() - 5.5 * mm_, x(end) - x(k), 5.0 * mm_), Qt::AlignCenter, name);
@@ -82,20 +84,20 @@ void ReportGrid::drawFlags(QPainter& p, const CharacterTrace& trace) const {
     for (const TraceInstant& instant : trace.instants) {
         const double at = x(instant.k);
         if (instant.k > snapshot_.levels + 1) continue;
-        const bool out = std::abs(instant.displacementPercent) > snapshot_.limits.grossPercent;
+        const bool out = instantIsOut(instant.to, instant.displacementPercent, snapshot_);
         const QColor color = out ? kOut : kInk;
         const double shift = x(instant.k + instant.displacementPercent / 100.0) - at;
         p.fillRect(QRectF(std::min(at, at + shift), plot_.bottom() - 0.9 * mm_, std::abs(shift), 0.9 * mm_), color);
         const QFont font = PageFlow::font(8.5, out ? QFont::Bold : QFont::DemiBold);
         p.setFont(font);
         p.setPen(color);
-        const QString text = signedFigure(instant.displacementPercent, 1);
-        const QFontMetricsF metrics(font, p.device());
-        drawFigures(p, {at - figuresWidth(metrics, text) / 2.0, row + metrics.capHeight() / 2.0}, text);
+        const QString text = signedNumber(instant.displacementPercent, 1);
+        const QFontMetricsF metrics(font);
+        drawFiguresCentred(p, {at, row + metrics.capHeight() / 2.0}, text);
         p.setFont(PageFlow::font(7.0));
         p.setPen(kFaint);
         p.drawText(QRectF(at - 10.0 * mm_, row + 2.4 * mm_, 20.0 * mm_, 4.0 * mm_), Qt::AlignCenter,
-                   instant.to == Condition::mark ? QStringLiteral("to mark") : QStringLiteral("to space"));
+                   toWords(instant.to));
     }
 }
 

@@ -13,6 +13,7 @@
 #include "app/report_grid.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -83,16 +84,16 @@ void cursors(PageFlow& page, const FrozenFrame& frame) {
 }
 
 void notes(PageFlow& page, const FrozenFrame& frame) {
-    int number = 0;
+    int count = 0;
     for (const Note& note : frame.notes) {
-        const QString at = QStringLiteral("At %1 units: ").arg(plainFigure(note.units, 2));
-        labelled(page, QStringLiteral("Note %1").arg(++number), at + QString::fromStdString(note.text).trimmed());
+        const QString at = QStringLiteral("At %1 units: ").arg(number(note.units, 2));
+        labelled(page, QStringLiteral("Note %1").arg(++count), at + QString::fromStdString(note.text).trimmed());
     }
 }
 
 std::vector<PageRow> readingCells(const Snapshot& snapshot) {
     std::vector<PageRow> rows;
-    for (const ReadingRow& r : readingRows(snapshot))
+    for (const ReportRow& r : reportRows(snapshot))
         rows.push_back({{r.name, r.value, r.uncertainty, r.unit, r.limit, r.judged}, r.out});
     return rows;
 }
@@ -101,14 +102,14 @@ std::vector<PageRow> instantCells(const Snapshot& s) {
     std::vector<PageRow> rows;
     for (const InstantReading& i : s.reading.instants)
         rows.push_back(
-            {{instantName(i.k, s.levels), i.to == Condition::mark ? QStringLiteral("mark") : QStringLiteral("space"),
-              QString::number(i.count), signedFigure(i.meanPercent, 2), plainFigure(i.rmsPercent, 2),
-              signedFigure(i.minPercent, 1), signedFigure(i.maxPercent, 1)},
+            {{elementName(i.k, s.levels), i.to == Condition::mark ? QStringLiteral("mark") : QStringLiteral("space"),
+              QString::number(i.count), signedNumber(i.meanPercent, 2), number(i.rmsPercent, 2),
+              signedNumber(i.minPercent, 1), signedNumber(i.maxPercent, 1)},
              false});
     return rows;
 }
 
-constexpr double kSecondTable = 112.0;  // mm from the left; what remains holds the instants
+constexpr double kSecondTable = 111.0;  // mm from the left; what remains holds the instants
 
 void tables(PageFlow& page, const Snapshot& snapshot) {
     const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
@@ -128,12 +129,12 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     if (right.empty()) return;
     page.moveTo(top);
     page.heading(QStringLiteral("Displacement by instant"), kSecondTable);
-    page.table({{8.5, Align::left, QStringLiteral("at")},
+    page.table({{8.0, Align::left, QStringLiteral("at")},
                 {9.5, Align::left, QStringLiteral("to")},
-                {7.0, Align::right, QStringLiteral("count")},
-                {12.0, Align::point, QStringLiteral("mean")},
-                {8.0, Align::point, QStringLiteral("rms")},
-                {11.0, Align::point, QStringLiteral("earliest")},
+                {6.5, Align::right, QStringLiteral("count")},
+                {11.5, Align::point, QStringLiteral("mean")},
+                {8.5, Align::point, QStringLiteral("rms")},
+                {12.0, Align::point, QStringLiteral("earliest")},
                 {10.0, Align::point, QStringLiteral("latest")}},
                right, kSecondTable);
     page.paragraph(QStringLiteral("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,

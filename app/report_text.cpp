@@ -6,6 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "widgets/cursor_readout.h"
+#include "widgets/words.h"
+
 namespace trueunit {
 
 namespace {
@@ -19,20 +22,20 @@ bool exceeded(const Snapshot& s, const char* key) {
 }
 
 // A row without a limit.
-ReadingRow row(const QString& name, const QString& unit, const std::optional<Measured>& m, bool sign) {
-    ReadingRow r{name, kNone, unit, {}, {}, {}, false};
+ReportRow row(const QString& name, const QString& unit, const std::optional<Measured>& m, bool sign) {
+    ReportRow r{name, kNone, unit, {}, {}, {}, false};
     if (!m) return r;
     const int places = placesFor(*m);
-    r.value = sign ? signedFigure(m->value, places) : plainFigure(m->value, places);
-    if (m->uncertainty > 0.0) r.uncertainty = kPlusMinus + plainFigure(m->uncertainty, places);
+    r.value = sign ? signedNumber(m->value, places) : number(m->value, places);
+    if (m->uncertainty > 0.0) r.uncertainty = kPlusMinus + number(m->uncertainty, places);
     return r;
 }
 
-ReadingRow row(const QString& name, const QString& unit, const std::optional<double>& v, int places) {
-    return {name, v ? plainFigure(*v, places) : kNone, unit, {}, {}, {}, false};
+ReportRow row(const QString& name, const QString& unit, const std::optional<double>& v, int places) {
+    return {name, v ? number(*v, places) : kNone, unit, {}, {}, {}, false};
 }
 
-ReadingRow judge(ReadingRow r, const Snapshot& s, const char* key, double limit, bool bothSides) {
+ReportRow judge(ReportRow r, const Snapshot& s, const char* key, double limit, bool bothSides) {
     r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(limit);
     r.out = exceeded(s, key);
     if (r.value != kNone && s.reading.verdict.within) r.judged = r.out ? QStringLiteral("OUT") : QStringLiteral("in");
@@ -40,7 +43,7 @@ ReadingRow judge(ReadingRow r, const Snapshot& s, const char* key, double limit,
 }
 
 // Readings that later stages fill: shown when they are there, left out when nobody looked.
-void appendFurther(std::vector<ReadingRow>& rows, const Reading& r) {
+void appendFurther(std::vector<ReportRow>& rows, const Reading& r) {
     const DistortionReading& d = r.distortion;
     if (d.characteristicPercent)
         rows.push_back(row(QStringLiteral("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
@@ -53,14 +56,13 @@ void appendFurther(std::vector<ReadingRow>& rows, const Reading& r) {
             rows.push_back(row(QStringLiteral("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
                                std::optional<double>(line.amplitudePercent), 2));
     if (r.margin)
-        rows.push_back(
-            {QStringLiteral("Receiver may sample"),
-             plainFigure(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + plainFigure(r.margin->highPercent, 0),
-             QStringLiteral("%"),
-             {},
-             {},
-             {},
-             false});
+        rows.push_back({QStringLiteral("Receiver may sample"),
+                        number(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + number(r.margin->highPercent, 0),
+                        QStringLiteral("%"),
+                        {},
+                        {},
+                        {},
+                        false});
     if (r.contact)
         rows.push_back(
             row(QStringLiteral("Contact bounces"), {}, std::optional<double>(double(r.contact->bounces)), 0));
@@ -90,22 +92,11 @@ QString windowText(const Snapshot& s) {
 QString couplingText(const InputReading& in) {
     if (in.couplingHz.empty()) return QStringLiteral("none found");
     QStringList corners;
-    for (const double hz : in.couplingHz) corners += plainFigure(hz, 1) + QStringLiteral(" Hz");
+    for (const double hz : in.couplingHz) corners += number(hz, 1) + QStringLiteral(" Hz");
     return QStringLiteral("high-pass at ") + corners.join(QStringLiteral(" and "));
 }
 
 }  // namespace
-
-QString plainFigure(double value, int places) {
-    QString text = QString::number(std::abs(value), 'f', places);
-    const bool zero = text.toDouble() == 0.0;  // never "-0.0"
-    return value < 0.0 && !zero ? QStringLiteral("\u2212") + text : text;
-}
-
-QString signedFigure(double value, int places) {
-    const QString text = plainFigure(value, places);
-    return text.startsWith(QChar(0x2212)) || text.toDouble() == 0.0 ? text : QLatin1Char('+') + text;
-}
 
 int placesFor(const Measured& m) {
     if (!(m.uncertainty > 0.0)) return 2;
@@ -113,10 +104,10 @@ int placesFor(const Measured& m) {
     return std::clamp(static_cast<int>(std::ceil(-std::log10(m.uncertainty / 2.5))), 1, 3);
 }
 
-std::vector<ReadingRow> readingRows(const Snapshot& s) {
+std::vector<ReportRow> reportRows(const Snapshot& s) {
     const Reading& r = s.reading;
     const QString percent = QStringLiteral("%");
-    std::vector<ReadingRow> rows;
+    std::vector<ReportRow> rows;
     rows.push_back(judge(row(QStringLiteral("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent",
                          s.limits.biasPercent, true));
     rows.push_back(judge(row(QStringLiteral("End distortion"), percent, r.distortion.endPercent, true), s,
@@ -136,13 +127,6 @@ std::vector<ReadingRow> readingRows(const Snapshot& s) {
     return rows;
 }
 
-QString biasInWords(const Snapshot& s) {
-    const auto& bias = s.reading.distortion.biasPercent;
-    if (!bias) return {};
-    if (std::abs(bias->value) <= s.limits.biasPercent) return QStringLiteral("mark length in limits");
-    return bias->value > 0.0 ? QStringLiteral("marks too long") : QStringLiteral("marks too short");
-}
-
 VerdictText verdictText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
     const QString limits = QString::fromStdString(s.limits.title);
@@ -153,9 +137,13 @@ VerdictText verdictText(const Snapshot& s) {
         return {QStringLiteral("In limits"),
                 QStringLiteral("Every reading that was judged lies within its limit (%1).").arg(limits), true};
     QStringList parts;
-    for (const ReadingRow& r : readingRows(s))
-        if (r.out) parts += QStringLiteral("%1 %2 % (limit %3 %)").arg(r.name.toLower(), r.value, r.limit);
-    QString words = exceeded(s, "bias_percent") ? biasInWords(s) + QStringLiteral(": ") : QString();
+    for (const ReportRow& r : reportRows(s))
+        if (r.out)
+            parts += QStringLiteral("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);
+    const auto& bias = s.reading.distortion.biasPercent;
+    QString words;
+    if (bias && exceeded(s, "bias_percent"))
+        words = biasWords(bias->value, s.limits.biasPercent) + QStringLiteral(": ");
     if (!words.isEmpty()) words[0] = words[0].toUpper();
     QString detail = words + parts.join(QStringLiteral("; "));
     if (detail.isEmpty()) detail = QStringLiteral("See the readings");
@@ -163,18 +151,11 @@ VerdictText verdictText(const Snapshot& s) {
     return {QStringLiteral("Out of limits"), QStringLiteral("%1. Limits: %2.").arg(detail, limits), false};
 }
 
-QString instantName(int k, int levels) { return k == levels + 1 ? QStringLiteral("stop") : QString::number(k); }
-
 QString cursorText(const Snapshot& s, double units) {
-    QString text = plainFigure(units, 3) + QStringLiteral(" units");
-    if (s.gridUnitSeconds > 0.0)
-        text = plainFigure(units * s.gridUnitSeconds * 1e3, 2) + QStringLiteral(" ms, ") + text;
-    const auto& measured = s.reading.speed.stopUnits;
-    const std::optional<double> stop = s.options.stopUnits ? s.options.stopUnits
-                                       : measured          ? std::optional<double>(measured->value)
-                                                           : std::nullopt;
-    if (stop)
-        text += QStringLiteral(", %1\u00b0 of the cam").arg(plainFigure(360.0 * units / (1.0 + s.levels + *stop), 1));
+    const auto place = cursorPlace(units, s);
+    if (!place) return number(units, 3) + QStringLiteral(" units");
+    QString text = QStringLiteral("%1 ms, %2 units").arg(number(place->ms, 2), number(units, 3));
+    if (place->degrees) text += QStringLiteral(", %1\u00b0 of the cam").arg(number(*place->degrees, 1));
     return text;
 }
 
@@ -188,9 +169,8 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
         inputKindText(in.kind) +
             (in.inverted ? (*in.inverted ? QStringLiteral(", reversed") : QStringLiteral(", upright")) : QString()));
     rows.emplace_back(QStringLiteral("Coupling"), couplingText(in));
-    if (in.snrDb)
-        rows.emplace_back(QStringLiteral("Signal to noise"), plainFigure(*in.snrDb, 0) + QStringLiteral(" dB"));
-    rows.emplace_back(QStringLiteral("Clipped"), plainFigure(in.clippedPercent, 2) + QStringLiteral(" % of samples"));
+    if (in.snrDb) rows.emplace_back(QStringLiteral("Signal to noise"), number(*in.snrDb, 0) + QStringLiteral(" dB"));
+    rows.emplace_back(QStringLiteral("Clipped"), number(in.clippedPercent, 2) + QStringLiteral(" % of samples"));
     rows.emplace_back(QStringLiteral("Losses"), QStringLiteral("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
     rows.emplace_back(QStringLiteral("Code"), QString::fromStdString(s.options.code));
     rows.emplace_back(QStringLiteral("Speed set"), s.options.baud ? QStringLiteral("%1 baud").arg(*s.options.baud)
@@ -201,7 +181,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(QStringLiteral("Window"), windowText(s));
     rows.emplace_back(QStringLiteral("Slice level"), QStringLiteral("%1 % of the swing").arg(in.slicePercent));
     rows.emplace_back(QStringLiteral("Clock trim"),
-                      QStringLiteral("%1 parts in a million").arg(signedFigure(s.options.clockPpm, 1)));
+                      QStringLiteral("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
     return rows;
 }
 

@@ -13,12 +13,9 @@ namespace trueunit {
 
 // The words and figures of the report page, from the frozen frame alone. Nothing here measures.
 
-// "+7.30" or a true minus sign; as many places as the uncertainty carries, one to three.
-QString signedFigure(double value, int places);
-QString plainFigure(double value, int places);
-int placesFor(const Measured& measured);
+int placesFor(const Measured& measured);  // decimals that the uncertainty carries, one to three
 
-struct ReadingRow {
+struct ReportRow {
     QString name;
     QString value;  // "—" when the data carry none
     QString unit;
@@ -28,7 +25,7 @@ struct ReadingRow {
     bool out = false;
 };
 
-std::vector<ReadingRow> readingRows(const Snapshot& snapshot);
+std::vector<ReportRow> reportRows(const Snapshot& snapshot);
 
 struct VerdictText {
     QString headline;  // "Out of limits", "In limits", "Not judged"
@@ -37,11 +34,7 @@ struct VerdictText {
 };
 VerdictText verdictText(const Snapshot& snapshot);
 
-QString biasInWords(const Snapshot& snapshot);  // "marks too long", "marks too short", "in limits"
-QString instantName(int k, int levels);         // "1", ..., "stop"
-
-// A cursor on the grid, as ms, units and degrees of cam rotation after the start instant.
-// One turn of the cam is one character: 360 degrees are 1 start + the levels + the stop that was set or measured.
+// A cursor on the grid, or the distance between two: "22.00 ms, 1.000 units, 48.5° of the cam".
 QString cursorText(const Snapshot& snapshot, double units);
 
 // What the instrument was set to and what it found on its input, as "name: value" pairs in reading order.

@@ -107,12 +107,13 @@ TEST(ReportPage, AFrameWithoutASingleCharacterIsStillAReport) {
 TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
     const VerdictText v = verdictText(*frameOfLongMarks().snapshot);
     EXPECT_EQ(v.headline, "Out of limits");
-    EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30 % (limit \u00b15 %)")) << v.detail.toStdString();
+    EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30\u00a0% (limit\u00a0\u00b15\u00a0%)"))
+        << v.detail.toStdString();
 }
 
 TEST(ReportText, AMissingReadingIsADashAndNeverANumber) {
     const Snapshot nothing;
-    for (const ReadingRow& row : readingRows(nothing)) {
+    for (const ReportRow& row : reportRows(nothing)) {
         EXPECT_EQ(row.value, u"\u2014") << row.name.toStdString();
         EXPECT_TRUE(row.judged.isEmpty()) << row.name.toStdString();
     }
@@ -120,14 +121,9 @@ TEST(ReportText, AMissingReadingIsADashAndNeverANumber) {
 }
 
 TEST(ReportText, ACursorOneCharacterAwayIsOneTurnOfTheCam) {
-    // 7.42 units a character: US Army signal course SS0330 (1 start, 5 levels, stop 1.42); 7.42 x 22 ms = 163.24 ms.
-    EXPECT_EQ(cursorText(*frameOfLongMarks().snapshot, 7.42), u"163.24 ms, 7.420 units, 360.0\u00b0 of the cam");
-}
-
-TEST(ReportText, SignsAreSetWithATrueMinusAndZeroHasNone) {
-    EXPECT_EQ(signedFigure(-0.004, 2), "0.00");
-    EXPECT_EQ(signedFigure(-1.24, 1), u"\u22121.2");
-    EXPECT_EQ(signedFigure(3.0, 1), "+3.0");
+    // The drawn sender's character lasts 163.27 ms, 7.4214 units.
+    EXPECT_EQ(cursorText(*frameOfLongMarks().snapshot, 163.27 / 22.0),
+              u"163.27 ms, 7.421 units, 360.0\u00b0 of the cam");
 }
 
 }  // namespace

@@ -75,6 +75,7 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     scroll_->setWidget(list_);
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setAccessibleName(QStringLiteral("List of findings"));
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setStyleSheet(QStringLiteral("QScrollArea { background: transparent; }"));
     scroll_->viewport()->setAutoFillBackground(false);

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/bench_panels.h"
+
+#include <QBoxLayout>
+#include <QScrollArea>
+
+#include "widgets/bias_gauge.h"
+#include "widgets/bias_trail.h"
+#include "widgets/character_grid.h"
+#include "widgets/displacement_plot.h"
+#include "widgets/eccentric_panel.h"
+#include "widgets/findings_panel.h"
+#include "widgets/readings_panel.h"
+#include "widgets/tape_view.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kGap = 12;
+constexpr int kSide = 16;
+constexpr int kNarrow = 1000;     // below this the plots stand under each other
+constexpr int kRightWidth = 392;  // where there is room
+constexpr int kRightNarrow = 270;
+
+QScrollArea* scrolling(QWidget* content) {
+    auto* area = new QScrollArea;
+    area->setWidget(content);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->viewport()->setAutoFillBackground(false);
+    content->setAutoFillBackground(false);
+    return area;
+}
+
+}  // namespace
+
+BenchPanels::BenchPanels(QWidget* parent)
+    : QWidget(parent),
+      grid_(new CharacterGrid),
+      gauge_(new BiasGauge),
+      eccentric_(new EccentricPanel),
+      tape_(new TapeView),
+      panels_{grid_, gauge_, eccentric_, tape_} {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(kSide, 4, kSide, kSide - 4);
+    row->setSpacing(kGap);
+    left_ = scrolling(makeLeft());
+    rightColumn_ = makeRight();
+    row->addWidget(left_, 1);
+    row->addWidget(rightColumn_);
+    eccentric_->hide();
+}
+
+QWidget* BenchPanels::makeLeft() {
+    auto* displacement = new DisplacementPlot;
+    auto* trail = new BiasTrail;
+    panels_.insert(panels_.end(), {displacement, trail});
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(kGap);
+    plots_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    plots_->setSpacing(kGap);
+    plots_->addWidget(displacement, 1);
+    plots_->addWidget(trail, 1);
+    feet_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    feet_->setSpacing(kGap);
+    feet_->addWidget(tape_, 5);
+    feet_->addWidget(eccentric_, 2);
+    column->addWidget(grid_, 9);
+    column->addLayout(plots_, 7);
+    column->addLayout(feet_, 0);
+    return content;
+}
+
+QWidget* BenchPanels::makeRight() {
+    auto* readings = new ReadingsPanel;
+    auto* findings = new FindingsPanel;
+    panels_.insert(panels_.end(), {readings, findings});
+    auto* below = new QWidget;
+    auto* list = new QVBoxLayout(below);
+    list->setContentsMargins(0, 0, 0, 0);
+    list->setSpacing(kGap);
+    list->addWidget(readings, 0);
+    list->addWidget(findings, 1);
+    right_ = scrolling(below);
+    auto* column = new QWidget;
+    auto* all = new QVBoxLayout(column);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(kGap);
+    all->addWidget(gauge_, 3);
+    all->addWidget(right_, 5);
+    return column;
+}
+
+void BenchPanels::show(const SnapshotPtr& snapshot) {
+    shown_ = snapshot;
+    for (Panel* panel : panels_) panel->show(snapshot);
+}
+
+void BenchPanels::setEccentricShown(bool shown) { eccentric_->setVisible(shown); }
+
+void BenchPanels::setGaugeAlone(bool alone) {
+    gaugeAlone_ = alone;
+    left_->setVisible(!alone);
+    right_->setVisible(!alone);
+    gauge_->setFramed(!alone);
+    rightColumn_->setMaximumWidth(alone ? QWIDGETSIZE_MAX : kRightWidth);
+    rightColumn_->setMinimumWidth(0);
+    resizeEvent(nullptr);
+}
+
+void BenchPanels::resizeEvent(QResizeEvent*) {
+    const bool narrow = width() < kNarrow;
+    const auto direction = narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
+    if (plots_->direction() != direction) {
+        plots_->setDirection(direction);
+        feet_->setDirection(direction);
+    }
+    if (!gaugeAlone_) rightColumn_->setFixedWidth(narrow ? kRightNarrow : kRightWidth);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <memory>
+#include <vector>
+
+#include "widgets/panel.h"
+
+class QBoxLayout;
+class QScrollArea;
+
+namespace trueunit {
+
+class BiasGauge;
+class CharacterGrid;
+class EccentricPanel;
+class FindingsPanel;
+class TapeView;
+
+// Lays out the instruments: at the left the character on its grid, displacement, trail and tape, at the right gauge,
+// readings and findings. Where room is short the columns scroll, the gauge never does. All show one snapshot.
+class BenchPanels : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit BenchPanels(QWidget* parent = nullptr);
+
+    void show(const SnapshotPtr& snapshot);
+    using QWidget::show;
+    const SnapshotPtr& shown() const { return shown_; }
+
+    void setEccentricShown(bool shown);
+    void setGaugeAlone(bool alone);
+    bool gaugeAlone() const { return gaugeAlone_; }
+
+    CharacterGrid& grid() { return *grid_; }
+    BiasGauge& gauge() { return *gauge_; }
+    EccentricPanel& eccentric() { return *eccentric_; }
+    TapeView& tape() { return *tape_; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QWidget* makeLeft();
+    QWidget* makeRight();
+
+    CharacterGrid* grid_;
+    BiasGauge* gauge_;
+    EccentricPanel* eccentric_;
+    TapeView* tape_;
+    std::vector<Panel*> panels_;
+    QBoxLayout* plots_ = nullptr;
+    QBoxLayout* feet_ = nullptr;
+    QScrollArea* left_ = nullptr;
+    QScrollArea* right_ = nullptr;
+    QWidget* rightColumn_ = nullptr;
+    SnapshotPtr shown_;
+    bool gaugeAlone_ = false;
+};
+
+}  // namespace trueunit

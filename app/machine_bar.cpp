@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/machine_bar.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <optional>
+
+#include "app/captioned.h"
+#include "core/frame/code_table.h"
+
+namespace trueunit {
+
+namespace {
+
+const QString kAutomatic = QStringLiteral("automatic");
+constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // stop lengths met (NAVEDTRA 14189)
+constexpr std::array kWindows = {1, 8, 32, 128, 0};               // 0 = all
+
+QString valueText(const std::optional<double>& value) { return value ? QString::number(*value) : kAutomatic; }
+
+// "automatic", an empty field, or a number with point or comma and perhaps its unit behind it.
+bool readValue(const QString& text, std::optional<double>& value) {
+    const QString words = text.trimmed().section(QLatin1Char(' '), 0, 0).replace(QLatin1Char(','), QLatin1Char('.'));
+    value.reset();
+    if (words.isEmpty() || kAutomatic.startsWith(words.toLower())) return true;
+    bool isNumber = false;
+    const double number = words.toDouble(&isNumber);
+    if (isNumber) value = number;
+    return isNumber;
+}
+
+QComboBox* choice(bool typed, int narrowest, int widest) {
+    auto* box = new QComboBox;
+    box->setEditable(typed);
+    box->setInsertPolicy(QComboBox::NoInsert);
+    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    box->setMinimumWidth(narrowest);
+    box->setMaximumWidth(widest);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(3);
+    return box;
+}
+
+}  // namespace
+
+MachineBar::MachineBar(QWidget* parent)
+    : QWidget(parent),
+      name_(new QLineEdit),
+      code_(choice(false, 84, 130)),
+      speed_(choice(true, 88, 100)),
+      stop_(choice(true, 88, 100)),
+      window_(choice(false, 70, 84)) {
+    name_->setMinimumWidth(90);
+    name_->setMaximumWidth(180);
+    name_->setPlaceholderText(QStringLiteral("name"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    row->addWidget(
+        captioned(tr("Machine"), name_, tr("What the museum or owner calls it; stands on the report (Ctrl+M)")), 2);
+    row->addWidget(captioned(tr("Code"), code_, tr("What the combinations stand for (Ctrl+E)")), 1);
+    row->addWidget(captioned(tr("Speed, baud"), speed_, tr("Nominal speed; type any from 20 to 200 (Ctrl+B)")), 1);
+    row->addWidget(
+        captioned(tr("Stop, units"), stop_, tr("Nominal length of the stop; type any from 1 to 2.5 (Ctrl+T)")), 1);
+    row->addWidget(captioned(tr("Window"), window_, tr("Readings cover the last so many characters (W)")), 1);
+    speed_->lineEdit()->setAccessibleName(tr("Speed, baud"));
+    stop_->lineEdit()->setAccessibleName(tr("Stop, units"));
+    fillChoices();
+    show(Options{});
+    connect(name_, &QLineEdit::editingFinished, this, [this] { emit renamed(machine()); });
+    connect(name_, &QLineEdit::returnPressed, name_, &QWidget::clearFocus);
+    for (QComboBox* box : {code_, speed_, stop_, window_}) {
+        connect(box, &QComboBox::activated, this, &MachineBar::readFields);
+        if (!box->isEditable()) continue;
+        connect(box->lineEdit(), &QLineEdit::editingFinished, this, &MachineBar::readFields);
+        connect(box->lineEdit(), &QLineEdit::returnPressed, box, &QWidget::clearFocus);  // the space bar freezes again
+    }
+}
+
+void MachineBar::fillChoices() {
+    const QString names = QString::fromStdString(codeNames());
+    for (const QString& name : names.split(QStringLiteral(", ")))
+        if (const CodeTable* code = findCode(name.toStdString()))
+            code_->addItem(QString::fromUtf8(code->title.data(), qsizetype(code->title.size())), name);
+    speed_->addItem(kAutomatic);
+    for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(QString::number(s.baud));
+    stop_->addItem(kAutomatic);
+    for (const double s : kStops) stop_->addItem(QString::number(s));
+    for (const int n : kWindows) window_->addItem(n == 0 ? tr("all") : QString::number(n), n);
+}
+
+void MachineBar::show(const Options& options) {
+    shown_ = options;
+    code_->setCurrentIndex(std::max(0, code_->findData(QString::fromStdString(options.code))));
+    speed_->setEditText(valueText(options.baud));
+    stop_->setEditText(valueText(options.stopUnits));
+    int place = window_->findData(options.windowCharacters);
+    if (place < 0) {  // a number given on the command line
+        place = window_->count();
+        window_->addItem(QString::number(options.windowCharacters), options.windowCharacters);
+    }
+    window_->setCurrentIndex(place);
+}
+
+void MachineBar::readFields() {
+    Options options = shown_;
+    options.code = code_->currentData().toString().toStdString();
+    options.windowCharacters = window_->currentData().toInt();
+    if (!readValue(speed_->currentText(), options.baud))
+        emit refused(tr("The speed must be a number of baud, or automatic."));
+    else if (!readValue(stop_->currentText(), options.stopUnits))
+        emit refused(tr("The stop must be a number of units, or automatic."));
+    else if (options.code != shown_.code || options.baud != shown_.baud || options.stopUnits != shown_.stopUnits ||
+             options.windowCharacters != shown_.windowCharacters) {
+        emit wanted(options);
+        return;
+    }
+    show(shown_);
+}
+
+void MachineBar::setMachine(const QString& name) { name_->setText(name); }
+QString MachineBar::machine() const { return name_->text().trimmed(); }
+
+void MachineBar::focusMachine() { name_->setFocus(Qt::ShortcutFocusReason), name_->selectAll(); }
+void MachineBar::focusSpeed() { speed_->setFocus(Qt::ShortcutFocusReason), speed_->lineEdit()->selectAll(); }
+void MachineBar::focusStop() { stop_->setFocus(Qt::ShortcutFocusReason), stop_->lineEdit()->selectAll(); }
+void MachineBar::focusCode() { code_->setFocus(Qt::ShortcutFocusReason); }
+
+void MachineBar::stepWindow(int steps) {
+    const int count = window_->count();
+    window_->setCurrentIndex((window_->currentIndex() + steps + count) % count);
+    readFields();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/main_window.h"
+
+#include <QAbstractButton>
+#include <QAction>
+#include <QDateTime>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "app/bench_panels.h"
+#include "app/machine_bar.h"
+#include "app/message_line.h"
+#include "app/note_editor.h"
+#include "app/report_dialog.h"
+#include "app/report_page.h"
+#include "app/session.h"
+#include "app/source_picker.h"
+#include "app/top_bar.h"
+#include "widgets/bias_gauge.h"
+#include "widgets/character_grid.h"
+#include "widgets/eccentric_panel.h"
+#include "widgets/tape_view.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+MainWindow::MainWindow(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      clock_(session),
+      messages_(new MessageLine),
+      panels_(new BenchPanels),
+      editor_(new NoteEditor(&panels_->grid())) {
+    setWindowTitle(QStringLiteral("Trueunit"));
+    makeFrameActions();
+    makeInputActions();
+    makeBenchActions();
+    bar_ = new TopBar(session_, {freeze_, report_, alone_, keys_});
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(bar_);
+    column->addWidget(messages_);
+    column->addWidget(panels_, 1);
+    connectSession();
+    connectGrid();
+    connect(&clock_, &SnapshotClock::tick, this, &MainWindow::takeTick);
+    connect(&keeper_, &FrameKeeper::changed, this, &MainWindow::frameChanged);
+    panels_->grid().setFocus();
+    if (session_.sourceKind() == SourceKind::none)
+        bar_->source().playDemonstration();
+    else
+        sourceChanged();
+}
+
+void MainWindow::connectSession() {
+    connect(&session_, &Session::sourceChanged, this, &MainWindow::sourceChanged);
+    connect(&session_, &Session::sourceEnded, messages_, &MessageLine::warn);
+    connect(&session_, &Session::strongerChannel, this, [this](int channel) {
+        messages_->warn(tr("The signal seems to be on the %1 side; choose that side under Input.")
+                            .arg(channel == 0 ? tr("left") : tr("right")));
+    });
+    MachineBar& machine = bar_->machine();
+    machine.show(session_.options());
+    connect(&session_, &Session::optionsChanged, this, [this] { bar_->machine().show(session_.options()); });
+    connect(&machine, &MachineBar::refused, messages_, &MessageLine::warn);
+    connect(&machine, &MachineBar::wanted, this, [this](const Options& options) {
+        if (const Outcome outcome = session_.setOptions(options); !outcome) {
+            messages_->warn(QString::fromStdString(outcome.error().text));
+            bar_->machine().show(session_.options());
+        }
+    });
+    connect(&bar_->source(), &SourcePicker::refused, messages_, &MessageLine::warn);
+    connect(&bar_->source(), &SourcePicker::said, messages_, &MessageLine::say);
+    connect(&panels_->eccentric(), &EccentricPanel::turned, this,
+            [this](double percent) { session_.turnEccentric(percent); });
+}
+
+void MainWindow::sourceChanged() {
+    messages_->clear();
+    lostBefore_ = 0;
+    panels_->setEccentricShown(session_.hasEccentric());
+    panels_->eccentric().setTurnedSoFar(session_.eccentricPercent());
+    if (const Scenario* scenario = session_.scenario()) {
+        bar_->machine().setMachine(QString::fromStdString(scenario->machine.name));
+        messages_->say(QString::fromStdString(scenario->story));
+    }
+}
+
+void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
+    live_ = snapshot;
+    bar_->show(live_);
+    messages_->showState(QString::fromStdString(live_->stateText));
+    tellLosses(*live_);
+    if (keeper_.frozen())
+        tellFrozen();
+    else
+        panels_->show(live_);
+}
+
+void MainWindow::tellLosses(const Snapshot& snapshot) {
+    const std::uint64_t lost = snapshot.lostSamples + static_cast<std::uint64_t>(snapshot.reading.input.gaps);
+    if (lost > lostBefore_)
+        messages_->warn(
+            tr("Part of the input was lost and the framing began anew; close other programs that use the sound card."));
+    lostBefore_ = lost;
+}
+
+// What is frozen stands still; this says when it was taken and that the input goes on.
+void MainWindow::tellFrozen() {
+    if (!keeper_.frozen()) return messages_->showFrozen({});
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(keeper_.frame().takenSecondsUtc);
+    QString words = tr("Frozen %1").arg(taken.toString(QStringLiteral("HH:mm:ss")));
+    if (live_) {
+        const auto& bias = live_->reading.distortion.biasPercent;
+        words += tr(" \u00b7 live bias now %1")
+                     .arg(bias ? signedNumber(bias->value, 1) + QStringLiteral(" %") : QStringLiteral("\u2014"));
+        if (!live_->traces.empty()) words += tr(", character %1").arg(live_->traces.back()->number);
+    }
+    messages_->showFrozen(words + tr(" \u00b7 space lets go"));
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    // The space bar freezes wherever the focus is; Enter presses the button that has it.
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter))
+        button->animateClick();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void MainWindow::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), theme::kPaper); }
+
+void MainWindow::leaveView() {
+    if (panels_->gaugeAlone())
+        alone_->trigger();
+    else
+        messages_->clear();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include "app/frame_keeper.h"
+#include "app/snapshot_clock.h"
+#include "core/report/snapshot.h"
+#include "core/result.h"
+
+class QAction;
+
+namespace trueunit {
+
+class BenchPanels;
+class MessageLine;
+class NoteEditor;
+class Session;
+class TopBar;
+
+// The one window: connects the session, the clock, the panels and the frozen frame. Starts on the demonstration when
+// the session has no source. No arithmetic on signals here. Window's thread; the session outlives it.
+class MainWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(Session& session, QWidget* parent = nullptr);
+
+    FrameKeeper& keeper() { return keeper_; }
+    BenchPanels& panels() { return *panels_; }
+    TopBar& bar() { return *bar_; }
+    const MessageLine& messages() const { return *messages_; }
+
+    void toggleFreeze();
+    void setRemarks(const QString& remarks) { remarks_ = remarks; }
+    Outcome writeReportTo(const QString& path);  // of the frozen frame, or of this moment
+
+    QSize sizeHint() const override { return {1440, 900}; }
+    QSize minimumSizeHint() const override { return {680, 420}; }
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QAction* act(const QString& name, const QString& what, const QList<QKeySequence>& keys, std::function<void()> slot);
+    void makeFrameActions();
+    void makeInputActions();
+    void makeBenchActions();
+    void connectSession();
+    void connectGrid();
+
+    void takeTick(const std::shared_ptr<const Snapshot>& snapshot);
+    void tellLosses(const Snapshot& snapshot);
+    void tellFrozen();
+    void sourceChanged();
+    void frameChanged();
+    void startNote(double units, double level);
+    std::optional<std::size_t> noteNear(double units, double level) const;
+    void openNote(std::size_t index);
+    void openNextNote();
+    void askReport();
+    void leaveView();  // Escape: the gauge alone, then the message
+
+    Session& session_;
+    FrameKeeper keeper_;
+    SnapshotClock clock_;
+    TopBar* bar_ = nullptr;
+    MessageLine* messages_;
+    BenchPanels* panels_;
+    NoteEditor* editor_;
+    QAction* freeze_ = nullptr;
+    QAction* report_ = nullptr;
+    QAction* alone_ = nullptr;
+    QAction* keys_ = nullptr;
+    std::shared_ptr<const Snapshot> live_;
+    std::optional<std::size_t> editedNote_;  // empty: a new one at noteUnits_
+    double noteUnits_ = 0.0, noteLevel_ = 0.5;
+    std::uint64_t lostBefore_ = 0;
+    QString remarks_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window and the frozen frame: freezing, cursors, notes and the report.
+#include <QAction>
+#include <QDir>
+#include <cmath>
+
+#include "app/bench_panels.h"
+#include "app/machine_bar.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/note_editor.h"
+#include "app/report_dialog.h"
+#include "app/report_page.h"
+#include "app/session.h"
+#include "app/top_bar.h"
+#include "widgets/character_grid.h"
+#include "widgets/tape_view.h"
+
+namespace trueunit {
+
+void MainWindow::connectGrid() {
+    CharacterGrid& grid = panels_->grid();
+    connect(&grid, &CharacterGrid::noteRequested, this, &MainWindow::startNote);
+    connect(&grid, &CharacterGrid::cursorsChanged, &keeper_, &FrameKeeper::setCursors);
+    connect(&grid, &CharacterGrid::characterSelected, &keeper_, &FrameKeeper::chooseCharacter);
+    connect(&panels_->tape(), &TapeView::characterClicked, this, [this](quint64 number) {
+        panels_->grid().select(number);
+        panels_->tape().setSelected(number);
+        keeper_.chooseCharacter(number);
+    });
+    connect(editor_, &NoteEditor::kept, this, [this](const QString& text) {
+        if (editedNote_)
+            keeper_.editNote(*editedNote_, text);
+        else
+            keeper_.addNote(noteUnits_, noteLevel_, text);
+    });
+    connect(editor_, &NoteEditor::deleted, this, [this] {
+        if (editedNote_) keeper_.editNote(*editedNote_, {});
+    });
+}
+
+void MainWindow::toggleFreeze() {
+    const CharacterGrid& grid = panels_->grid();
+    if (keeper_.frozen())
+        keeper_.release();
+    else if (live_)
+        keeper_.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
+    else
+        messages_->say(tr("There is nothing to freeze yet."));
+    freeze_->setChecked(keeper_.frozen());
+}
+
+void MainWindow::frameChanged() {
+    const bool frozen = keeper_.frozen();
+    freeze_->setChecked(frozen);
+    panels_->show(frozen ? keeper_.frame().snapshot : live_);
+    panels_->tape().setSelected(frozen ? keeper_.frame().characterNumber : 0);
+    if (frozen)
+        panels_->grid().showFrame(keeper_.frame());
+    else
+        panels_->grid().showLive();
+    if (!frozen) editor_->hide();
+    tellFrozen();
+}
+
+std::optional<std::size_t> MainWindow::noteNear(double units, double level) const {
+    constexpr double kUnits = 0.12, kLevel = 0.12;  // about a finger's width on the grid
+    const auto& notes = keeper_.frame().notes;
+    for (std::size_t i = 0; i < notes.size(); ++i)
+        if (std::abs(notes[i].units - units) < kUnits && std::abs(notes[i].level - level) < kLevel) return i;
+    return std::nullopt;
+}
+
+// At a note that is there already, that one is opened.
+void MainWindow::startNote(double units, double level) {
+    if (!keeper_.frozen()) toggleFreeze();
+    if (!keeper_.frozen()) return;
+    if (const auto near = noteNear(units, level)) return openNote(*near);
+    editedNote_.reset();
+    noteUnits_ = units;
+    noteLevel_ = level;
+    editor_->open({}, true);
+}
+
+void MainWindow::openNote(std::size_t index) {
+    if (!keeper_.frozen() || index >= keeper_.frame().notes.size()) return;
+    editedNote_ = index;
+    editor_->open(QString::fromStdString(keeper_.frame().notes[index].text), false);
+}
+
+void MainWindow::openNextNote() {
+    const std::size_t count = keeper_.frozen() ? keeper_.frame().notes.size() : 0;
+    if (count == 0) return messages_->say(tr("There is no note on a frozen frame; N writes one."));
+    openNote(editedNote_ ? (*editedNote_ + 1) % count : 0);
+}
+
+Outcome MainWindow::writeReportTo(const QString& path) {
+    FrozenFrame frame = keeper_.frame();
+    if (!keeper_.frozen()) {
+        FrameKeeper moment;
+        const CharacterGrid& grid = panels_->grid();
+        moment.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
+        frame = moment.frame();
+    }
+    if (!frame.snapshot) return Error{"There is nothing to report yet; choose an input first."};
+    frame.machine = bar_->machine().machine().toStdString();
+    frame.remarks = remarks_.toStdString();
+    const Outcome outcome = writeReport(frame, path);
+    if (outcome)
+        messages_->sayWritten(path);
+    else
+        messages_->warn(QString::fromStdString(outcome.error().text));
+    return outcome;
+}
+
+// Freezes first, so that what is reported is what is seen.
+void MainWindow::askReport() {
+    const bool wasLive = !keeper_.frozen();
+    if (wasLive) toggleFreeze();
+    if (!keeper_.frozen()) return;
+    const QString machine = bar_->machine().machine();
+    ReportDialog dialog(machine, remarks_,
+                        QDir::toNativeSeparators(ReportDialog::freshPath(machine, keeper_.frame().takenSecondsUtc)),
+                        this);
+    if (dialog.exec() == QDialog::Accepted) {
+        bar_->machine().setMachine(dialog.machine());
+        remarks_ = dialog.remarks();
+        const Outcome written = writeReportTo(dialog.path());
+        if (!written) return;  // the sentence is said; the frame stays for another try
+    }
+    if (wasLive) keeper_.release();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/message_line.h"
+
+#include <QDesktopServices>
+#include <QDir>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QTimer>
+#include <QUrl>
+
+#include "app/elided_label.h"
+#include "widgets/theme.h"
+
+namespace trueunit {
+
+namespace {
+constexpr int kNewsMs = 20'000;
+}
+
+MessageLine::MessageLine(QWidget* parent)
+    : QWidget(parent),
+      words_(new ElidedLabel(this)),
+      folder_(new QLabel(this)),
+      frozen_(new ElidedLabel(this)),
+      forget_(new QTimer(this)) {
+    forget_->setSingleShot(true);
+    connect(forget_, &QTimer::timeout, this, &MessageLine::clear);
+    setFixedHeight(28);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(16, 0, 16, 0);
+    row->setSpacing(12);
+    row->addWidget(words_, 3);
+    row->addWidget(folder_, 0);
+    row->addWidget(frozen_, 2);
+    words_->setFont(theme::text(theme::kTextPx));
+    folder_->setFont(theme::text(theme::kTextPx));
+    folder_->setTextFormat(Qt::RichText);
+    folder_->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    connect(folder_, &QLabel::linkActivated, this, [](const QString& link) { QDesktopServices::openUrl(QUrl(link)); });
+    folder_->hide();
+    frozen_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
+    frozen_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    QPalette onInk = frozen_->palette();
+    onInk.setColor(QPalette::WindowText, theme::kPanel);
+    frozen_->setPalette(onInk);
+    frozen_->hide();
+    setAccessibleName(QStringLiteral("Messages"));
+}
+
+void MessageLine::speak(const QString& lead, const QString& sentence) {
+    lead_ = lead;
+    sentence_ = sentence;
+    folder_->hide();
+    forget_->stop();
+    refresh();
+}
+
+void MessageLine::say(const QString& sentence) {
+    speak({}, sentence);
+    forget_->start(kNewsMs);
+}
+
+// The triangle tells a warning from news without its colour.
+void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "), sentence); }
+
+void MessageLine::sayWritten(const QString& path) {
+    const QFileInfo file(path);
+    speak({}, QStringLiteral("The report was written: %1.").arg(QDir::toNativeSeparators(file.absoluteFilePath())));
+    folder_->setText(
+        QStringLiteral("<a href=\"%1\" style=\"color:%2\">open its folder</a>")
+            .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded), theme::kBlue.name()));
+    folder_->show();
+}
+
+void MessageLine::clear() { speak({}, {}); }
+
+void MessageLine::showState(const QString& sentence) {
+    if (sentence == state_) return;
+    state_ = sentence;
+    refresh();
+}
+
+void MessageLine::showFrozen(const QString& words) {
+    frozen_->say(words);
+    if (frozen_->isHidden() == !words.isEmpty()) {
+        frozen_->setVisible(!words.isEmpty());
+        update();
+    }
+}
+
+void MessageLine::refresh() {
+    const bool news = !sentence_.isEmpty();
+    QPalette colors = palette();
+    colors.setColor(QPalette::WindowText, !news ? theme::kSecondary : lead_.isEmpty() ? theme::kInk : theme::kOut);
+    words_->setPalette(colors);
+    words_->say(news ? lead_ + sentence_ : state_);
+}
+
+// While frozen the right half is inked, seen from across the room.
+void MessageLine::paintEvent(QPaintEvent*) {
+    if (frozen_->isHidden()) return;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme::kBlue);
+    painter.drawRoundedRect(QRectF(frozen_->geometry()).adjusted(-8.0, 2.0, 8.0, -2.0), 4.0, 4.0);
+}
+
+}  // namespace trueunit

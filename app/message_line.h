@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+class QTimer;
+
+namespace trueunit {
+
+class ElidedLabel;
+
+// The line under the controls: at the left one sentence about what happened and what to do, at the right what goes
+// on while the display is frozen. Always there, so nothing moves when it speaks.
+class MessageLine : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MessageLine(QWidget* parent = nullptr);
+
+    void say(const QString& sentence);        // plain news, gone after a while
+    void warn(const QString& sentence);       // something was refused or lost; stays until cleared
+    void sayWritten(const QString& path);     // a report was written; its folder opens on a click
+    void clear();                             // back to the state of the signal
+    void showState(const QString& sentence);  // what the signal is doing; seen while there is no news
+    void showFrozen(const QString& words);    // empty: not frozen
+
+    QString sentence() const { return sentence_; }  // the news, without what leads it
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void speak(const QString& lead, const QString& sentence);
+    void refresh();
+
+    ElidedLabel* words_;
+    QLabel* folder_;
+    ElidedLabel* frozen_;
+    QTimer* forget_;
+    QString sentence_, lead_, state_;
+};
+
+}  // namespace trueunit

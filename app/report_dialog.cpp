@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_dialog.h"
+
+#include <QDateTime>
+#include <QDialogButtonBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QStandardPaths>
+
+namespace trueunit {
+
+ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const QString& path, QWidget* parent)
+    : QDialog(parent),
+      machine_(new QLineEdit(machine)),
+      remarks_(new QPlainTextEdit(remarks)),
+      path_(new QLineEdit(path)) {
+    setWindowTitle(tr("Report"));
+    remarks_->setTabChangesFocus(true);
+    remarks_->setAccessibleName(tr("Remarks"));
+    remarks_->setPlaceholderText(tr("what was found and done"));
+    path_->setAccessibleName(tr("File"));
+    auto* choose = new QPushButton(tr("&Choose\u2026"));
+    connect(choose, &QPushButton::clicked, this, &ReportDialog::browse);
+    auto* file = new QHBoxLayout;
+    file->addWidget(path_, 1);
+    file->addWidget(choose);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    QPushButton* write = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);
+    write->setDefault(true);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(path_, &QLineEdit::textChanged, this,
+            [this, write] { write->setEnabled(!path_->text().trimmed().isEmpty()); });
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Machine"), machine_);
+    form->addRow(tr("&Remarks"), remarks_);
+    form->addRow(tr("&File"), file);
+    form->addRow(buttons);
+    resize(560, 300);
+    remarks_->setFocus();
+}
+
+QString ReportDialog::machine() const { return machine_->text().simplified(); }
+QString ReportDialog::remarks() const { return remarks_->toPlainText().trimmed(); }
+
+QString ReportDialog::path() const {
+    const QString path = QDir::fromNativeSeparators(path_->text().trimmed());
+    return path.endsWith(QStringLiteral(".png"), Qt::CaseInsensitive) ? path : path + QStringLiteral(".png");
+}
+
+void ReportDialog::browse() {
+    const QString chosen =
+        QFileDialog::getSaveFileName(this, tr("Write the report to"), path(), tr("PNG pictures (*.png)"));
+    if (!chosen.isEmpty()) path_->setText(QDir::toNativeSeparators(chosen));
+}
+
+QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc) {
+    QString name = machine.simplified();
+    name.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|\\x00-\\x1f]")), QStringLiteral("-"));
+    while (name.startsWith(QLatin1Char('.'))) name.remove(0, 1);
+    name = name.left(80).trimmed();
+    if (name.isEmpty()) name = QStringLiteral("machine");
+    const QString stem =
+        name + QDateTime::fromSecsSinceEpoch(takenSecondsUtc).toString(QStringLiteral(" yyyy-MM-dd HHmm"));
+    QString folder;
+    for (const auto place :
+         {QStandardPaths::PicturesLocation, QStandardPaths::DocumentsLocation, QStandardPaths::HomeLocation}) {
+        folder = QStandardPaths::writableLocation(place);
+        if (QFileInfo(folder).isDir() && QFileInfo(folder).isWritable()) break;
+    }
+    QString path = QDir(folder).filePath(stem + QStringLiteral(".png"));
+    for (int i = 2; QFileInfo::exists(path); ++i)
+        path = QDir(folder).filePath(QStringLiteral("%1 (%2).png").arg(stem).arg(i));
+    return path;
+}
+
+}  // namespace trueunit

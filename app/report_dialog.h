@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace trueunit {
+
+// What a report still needs from the person: the machine's name, remarks, and where to write it.
+class ReportDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    ReportDialog(const QString& machine, const QString& remarks, const QString& path, QWidget* parent = nullptr);
+
+    QString machine() const;
+    QString remarks() const;
+    QString path() const;  // ends in .png
+
+    // "Skerry 2 2026-11-25 1403.png" in the folder for pictures, else documents, else home; never one that exists.
+    static QString freshPath(const QString& machine, qint64 takenSecondsUtc);
+
+private:
+    void browse();
+
+    QLineEdit* machine_;
+    QPlainTextEdit* remarks_;
+    QLineEdit* path_;
+};
+
+}  // namespace trueunit

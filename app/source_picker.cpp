@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/source_picker.h"
+
+#include <QFileDialog>
+#include <QMenu>
+#include <QStandardPaths>
+
+#include "app/session.h"
+
+namespace trueunit {
+
+SourcePicker::SourcePicker(Session& session, QWidget* parent)
+    : QPushButton(parent), session_(session), menu_(new QMenu(this)) {
+    setMenu(menu_);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setMinimumWidth(150);
+    setMaximumWidth(260);
+    connect(menu_, &QMenu::aboutToShow, this, &SourcePicker::fill);
+    connect(&session_, &Session::sourceChanged, this, &SourcePicker::showSource);
+    showSource();
+}
+
+void SourcePicker::fill() {
+    menu_->clear();
+    const SourceKind kind = session_.sourceKind();
+    menu_->addAction(tr("Demonstration"), this, &SourcePicker::playDemonstration);
+    menu_->addAction(tr("Open a recording\u2026"), this, &SourcePicker::openRecording);
+    menu_->addAction(tr("Open a scenario file\u2026"), this, &SourcePicker::openScenario);
+    menu_->addSection(tr("Sound inputs"));
+    fillInputs();
+    menu_->addAction(tr("Look for inputs again"), this, &SourcePicker::rescan);
+    if (kind == SourceKind::soundInput && session_.channels() > 1) fillChannels();
+}
+
+void SourcePicker::fillInputs() {
+    const Result<DeviceList> inputs = session_.soundInputs();
+    if (!inputs || inputs->empty()) {
+        const QString why = inputs ? tr("no sound input found") : QString::fromStdString(inputs.error().text);
+        menu_->addAction(why)->setEnabled(false);
+        return;
+    }
+    const auto running = session_.soundInput();
+    for (const SoundDevice& device : *inputs) {
+        QString title = QString::fromStdString(device.title());
+        if (device.defaultInput) title += tr(", the system's choice");
+        QAction* action = menu_->addAction(title.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        action->setCheckable(true);
+        action->setChecked(running && running->sameAs(device));
+        connect(action, &QAction::triggered, this, [this, device] {
+            if (const Outcome outcome = session_.listen(device); !outcome)
+                emit refused(QString::fromStdString(outcome.error().text));
+        });
+    }
+}
+
+void SourcePicker::fillChannels() {
+    menu_->addSection(tr("Listen to the side"));
+    for (int channel = 0; channel < 2; ++channel) {
+        QAction* action = menu_->addAction(channel == 0 ? tr("left") : tr("right"));
+        action->setCheckable(true);
+        action->setChecked(session_.channel() == channel);
+        connect(action, &QAction::triggered, this, [this, channel] { session_.setChannel(channel); });
+    }
+}
+
+void SourcePicker::showSource() {
+    const QString words = session_.sourceKind() == SourceKind::none
+                              ? tr("choose an input")
+                              : QString::fromStdString(session_.sourceDescription());
+    QString shown = fontMetrics().elidedText(words, Qt::ElideRight, std::max(60, width() - 40));
+    setText(shown.replace(QLatin1Char('&'), QStringLiteral("&&")));
+    setToolTip(words + tr("\nWhat to listen to (Ctrl+I)"));
+    setAccessibleName(tr("Input: ") + words);
+}
+
+void SourcePicker::resizeEvent(QResizeEvent* event) {
+    QPushButton::resizeEvent(event);
+    showSource();
+}
+
+QString SourcePicker::ask(const QString& title, const QString& kinds) {
+    return QFileDialog::getOpenFileName(window(), title, QStandardPaths::writableLocation(QStandardPaths::HomeLocation),
+                                        kinds);
+}
+
+void SourcePicker::playDemonstration() {
+    if (const Outcome outcome = session_.playDemonstration(); !outcome)
+        emit refused(QString::fromStdString(outcome.error().text));
+}
+
+void SourcePicker::openRecording() {
+    const QString path =
+        ask(tr("Open a recording"), tr("Recordings (*.wav *.flac *.aiff *.aif *.ogg *.au *.caf);;All files (*)"));
+    if (path.isEmpty()) return;
+    if (const Outcome outcome = session_.playRecording(path.toStdString()); !outcome)
+        emit refused(QString::fromStdString(outcome.error().text));
+}
+
+void SourcePicker::openScenario() {
+    const QString path = ask(tr("Open a scenario file"), tr("Scenarios (*.json);;All files (*)"));
+    if (path.isEmpty()) return;
+    if (const Outcome outcome = session_.playScenario(path.toStdString()); !outcome)
+        emit refused(QString::fromStdString(outcome.error().text));
+}
+
+void SourcePicker::rescan() {
+    const Result<DeviceList> inputs = session_.rescanSoundInputs();
+    if (!inputs)
+        emit refused(QString::fromStdString(inputs.error().text));
+    else
+        emit said(inputs->empty() ? tr("No sound input was found; connect one and look again.")
+                                  : tr("%n sound inputs were found.", nullptr, int(inputs->size())));
+}
+
+}  // namespace trueunit

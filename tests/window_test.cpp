@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QImage>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QTemporaryDir>
+#include <QTest>
+#include <functional>
+
+#include "app/bench_panels.h"
+#include "app/machine_bar.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/session.h"
+#include "app/source_picker.h"
+#include "app/top_bar.h"
+#include "widgets/bias_gauge.h"
+#include "widgets/character_grid.h"
+#include "widgets/eccentric_panel.h"
+
+namespace trueunit {
+namespace {
+
+// The real window on the real session, playing the embedded demonstration at its own pace.
+class Window : public ::testing::Test {
+protected:
+    Window() {
+        window.resize(1440, 900);
+        window.show();
+        QTest::qWait(50);
+    }
+
+    // Lets the window run until it is so, at most so long.
+    static bool waitUntil(const std::function<bool()>& so, int seconds = 30) {
+        return QTest::qWaitFor(so, seconds * 1000);
+    }
+    const Snapshot* shown() const { return panels().shown().get(); }
+    BenchPanels& panels() const { return const_cast<MainWindow&>(window).panels(); }
+    std::optional<double> bias() const {
+        if (!shown() || !shown()->reading.distortion.biasPercent) return std::nullopt;
+        return shown()->reading.distortion.biasPercent->value;
+    }
+    bool biasIsKnown() {
+        return waitUntil([this] { return bias().has_value(); });
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) { QTest::keyClick(&window, key, modifiers); }
+
+    Session session;
+    MainWindow window{session};
+};
+
+TEST_F(Window, OpensOnTheDemonstrationWhenNoInputIsChosen) {
+    EXPECT_EQ(session.sourceKind(), SourceKind::scenario);
+    EXPECT_TRUE(waitUntil([this] { return shown() && shown()->state == SignalState::reading; }));
+    EXPECT_TRUE(panels().eccentric().isVisible());
+}
+
+TEST_F(Window, TheGaugeFollowsTheEccentric) {
+    Options options = session.options();
+    options.windowCharacters = 8;
+    ASSERT_TRUE(session.setOptions(options));
+    ASSERT_TRUE(biasIsKnown());
+    const double before = *bias();
+    for (int i = 0; i < 3; ++i) press(Qt::Key_Comma, Qt::ControlModifier);  // three coarse turns: marks shorter
+    const double turned = -3.0 * EccentricPanel::kCoarsePercent;
+    EXPECT_DOUBLE_EQ(session.eccentricPercent(), turned);
+    // The scenario scatters each instant by 0.5 % rms; eight characters carry the bias to some 0.3 %.
+    EXPECT_TRUE(waitUntil([&] { return bias() && std::abs(*bias() - (before + turned)) < 1.0; }))
+        << "from " << before << " to " << bias().value_or(0.0);
+}
+
+TEST_F(Window, WhatIsFrozenStaysWhileTheInputGoesOn) {
+    ASSERT_TRUE(biasIsKnown());
+    press(Qt::Key_Space);
+    ASSERT_TRUE(window.keeper().frozen());
+    const auto frozen = panels().shown();
+    const QString digits = panels().gauge().digits();
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->serial > frozen->serial + 20; }));
+    EXPECT_EQ(panels().shown(), frozen);
+    EXPECT_EQ(panels().gauge().digits(), digits);
+    EXPECT_TRUE(panels().grid().isFrozen());
+    press(Qt::Key_Space);
+    EXPECT_FALSE(window.keeper().frozen());
+    EXPECT_TRUE(waitUntil([&] { return panels().shown() && panels().shown()->serial > frozen->serial; }));
+    EXPECT_FALSE(panels().grid().isFrozen());
+}
+
+TEST_F(Window, TheSpaceBarFreezesWhicheverButtonHasTheFocusButWritesInATextField) {
+    ASSERT_TRUE(waitUntil([this] { return shown() != nullptr; }));
+    window.bar().source().setFocus();
+    QTest::keyClick(&window.bar().source(), Qt::Key_Space);
+    EXPECT_TRUE(window.keeper().frozen());
+    auto* name = window.bar().machine().findChild<QLineEdit*>();
+    ASSERT_NE(name, nullptr);
+    name->clear();
+    name->setFocus();
+    QTest::keyClicks(name, "Skerry 2");
+    EXPECT_EQ(window.bar().machine().machine(), "Skerry 2");
+    EXPECT_TRUE(window.keeper().frozen());
+}
+
+TEST_F(Window, AFrameThatWasLetGoComesBackWithItsNotes) {
+    ASSERT_TRUE(waitUntil([this] { return shown() != nullptr; }));
+    press(Qt::Key_Space);
+    window.keeper().addNote(2.0, 0.5, "rounded");
+    press(Qt::Key_Space);
+    ASSERT_FALSE(window.keeper().frozen());
+    press(Qt::Key_Space, Qt::ShiftModifier);
+    ASSERT_TRUE(window.keeper().frozen());
+    EXPECT_EQ(window.keeper().frame().notes.size(), 1U);
+}
+
+TEST_F(Window, ANoteIsWrittenByKeyAndChangesTheReport) {
+    ASSERT_TRUE(biasIsKnown());
+    press(Qt::Key_Space);
+    QTemporaryDir folder;
+    ASSERT_TRUE(window.writeReportTo(folder.filePath("without.png")));
+    press(Qt::Key_N);
+    auto* words = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(words, nullptr);
+    QTest::keyClicks(words, "front of the mark is early");
+    QTest::keyClick(words, Qt::Key_Return);
+    ASSERT_EQ(window.keeper().frame().notes.size(), 1U);
+    EXPECT_EQ(window.keeper().frame().notes[0].text, "front of the mark is early");
+    ASSERT_TRUE(window.writeReportTo(folder.filePath("with.png")));
+    EXPECT_NE(QImage(folder.filePath("with.png")), QImage(folder.filePath("without.png")));
+}
+
+TEST_F(Window, CursorsSetBeforeFreezingStandOnTheFrame) {
+    ASSERT_TRUE(biasIsKnown());
+    panels().grid().toggleCursors();
+    press(Qt::Key_Space);
+    EXPECT_TRUE(window.keeper().frame().cursors[0].has_value());
+    EXPECT_TRUE(window.keeper().frame().cursors[1].has_value());
+}
+
+TEST_F(Window, TheReportIsNamedAfterTheMachineAndTheLineSaysWhereItIs) {
+    ASSERT_TRUE(biasIsKnown());
+    QTemporaryDir folder;
+    const QString path = folder.filePath("page.png");
+    ASSERT_TRUE(window.writeReportTo(path));
+    const QImage page(path);
+    EXPECT_GE(page.width(), 1240);  // A4 at 150 dots an inch
+    EXPECT_GE(page.height(), 1754);
+    EXPECT_TRUE(page.text("Title").startsWith("Skerry 2"));  // the demonstration's machine
+    EXPECT_TRUE(window.messages().sentence().contains(path));
+}
+
+TEST_F(Window, AReportThatCannotBeWrittenIsOneSentenceAndNoFile) {
+    ASSERT_TRUE(biasIsKnown());
+    QTemporaryDir folder;
+    EXPECT_FALSE(window.writeReportTo(folder.filePath("no such folder/page.png")));
+    EXPECT_TRUE(window.messages().sentence().contains("could not be written"));
+    EXPECT_TRUE(QDir(folder.path()).isEmpty());
+}
+
+TEST_F(Window, AnInputThatFailsLeavesTheRunningOneAlone) {
+    ASSERT_TRUE(biasIsKnown());
+    const auto before = session.latest()->serial;
+    EXPECT_FALSE(session.playRecording("/nowhere/at/all.wav"));
+    EXPECT_EQ(session.sourceKind(), SourceKind::scenario);
+    EXPECT_TRUE(waitUntil([&] { return session.latest()->serial > before; }));
+}
+
+TEST_F(Window, ASpeedThatIsNoSpeedIsRefusedInOneSentenceAndTheOldOneStays) {
+    Options options = session.options();
+    options.baud = 4545.0;
+    emit window.bar().machine().wanted(options);
+    EXPECT_FALSE(session.options().baud.has_value());
+    EXPECT_EQ(window.messages().sentence(), "The speed must lie between 20 and 200 baud.");
+}
+
+TEST_F(Window, TheWindowOfCharactersGoesRoundByKey) {
+    ASSERT_EQ(session.options().windowCharacters, 0);
+    std::vector<int> seen;
+    for (int i = 0; i < 5; ++i) {
+        press(Qt::Key_W);
+        seen.push_back(session.options().windowCharacters);
+    }
+    EXPECT_EQ(seen, (std::vector<int>{1, 8, 32, 128, 0}));
+}
+
+TEST_F(Window, TheGaugeAloneHidesAllElseAndEscapeBringsItBack) {
+    press(Qt::Key_G);
+    QTest::qWait(50);
+    EXPECT_FALSE(panels().grid().isVisible());
+    EXPECT_FALSE(window.bar().isVisible());
+    EXPECT_GT(panels().gauge().width(), 1300);
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(panels().grid().isVisible());
+    EXPECT_TRUE(window.bar().isVisible());
+}
+
+TEST_F(Window, FitsSmallScreens) {
+    EXPECT_LE(window.minimumSizeHint().width(), 720);  // 1440 x 900 at 200 %
+    EXPECT_LE(window.minimumSizeHint().height(), 450);
+    for (const QSize size : {QSize(1366, 768), QSize(720, 450)}) {
+        window.resize(size);
+        QTest::qWait(50);
+        EXPECT_EQ(window.size(), size);
+        const QRect gauge(panels().gauge().mapTo(&window, QPoint(0, 0)), panels().gauge().size());
+        EXPECT_TRUE(window.rect().contains(gauge)) << size.width();  // never scrolled away
+    }
+}
+
+TEST_F(Window, EveryActionHasAKeyAndWords) {
+    for (const QAction* action : window.actions()) {
+        EXPECT_FALSE(action->shortcuts().isEmpty()) << action->text().toStdString();
+        EXPECT_FALSE(action->toolTip().isEmpty()) << action->text().toStdString();
+    }
+    QStringList keys;
+    for (const QAction* action : window.actions())
+        for (const QKeySequence& key : action->shortcuts()) keys += key.toString();
+    EXPECT_EQ(keys.removeDuplicates(), 0);
+}
+
+TEST_F(Window, EveryControlHasAnAccessibleName) {
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible()) continue;
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        const bool named = !widget->accessibleName().isEmpty() || (button && !button->text().isEmpty());
+        EXPECT_TRUE(named) << widget->metaObject()->className() << " in "
+                           << widget->parentWidget()->metaObject()->className();
+    }
+}
+
+}  // namespace
+}  // namespace trueunit
