@@ -18,7 +18,12 @@ Condition element(unsigned code, int index) {  // 0 = start, 1..5 levels, 6 stop
 
 Reading readingOfLongMarks() {
     Reading r;
-    r.input = {InputKind::loop, false, 48000.0, 42.0, 43.0, -12.0, {8.1}, 0.0, 0, 50.0};
+    r.input.kind = InputKind::loop;
+    r.input.inverted = false;
+    r.input.rateHz = 48000.0;
+    r.input.seconds = 42.0;
+    r.input.snrDb = 43.0;
+    r.input.couplingHz = {8.1};
     r.text = {"ita2", "RYRYRYRYRYRY THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\nRYRYRYRY", 32, 0};
     r.speed = {45.45,
                22.0,
