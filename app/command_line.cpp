@@ -17,7 +17,7 @@ struct CommandRule {
     QStringList options;
 };
 
-const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "window", "slice"};
+const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "tones", "window", "slice"};
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
@@ -25,13 +25,14 @@ const std::map<QString, CommandRule>& commandRules() {
         {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
         {"inputs", {Kind::inputs, false, false, {}}},
+        {"picture", {Kind::picture, false, true, kMeasuring + QStringList{"out", "seconds", "size"}}},
     };
     return rules;
 }
 
 void addOptions(QCommandLineParser& parser) {
-    for (const char* name :
-         {"baud", "stop", "code", "expect", "input", "window", "slice", "out", "machine", "seconds", "rate", "bits"})
+    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "out", "machine",
+                             "seconds", "rate", "bits", "size"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     parser.addOption(QCommandLineOption("json"));
     parser.addOption(QCommandLineOption(QStringList{"h", "help"}));
@@ -70,6 +71,16 @@ std::optional<Error> readInput(const QCommandLineParser& parser, InputKind& into
     return std::nullopt;
 }
 
+std::optional<Error> readTones(const QCommandLineParser& parser, std::vector<double>& into) {
+    if (!parser.isSet("tones")) return std::nullopt;
+    for (const QString& tone : parser.value("tones").split(',')) {
+        bool isNumber = false;
+        into.push_back(tone.toDouble(&isNumber));
+        if (!isNumber) return Error{"--tones wants one or two frequencies in Hz, like 1000 or 1270,1070."};
+    }
+    return std::nullopt;
+}
+
 std::optional<Error> readMeasuring(const QCommandLineParser& parser, Options& options) {
     std::optional<double> slice;
     if (auto e = readNumber(parser, "baud", options.baud)) return e;
@@ -77,10 +88,22 @@ std::optional<Error> readMeasuring(const QCommandLineParser& parser, Options& op
     if (auto e = readNumber(parser, "slice", slice)) return e;
     if (auto e = readWindow(parser, options.windowCharacters)) return e;
     if (auto e = readInput(parser, options.input)) return e;
+    if (auto e = readTones(parser, options.tonesHz)) return e;
     if (slice) options.slicePercent = *slice;
     if (parser.isSet("code")) options.code = parser.value("code").toStdString();
     if (parser.isSet("expect")) options.expect = parser.value("expect").toStdString();
     return options.problem();
+}
+
+std::optional<Error> readSize(const QCommandLineParser& parser, std::optional<std::pair<int, int>>& into) {
+    if (!parser.isSet("size")) return std::nullopt;
+    const QStringList sides = parser.value("size").split('x');
+    const int width = sides.value(0).toInt();
+    const int height = sides.value(1).toInt();
+    if (sides.size() != 2 || width < 200 || width > 8000 || height < 200 || height > 8000)
+        return Error{"--size must be like 1440x900, 200 to 8000 pixels a side."};
+    into = {width, height};
+    return std::nullopt;
 }
 
 std::optional<Error> readRendering(const QCommandLineParser& parser, Command& command) {
@@ -90,6 +113,7 @@ std::optional<Error> readRendering(const QCommandLineParser& parser, Command& co
         return Error{"--seconds must lie above 0 and be at most 86400."};
     if (command.rateHz && !(*command.rateHz >= 8000.0 && *command.rateHz <= 768000.0))
         return Error{"--rate must lie between 8000 and 768000 Hz."};
+    if (auto e = readSize(parser, command.size)) return e;
     if (!parser.isSet("bits")) return std::nullopt;
     static const std::map<QString, SampleFormat> formats = {
         {"16", SampleFormat::pcm16}, {"24", SampleFormat::pcm24}, {"32", SampleFormat::float32}};
@@ -110,12 +134,12 @@ std::optional<Error> strayOption(const QCommandLineParser& parser, const QString
 std::optional<Error> readOperands(const QCommandLineParser& parser, const CommandRule& rule, Command& command) {
     const QStringList operands = parser.positionalArguments();
     const std::string name = operands.front().toStdString();
-    const qsizetype wanted = rule.needsFile ? 2 : 1;
-    if (operands.size() < wanted)
+    const qsizetype wanted = rule.needsFile || rule.kind == Kind::picture ? 2 : 1;
+    if (operands.size() < wanted && rule.needsFile)
         return Error{"trueunit " + name + " wants a " + (rule.kind == Kind::render ? "scenario" : "recording") + "."};
     if (operands.size() > wanted)
         return Error{"\"" + operands.at(wanted).toStdString() + "\" is one argument too many for " + name + "."};
-    if (rule.needsFile) command.file = operands.at(1).toStdString();
+    command.file = operands.value(1).toStdString();
     command.out = parser.value("out").toStdString();
     command.machine = parser.value("machine").toStdString();
     if (rule.needsOut && command.out.empty()) return Error{"trueunit " + name + " wants --out with a file to write."};
@@ -163,6 +187,7 @@ std::string helpText() {
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC
   trueunit inputs                         list the sound inputs and outputs
+  trueunit picture [FILE] --out X.png     a picture of the window playing a recording, a scenario or the demonstration
 
 measuring (window, measure, report)
   --baud B          nominal speed, 20 to 200 baud; otherwise the nearest usual speed within 3 %
@@ -170,6 +195,7 @@ measuring (window, measure, report)
   --code NAME       ita2 or ita2-us
   --expect TEXT     text of the tape loop being sent, from any point of it
   --input KIND      auto, loop, tone or two-tone
+  --tones HZ[,HZ]   the tone, or both of two tones; otherwise found from the signal
   --window N|all    characters the readings cover, counted from the end
   --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
 
@@ -182,6 +208,11 @@ rendering
   --seconds S       length; otherwise the scenario's, or a minute
   --rate HZ         sample rate; otherwise the scenario's
   --bits 16|24|32   sample format; 32 is float, which FLAC does not know
+
+picture
+  --out FILE        the PNG to write
+  --seconds S       of playing before it is taken; otherwise 8
+  --size WxH        of the window; otherwise 1440x900
 
   -h, --help        this page
   -v, --version     the version

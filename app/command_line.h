@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "core/acquire/recording_writer.h"
 #include "core/options.h"
@@ -13,7 +14,7 @@ namespace trueunit {
 
 // What the person asked for on the command line; a plain value.
 struct Command {
-    enum class Kind { window, measure, report, render, inputs, help, version };
+    enum class Kind { window, measure, report, render, inputs, picture, help, version };
 
     Kind kind = Kind::window;
     std::string file;     // recording or scenario
@@ -21,9 +22,10 @@ struct Command {
     std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;
-    std::optional<double> seconds;  // render: length
+    std::optional<double> seconds;  // render: length; picture: of running before it is taken
     std::optional<double> rateHz;   // render: sample rate
     SampleFormat format = SampleFormat::float32;
+    std::optional<std::pair<int, int>> size;  // picture: of the window, pixels
 };
 
 // The arguments without the program's name. Unusable ones give one sentence; nothing is printed.

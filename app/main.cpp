@@ -3,6 +3,7 @@
 #include <cstdio>
 
 #include "app/commands.h"
+#include "app/run_window.h"
 #include "app/version.h"
 
 using namespace trueunit;
@@ -44,12 +45,11 @@ int main(int argc, char** argv) {
 
     const Result<Command> command = parseCommandLine(arguments);
     if (!command) return refuse(command.error());
-    if (command->kind == Command::Kind::report) {  // draws, but shows nothing
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        qInstallMessageHandler(
-            [](QtMsgType, const QMessageLogContext&, const QString&) {});  // talk of missing desktops
-        const QGuiApplication application(argc, argv);
-        return runReport(*command);
+    if (command->kind == Command::Kind::report || command->kind == Command::Kind::picture) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");  // draws, but shows nothing
+        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // of missing desktops
+        const QApplication application(argc, argv);
+        return command->kind == Command::Kind::report ? runReport(*command) : runPicture(*command);
     }
     if (command->kind != Command::Kind::window) {
         const QCoreApplication application(argc, argv);
@@ -57,5 +57,6 @@ int main(int argc, char** argv) {
     }
     if (!hasDisplay())
         return refuse(Error{"There is no display for the window; the commands in trueunit --help need none."});
-    return 2;
+    const QApplication application(argc, argv);
+    return runWindow(*command);
 }

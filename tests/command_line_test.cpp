@@ -79,6 +79,8 @@ TEST(CommandLine, UnusableArgumentsGiveOneSentence) {
         {"measure", "a.wav", "--code", "morse"},
         {"measure", "a.wav", "--input", "radio"},
         {"measure", "a.wav", "--window", "0"},
+        {"measure", "a.wav", "--tones", "high"},
+        {"measure", "a.wav", "--tones", "1000,1500,2000"},
         {"measure", "a.wav", "--window", "some"},
         {"measure", "a.wav", "--slice", "95"},
         {"measure", "a.wav", "--loud"},
@@ -90,6 +92,8 @@ TEST(CommandLine, UnusableArgumentsGiveOneSentence) {
         {"render", "a.json", "--out", "a.wav", "--rate", "10"},
         {"render", "a.json", "--out", "a.wav", "--bits", "8"},
         {"inputs", "more"},
+        {"picture"},
+        {"picture", "--out", "a.png", "--size", "1440"},
         {"--json"},
     };
     for (const QStringList& arguments : unusable) {

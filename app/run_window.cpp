@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/run_window.h"
+
+#include <QApplication>
+
+#include "app/commands.h"
+#include "app/main_window.h"
+#include "app/session.h"
+#include "app/settings.h"
+#include "app/window_picture.h"
+
+namespace trueunit {
+
+namespace {
+
+// What the command line says counts for this run; what it does not say stays as it was.
+Options merged(Options kept, const Options& said) {
+    const Options defaults;
+    if (said.baud) kept.baud = said.baud;
+    if (said.stopUnits) kept.stopUnits = said.stopUnits;
+    if (said.code != defaults.code) kept.code = said.code;
+    if (said.input != defaults.input) kept.input = said.input;
+    if (!said.tonesHz.empty()) kept.tonesHz = said.tonesHz;
+    if (said.windowCharacters != defaults.windowCharacters) kept.windowCharacters = said.windowCharacters;
+    if (said.slicePercent != defaults.slicePercent) kept.slicePercent = said.slicePercent;
+    kept.expect = said.expect;
+    return kept;
+}
+
+// The input of last time, if it is there; without one the window begins with the demonstration.
+void listenAsBefore(Session& session, const Settings& settings) {
+    if (settings.deviceName.empty()) return;
+    const Result<DeviceList> inputs = session.soundInputs();
+    if (!inputs) return;
+    if (const auto device = findDevice(*inputs, settings.deviceName, settings.deviceHostApi))
+        (void)static_cast<bool>(session.listen(*device, settings.channel));
+}
+
+void keep(const Session& session) {
+    Settings settings;
+    settings.options = session.options();
+    if (const auto device = session.soundInput()) {
+        settings.deviceName = device->name;
+        settings.deviceHostApi = device->hostApi;
+        settings.channel = session.channel();
+    }
+    saveSettings(settings);
+}
+
+Outcome playFile(Session& session, const std::string& file) {
+    if (file.empty()) return session.playDemonstration();
+    if (file.ends_with(".json")) return session.playScenario(file);
+    return session.playRecording(file);
+}
+
+}  // namespace
+
+int runWindow(const Command& command) {
+    const Settings settings = loadSettings();
+    Session session(merged(settings.options, command.options));
+    listenAsBefore(session, settings);
+    MainWindow window(session);
+    window.show();
+    const int code = QApplication::exec();
+    keep(session);
+    return code;
+}
+
+int runPicture(const Command& command) {
+    Session session(command.options);
+    if (const Outcome playing = playFile(session, command.file); !playing) return refuse(playing.error());
+    PictureRequest request;
+    request.file = QString::fromStdString(command.out);
+    if (command.seconds) request.afterSeconds = *command.seconds;
+    if (command.size) request.size = QSize(command.size->first, command.size->second);
+    return takeWindowPicture(session, request);
+}
+
+}  // namespace trueunit
