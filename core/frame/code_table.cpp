@@ -2,6 +2,7 @@
 #include "core/frame/code_table.h"
 
 #include <array>
+#include <bit>
 #include <cstdint>
 
 namespace trueunit {
@@ -71,20 +72,54 @@ constexpr Alphabet makeAlphabet(bool us) {
     return a;
 }
 
+constexpr Alphabet kInternational = makeAlphabet(false);
+constexpr Alphabet kUs = makeAlphabet(true);
+
 struct Code {
     CodeTable table;
-    Alphabet alphabet;
+    const Alphabet* alphabet;  // nullptr: eight levels, seven of them International Alphabet No. 5 (ITU-T T.50)
 };
 
 constexpr std::array kCodes = {
-    Code{{"ita2", "ITA2, international figures", 5}, makeAlphabet(false)},
-    Code{{"ita2-us", "ITA2, US figures", 5}, makeAlphabet(true)},
+    Code{{"ita2", "ITA2, international figures", 5, false, false}, &kInternational},
+    Code{{"ita2-us", "ITA2, US figures", 5, false, false}, &kUs},
+    Code{{"ita2-unshift", "ITA2, international, unshift on space", 5, true, false}, &kInternational},
+    Code{{"ita2-us-unshift", "ITA2, US figures, unshift on space", 5, true, false}, &kUs},
+    Code{{"ita5", "eight levels, IA5 with even parity", 8, false, true}, nullptr},
 };
 
-const Alphabet& alphabetOf(const CodeTable& table) {
+const Alphabet* alphabetOf(const CodeTable& table) {
     for (const Code& c : kCodes)
         if (c.table.name == table.name) return c.alphabet;
-    return kCodes[0].alphabet;
+    return &kInternational;
+}
+
+constexpr unsigned kSevenBits = 0x7F;
+constexpr unsigned kParityBit = 0x80;
+
+std::string eightLevelText(unsigned code) {
+    const unsigned c = code & kSevenBits;
+    if (c == '\n') return "\n";
+    return c >= 0x20 && c < 0x7F ? std::string(1, static_cast<char>(c)) : std::string();
+}
+
+std::string eightLevelName(unsigned code) {
+    switch (const unsigned c = code & kSevenBits; c) {
+        case 0x00:
+            return "null";
+        case 0x07:
+            return "bell";
+        case 0x0A:
+            return "line feed";
+        case 0x0D:
+            return "carriage return";
+        case 0x20:
+            return "space";
+        case 0x7F:
+            return "delete";
+        default:
+            return c < 0x20 ? "control " + std::string(1, static_cast<char>(c + 0x40)) : eightLevelText(code);
+    }
 }
 
 char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; }
@@ -103,25 +138,44 @@ std::string codeNames() {
     return names;
 }
 
+bool parityRight(const CodeTable& table, unsigned code) { return !table.evenParity || std::popcount(code) % 2 == 0; }
+
 std::string Decoder::text(unsigned code) {
-    if (code == kLetters) shift_ = Shift::letters;
+    const Alphabet* alphabet = alphabetOf(*table_);
+    if (!alphabet) return eightLevelText(code);
+    if (code == kLetters || (code == kSpace && table_->unshiftsOnSpace)) shift_ = Shift::letters;
     if (code == kFigures) shift_ = Shift::figures;
-    const Position& p = alphabetOf(*table_)[code % kShiftedPositions];
+    const Position& p = (*alphabet)[code % kShiftedPositions];
     return shift_ == Shift::letters ? p.letters : p.figures;
 }
 
 std::string Decoder::name(unsigned code) {
+    const Alphabet* alphabet = alphabetOf(*table_);
+    if (!alphabet) return eightLevelName(code);
     text(code);
-    const Position& p = alphabetOf(*table_)[code % kShiftedPositions];
+    const Position& p = (*alphabet)[code % kShiftedPositions];
     return shift_ == Shift::letters ? p.lettersName : p.figuresName;
 }
 
+std::basic_string<unsigned char> encodeEightLevels(std::string_view text) {
+    std::basic_string<unsigned char> out;
+    for (const char c : text) {
+        const auto code = static_cast<unsigned char>(c);
+        if (code > kSevenBits) continue;
+        out += static_cast<unsigned char>(std::popcount(code) % 2 == 0 ? code : code | kParityBit);
+    }
+    return out;
+}
+
 std::basic_string<unsigned char> encode(const CodeTable& table, std::string_view text) {
-    const Alphabet& alphabet = alphabetOf(table);
+    const Alphabet* shifted = alphabetOf(table);
+    if (!shifted) return encodeEightLevels(text);
+    const Alphabet& alphabet = *shifted;
     std::basic_string<unsigned char> out;
     Shift shift = Shift::letters;
     for (const char raw : text) {
         const char c = upper(raw);
+        if (c == ' ' && table.unshiftsOnSpace) shift = Shift::letters;
         if (c == '\r') {
             out += static_cast<unsigned char>(kCarriageReturn);
             continue;

@@ -8,12 +8,16 @@ namespace trueunit {
 
 enum class Shift { letters, figures };
 
-// A start-stop code: number of levels, and what each combination prints in either shift.
+// A start-stop code: number of levels, and what each combination prints.
 struct CodeTable {
     std::string_view name;   // as on the command line
     std::string_view title;  // for the window
     int levels;              // 5 or 8
+    bool unshiftsOnSpace;    // a space returns to letters
+    bool evenParity;         // the last level makes the number of marks even
 };
+
+bool parityRight(const CodeTable& table, unsigned code);  // true where there is no parity
 
 const CodeTable* findCode(std::string_view name);  // nullptr: no such code
 std::string codeNames();                           // "ita2, ita2-us"

@@ -41,6 +41,14 @@ TextReading textOf(const std::vector<const LoggedCharacter*>& window, const std:
     return text;
 }
 
+void noteParity(Reading& r, const std::vector<const LoggedCharacter*>& window, const CodeTable& code) {
+    if (!code.evenParity) return;
+    const auto right =
+        std::count_if(window.begin(), window.end(), [&](auto* c) { return parityRight(code, c->character.code); });
+    r.notes.push_back("Parity is even in " + std::to_string(right) + " of " + std::to_string(window.size()) +
+                      " characters.");
+}
+
 ContactReading contactOf(const std::vector<const LoggedCharacter*>& window) {
     ContactReading contact;
     for (const LoggedCharacter* c : window) {
@@ -188,6 +196,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
 
     const CodeTable* code = findCode(options.code);
     const int levels = code ? code->levels : 5;
+    if (code) noteParity(r, characters.window, *code);
     const std::vector<const Character*> window = plain(characters.window);
     const std::vector<const Character*> recent = plain(characters.recent);
     const std::optional<UnitFit> fit = fitWindow(window, recent);
