@@ -16,7 +16,8 @@ constexpr double kSlowestBaud = 35.0;
 constexpr double kFastestBaud = 130.0;
 constexpr double kStep = 1.012;
 constexpr std::size_t kFewestEdges = 20;
-constexpr double kShortestSeconds = 1.1;
+constexpr double kShortestSeconds = 1.1;   // of tape, unless it runs fast
+constexpr std::size_t kManyEdges = 64;
 constexpr std::size_t kFewestCharacters = 5;
 constexpr std::size_t kStartsTried = 5;
 constexpr double kMostErrors = 0.12;
@@ -90,7 +91,8 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
 
 std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels) {
     if (edges.size() < kFewestEdges || isSquareWave(edges)) return std::nullopt;
-    if ((edges.back().time - edges.front().time) * secondsPerSample < kShortestSeconds) return std::nullopt;
+    const double span = (edges.back().time - edges.front().time) * secondsPerSample;
+    if (span < kShortestSeconds && edges.size() < kManyEdges) return std::nullopt;
     Attempt best;
     for (const bool inverted : {false, true})
         for (std::size_t first = 0, starts = 0; first < edges.size() && starts < kStartsTried; ++first) {
