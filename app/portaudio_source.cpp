@@ -60,6 +60,7 @@ struct PortAudioSource::Stream {
                                   &Stream::callback, this);
             if (error != paNoError) continue;
             rateHz = rate;
+            capture.setRate(rate);
             error = Pa_StartStream(handle);
             if (error == paNoError) return;
             Pa_CloseStream(handle);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <chrono>
 #include <thread>
+#include <utility>
 
 namespace trueunit {
 
@@ -22,6 +23,10 @@ bool SoundCapture::capture(const float* interleaved, std::uint64_t frames, bool 
     const std::int64_t now = nowNs();
     const int heard = std::min(channel.load(std::memory_order_relaxed), channels_ - 1);
     block_.lossBefore |= overflowed;
+    if (const std::uint64_t missing = losses_.push(frames, now); missing > 0) {
+        taken_ += std::exchange(filled_, 0) + missing;  // what was begun has a hole in it
+        block_.lossBefore = true;
+    }
     for (std::uint64_t i = 0; i < frames; ++i) {
         const float* frame = interleaved + i * static_cast<std::uint64_t>(channels_);
         for (std::size_t c = 0; c < static_cast<std::size_t>(channels_); ++c) {

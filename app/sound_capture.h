@@ -5,6 +5,7 @@
 #include <atomic>
 #include <cstdint>
 
+#include "app/loss_watch.h"
 #include "core/acquire/sample_ring.h"
 
 namespace trueunit {
@@ -15,6 +16,8 @@ namespace trueunit {
 class SoundCapture {
 public:
     SoundCapture(SampleRing& ring, int channels) : ring_(&ring), channels_(channels) {}
+
+    void setRate(double rateHz) { losses_ = LossWatch(rateHz); }  // before the first call
 
     // Interleaved frames as they come. Returns false when the owner has let go and the stream should end.
     bool capture(const float* interleaved, std::uint64_t frames, bool overflowed) noexcept;
@@ -29,9 +32,10 @@ public:
 private:
     SampleRing* ring_;
     int channels_;
-    SampleBlock block_;  // being filled; callback thread only, as are the next four
+    SampleBlock block_;  // being filled; callback thread only, as are the next five
     std::size_t filled_ = 0;
     std::uint64_t taken_ = 0;  // samples since the start; advances even when a block is dropped
+    LossWatch losses_{48000.0};
     std::array<float, 2> previous_{};
     std::array<double, 2> energy_{};
     std::atomic<bool> released_{false};  // written by the owner
