@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/simulate/scenario_source.h"
 
+#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <mutex>
@@ -8,6 +9,10 @@
 #include "core/simulate/scenario_signal.h"
 
 namespace trueunit {
+
+namespace {
+constexpr std::chrono::milliseconds kLongestNap{20};
+}
 
 struct ScenarioSource::Player {
     explicit Player(Scenario s) : scenario(std::move(s)) {}
@@ -41,8 +46,10 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
         }
         // A card hands a block over when its last sample has been taken.
         const double due = static_cast<double>(block->firstSample + SampleBlock::kSamples) / signal.samplesPerSecond();
-        std::this_thread::sleep_until(began +
-                                      std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(due)));
+        const auto until = began + std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(due));
+        while (!stop.stop_requested() && Clock::now() < until)  // behind a gap the wait is long, a stop is not
+            std::this_thread::sleep_until(std::min(until, Clock::now() + kLongestNap));
+        if (stop.stop_requested()) return;
         block->stampNs = std::chrono::duration_cast<std::chrono::nanoseconds>(Clock::now().time_since_epoch()).count();
         ring.tryPush(*block);  // a full ring counts the loss itself
     }
@@ -77,9 +84,9 @@ SourceState ScenarioSource::state() const { return player_->state.load(); }
 double ScenarioSource::rateHz() const { return player_->scenario.card.rateHz; }
 
 std::string ScenarioSource::description() const {
-    std::string kilohertz = std::to_string(std::lround(rateHz() / 100.0) / 10);
-    const long tenths = std::lround(rateHz() / 100.0) % 10;
-    if (tenths != 0) kilohertz += "." + std::to_string(tenths);
+    const long tenths = std::lround(rateHz() / 100.0);
+    std::string kilohertz = std::to_string(tenths / 10);
+    if (tenths % 10 != 0) kilohertz += "." + std::to_string(tenths % 10);
     return player_->scenario.machine.name + ", simulated (" + kilohertz + " kHz)";
 }
 
