@@ -3,14 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
-#include <numbers>
-#include <tuple>
 #include <utility>
 #include <vector>
 
+#include "core/condition/high_pass_search.h"
 #include "core/condition/line_restorer.h"
-#include "core/normal_equations.h"
+#include "core/condition/line_trial.h"
 
 namespace trueunit {
 
@@ -29,14 +27,6 @@ constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of square
 constexpr double kTwoPoleGain = 1.03;
 constexpr float kRail = 0.999F;    // full scale
 constexpr double kSilence = 1e-5;  // full scale
-
-struct Stretch {
-    std::vector<double> heard;
-    double rateHz = 0.0;
-    std::vector<Transition> transitions;
-    std::vector<char> clipped;  // at the rail: true only that it was at least so much
-    std::vector<char> blind;    // not to be explained by the fit
-};
 
 Stretch thin(std::span<const float> heard, double rateHz) {
     const auto q = std::max<std::size_t>(1, static_cast<std::size_t>(rateHz / kStudyRateHz));
@@ -119,132 +109,6 @@ void markBlind(Stretch& s, double secondsAfter) {
         const auto to = static_cast<std::size_t>(std::max(0.0, t.time + secondsAfter * s.rateHz + 1.0));
         for (std::size_t i = from; i < std::min(to, s.blind.size()); ++i) s.blind[i] = 1;
     }
-}
-
-struct Trial {
-    double squares = std::numeric_limits<double>::infinity();
-    LineFit fit;
-};
-
-// Swing, offset and the coupling's state at the start are linear once the high-pass is given.
-Trial tryHighPass(const Stretch& s, const HighPass& highPass) {
-    CouplingLoss loss(highPass, s.rateHz);
-    std::array<CouplingLoss, 2> memory{loss, loss};
-    memory[0].setState({1.0, 0.0});
-    memory[1].setState({0.0, 1.0});
-    const bool startsHigh = !s.transitions.front().up;
-    double line = startsHigh ? 0.5 : -0.5;
-    NormalEquations<4> equations;
-    std::size_t next = 0;
-    std::size_t seen = 0;
-    for (std::size_t i = 0; i < s.heard.size(); ++i) {
-        for (; next < s.transitions.size() && s.transitions[next].time <= static_cast<double>(i); ++next) {
-            const double to = s.transitions[next].up ? 0.5 : -0.5;
-            loss.stepWasEarlier(to - line, static_cast<double>(i) - s.transitions[next].time);
-            line = to;
-        }
-        const double passed = line - loss.step(line);
-        const double m0 = -memory[0].step(0.0);
-        const double m1 = -memory[1].step(0.0);
-        if (s.blind[i]) continue;
-        equations.add({passed, 1.0, m0, m1}, s.heard[i]);
-        ++seen;
-    }
-    for (std::size_t i = 0; i < 4; ++i) equations.stiffen(i, 1e-7 * static_cast<double>(seen + 1));
-    Trial trial;
-    const auto solution = equations.solve();
-    if (!solution || seen < 20 || !(std::abs((*solution)[0]) > kSilence)) return trial;
-    const double swing = (*solution)[0];
-    if (swing <= 0.0) return trial;  // the transitions say which way is up
-    trial.squares = equations.left(*solution);
-    trial.fit = {swing,      (*solution)[1],
-                 highPass,   std::sqrt(trial.squares / static_cast<double>(seen)) / swing,
-                 startsHigh, {(*solution)[2] / swing, (*solution)[3] / swing}};
-    return trial;
-}
-
-// No high-pass will make two levels of this: not worth refining.
-bool hopeless(const Trial& t) { return !(t.fit.swing > 0.0) || t.fit.residual > 2.0 * kLargestResidual; }
-
-// Smallest value of f on [low, high] by golden section; f has one minimum there.
-template <class F>
-double goldenMinimum(F f, double low, double high, int steps) {
-    constexpr double kGolden = 0.6180339887498949;
-    double a = high - kGolden * (high - low);
-    double b = low + kGolden * (high - low);
-    double fa = f(a);
-    double fb = f(b);
-    for (int i = 0; i < steps; ++i) {
-        if (fa < fb) {
-            high = b;
-            b = a;
-            fb = fa;
-            fa = f(a = high - kGolden * (high - low));
-        } else {
-            low = a;
-            a = b;
-            fa = fb;
-            fb = f(b = low + kGolden * (high - low));
-        }
-    }
-    return 0.5 * (low + high);
-}
-
-// A pair of poles by natural frequency and damping: nearly independent of each other. Logarithms.
-HighPass pairOf(double logHz, double logDamping) {
-    const double w = 2.0 * std::numbers::pi * std::exp(logHz);
-    return {2.0 * w * std::exp(logDamping), w * w};
-}
-
-Trial bestOnePole(const Stretch& s) {
-    const auto trial = [&s](double logHz) { return tryHighPass(s, HighPass::ofCorners(std::exp(logHz))); };
-    constexpr double kStep = 0.45;
-    double best = 0.0;
-    Trial least;
-    for (double x = std::log(0.1); x < std::log(70.0); x += kStep)
-        if (Trial t = trial(x); t.squares < least.squares) {
-            least = std::move(t);
-            best = x;
-        }
-    if (hopeless(least)) return least;
-    return trial(goldenMinimum([&](double x) { return trial(x).squares; }, best - kStep, best + kStep, 14));
-}
-
-Trial bestTwoPoles(const Stretch& s, int rounds) {
-    const auto trial = [&s](double f, double d) { return tryHighPass(s, pairOf(f, d)); };
-    const auto squares = [&trial](double f, double d) { return trial(f, d).squares; };
-    double bestF = 0.0;
-    double bestD = 0.0;
-    Trial first;
-    for (const double hz : {0.7, 1.5, 3.0, 6.0, 12.0, 22.0, 40.0})
-        for (const double damping : {0.7, 1.0, 1.8, 4.0})
-            if (Trial t = trial(std::log(hz), std::log(damping)); t.squares < first.squares) {
-                first = std::move(t);
-                bestF = std::log(hz);
-                bestD = std::log(damping);
-            }
-    if (hopeless(first)) return first;
-    const double lowest = std::log(0.5);
-    double least = first.squares;
-    double reach = 0.6;
-    for (int round = 0; round < rounds; ++round, reach *= 0.6) {
-        const double before = least;
-        const double fromF = bestF;
-        const double fromD = bestD;
-        bestF = goldenMinimum([&](double f) { return squares(f, bestD); }, bestF - reach, bestF + reach, 9);
-        const double low = std::max(bestD - reach, lowest);
-        bestD = goldenMinimum([&](double d) { return squares(bestF, d); }, low, bestD + reach, 9);
-        // The valley lies across both axes: once more along the way that this round has gone.
-        const auto further = [&, f = bestF, d = bestD](double x) {
-            return std::pair{f + x * (f - fromF), std::max(d + x * (d - fromD), lowest)};
-        };
-        const auto onTheWay = [&](double x) { return squares(further(x).first, further(x).second); };
-        const double x = goldenMinimum(onTheWay, -0.5, 4.0, 9);
-        if (onTheWay(x) < squares(bestF, bestD)) std::tie(bestF, bestD) = further(x);
-        least = squares(bestF, bestD);
-        if (round > 1 && least > 0.999 * before) break;
-    }
-    return tryHighPass(s, pairOf(bestF, bestD));
 }
 
 Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
