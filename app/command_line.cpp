@@ -192,7 +192,7 @@ std::string helpText() {
 measuring (window, measure, report)
   --baud B          nominal speed, 20 to 200 baud; otherwise the nearest usual speed within 3 %
   --stop UNITS      nominal stop length, 1 to 2.5 units
-  --code NAME       ita2 or ita2-us
+  --code NAME       ita2, ita2-us, either with -unshift (a space returns to letters), or ita5 (eight levels)
   --expect TEXT     text of the tape loop being sent, from any point of it
   --input KIND      auto, loop, tone or two-tone
   --tones HZ[,HZ]   the tone, or both of two tones; otherwise found from the signal
