@@ -123,13 +123,27 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
 }
 
+// A few characters tell their own scatter badly, a single one not at all: the scatter of the last ones stands in.
+void borrowScatter(UnitFit& few, const UnitFit& wide) {
+    constexpr std::size_t kOwnScatter = 6;
+    if (few.characters >= kOwnScatter || few.characters == 0) return;
+    const double ratio = std::sqrt(static_cast<double>(wide.characters) / static_cast<double>(few.characters));
+    const auto borrow = [ratio](std::optional<Measured>& own, const std::optional<Measured>& from) {
+        if (own && from) own->uncertainty = std::max(own->uncertainty, ratio * from->uncertainty);
+    };
+    borrow(few.toMark, wide.toMark);
+    borrow(few.toSpace, wide.toSpace);
+}
+
 // A short window takes the unit from the last characters: its own could not tell speed from bias.
 std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
     if (window.size() >= kUnitCharacters) return fitUnit(window);
     const std::optional<UnitFit> wide = fitUnit(recent);
     if (!wide) return std::nullopt;
     std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
-    if (fit) fit->unit = wide->unit;
+    if (!fit) return fit;
+    fit->unit = wide->unit;
+    borrowScatter(*fit, *wide);
     return fit;
 }
 
