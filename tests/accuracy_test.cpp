@@ -15,7 +15,7 @@ using test::PlainSender;
 constexpr double kOnePolePercent = 0.1;
 constexpr double kHardPercent = 0.3;
 constexpr double kSpeedPercent = 0.02;
-constexpr int kCharacters = 56;
+constexpr int kCharacters = 48;
 
 struct Case {
     const char* name;
@@ -92,6 +92,7 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"FortyHertzInverted", 0.020, 1.5, -9.0, 3.0, 0.6, {40.0}, 44100.0, true},
         Case{"TwoPoles", 0.022, 1.42, 7.0, 2.0, 0.0, {20.0, 5.0}},
         Case{"TwoEqualPoles", 0.020, 1.5, -14.0, 0.0, -0.5, {8.0, 8.0}, 48000.0, true},
+        Case{"TwoHighPoles", 0.022, 1.42, 3.0, -3.0, 0.0, {40.0, 40.0}},
         Case{"TwoPolesHighRate", 0.020, 1.5, 5.0, 5.0, 0.0, {30.0, 1.0}, 96000.0}),
     [](const auto& i) { return std::string(i.param.name); });
 

@@ -79,12 +79,12 @@ TEST(Chopping, WholeAndSampleBySampleAreTheSameMeasurement) {
 
 TEST(Chopping, RandomBlocksAreTheSameMeasurement) {
     test::PlainSender sender = roughSender();
-    const std::vector<float> heard = sender.send(test::mixedText(70, 2));  // long enough for the second look
+    const std::vector<float> heard = sender.send(test::mixedText(54, 2));  // long enough for the second look
     const Snapshot whole = measured(heard, sender.rateHz, [&] { return heard.size(); });
     ASSERT_TRUE(whole.reading.distortion.biasPercent);
-    for (const unsigned seed : {1U, 2U, 3U}) {
+    for (const unsigned seed : {1U, 2U}) {
         std::mt19937 random(seed);
-        std::uniform_int_distribution<std::size_t> size(1, seed == 3 ? 100000 : 700);
+        std::uniform_int_distribution<std::size_t> size(1, seed == 2 ? 100000 : 700);
         expectSame(whole, measured(heard, sender.rateHz, [&] { return size(random); }), "seed=" + std::to_string(seed));
     }
 }

@@ -26,7 +26,7 @@ std::vector<std::string> scenarioFiles() {
 
 // An endless demonstration is listened to for this long; a longer one would only cost time.
 constexpr double kSeconds = 60.0;
-constexpr double kLearnSeconds = 15.0;
+constexpr double kLearnSeconds = 10.0;
 
 void run(Pipeline& pipeline, ScenarioSignal& signal, double seconds) {
     const auto blocks = static_cast<std::uint64_t>(seconds * signal.rateHz() / SampleBlock::kSamples);

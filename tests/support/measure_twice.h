@@ -9,7 +9,7 @@
 
 namespace trueunit::test {
 
-constexpr double kLearnSeconds = 20.0;
+constexpr double kLearnSeconds = 9.0;
 
 // As a recording is measured: a first pass learns the wiring, a second one reads from the first character on.
 inline Pipeline measureTwice(std::span<const float> samples, double rateHz, const Options& options = {}) {

@@ -1,0 +1,278 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/pipeline.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <random>
+
+#include "tests/support/measure_twice.h"
+#include "tests/support/plain_sender.h"
+#include "tests/support/texts.h"
+
+namespace trueunit {
+namespace {
+
+using test::PlainSender;
+
+PlainSender coupledSender() {
+    PlainSender sender;
+    sender.polesHz = {8.0};
+    sender.snrDb = 45.0;
+    sender.biasPercent = 7.0;
+    return sender;
+}
+
+bool noted(const Reading& r, const std::string& part) {
+    return std::any_of(r.notes.begin(), r.notes.end(),
+                       [&](const std::string& n) { return n.find(part) != std::string::npos; });
+}
+
+TEST(Pipeline, BeforeTheFirstSampleItWaits) {
+    Pipeline pipeline(48000.0, Options{}, Limits{});
+    const Snapshot s = pipeline.snapshot();
+    EXPECT_EQ(s.state, SignalState::waiting);
+    EXPECT_FALSE(s.stateText.empty());
+    EXPECT_FALSE(s.reading.valid());
+    EXPECT_TRUE(s.traces.empty());
+    EXPECT_EQ(pipeline.learned(), nullptr);
+}
+
+TEST(Pipeline, SilenceIsCalledSilence) {
+    const std::vector<float> silence(96000, 0.0F);
+    Pipeline pipeline = test::measureOnce(silence, 48000.0);
+    const Snapshot s = pipeline.snapshot();
+    EXPECT_EQ(s.state, SignalState::silent);
+    EXPECT_FALSE(s.reading.valid());
+    EXPECT_TRUE(noted(s.reading, "silent"));
+}
+
+TEST(Pipeline, NoiseHumAndSquareWavesGiveNoReadingAndTheReason) {
+    std::mt19937 random(3);
+    std::normal_distribution<double> normal;
+    for (const int kind : {0, 1, 2, 3}) {
+        std::vector<float> x(48000 * 8);
+        for (std::size_t i = 0; i < x.size(); ++i) {
+            const double t = static_cast<double>(i) / 48000.0;
+            const double square = std::sin(2.0 * std::numbers::pi * 25.0 * t) > 0.0 ? 0.3 : -0.3;
+            const double hum = 0.3 * std::sin(2.0 * std::numbers::pi * 50.0 * t);
+            const double value = kind == 0 ? 0.2 * normal(random) : kind == 1 ? hum : kind == 2 ? square : 0.5 * hum;
+            x[i] = static_cast<float>(value + 0.001 * normal(random));
+        }
+        const Reading r = test::measureOnce(x, 48000.0).reading();
+        EXPECT_FALSE(r.valid()) << "kind " << kind;
+        EXPECT_EQ(r.text.characters, 0) << "kind " << kind;
+        EXPECT_FALSE(r.notes.empty()) << "kind " << kind;
+    }
+}
+
+TEST(Pipeline, LevelsFromFaintToFullScaleReadTheSame) {
+    for (const double swing : {0.0063, 0.05, 1.9}) {  // half of it: -50, -32 and -0.4 dBFS
+        PlainSender sender = coupledSender();
+        sender.polesHz = {};
+        sender.swing = swing;
+        const auto codes = test::mixedText(30, 2);
+        const Reading r = test::measureTwice(sender.send(codes), sender.rateHz).reading();
+        EXPECT_EQ(r.text.decoded, test::printed(codes)) << swing;
+        ASSERT_TRUE(r.distortion.biasPercent) << swing;
+        EXPECT_NEAR(r.distortion.biasPercent->value, 7.0, 0.1) << swing;
+    }
+}
+
+TEST(Pipeline, SaysWhatItFoundOfTheInput) {
+    PlainSender sender = coupledSender();
+    sender.snrDb = 35.0;
+    sender.inverted = true;
+    const Reading r = test::measureTwice(sender.send(test::mixedText(60, 2)), sender.rateHz).reading();
+    EXPECT_EQ(r.input.kind, InputKind::loop);
+    EXPECT_EQ(r.input.inverted, std::optional(true));
+    EXPECT_EQ(r.input.rateHz, 48000.0);
+    ASSERT_EQ(r.input.couplingHz.size(), 1U);
+    EXPECT_NEAR(r.input.couplingHz[0], 8.0, 0.3);
+    ASSERT_TRUE(r.input.snrDb && r.input.peakDbfs);
+    EXPECT_NEAR(*r.input.snrDb, 35.0, 1.5);
+    EXPECT_EQ(r.input.clippedPercent, 0.0);
+    EXPECT_EQ(r.input.gaps, 0);
+}
+
+TEST(Pipeline, TheWindowHoldsTheLastCharactersOnly) {
+    PlainSender sender = coupledSender();
+    sender.biasPercent = 0.0;
+    sender.extraPercent = [](int, bool toMark, double seconds) { return toMark && seconds > 6.5 ? -10.0 : 0.0; };
+    const std::vector<float> heard = sender.send(test::mixedText(60, 2));
+    const auto bias = [&](int window) {
+        Options options;
+        options.windowCharacters = window;
+        Pipeline pipeline = test::measureTwice(heard, sender.rateHz, options);
+        const Snapshot s = pipeline.snapshot();
+        EXPECT_EQ(s.reading.text.characters, window > 0 ? window : 60);
+        EXPECT_EQ(s.windowUsed, static_cast<std::size_t>(s.reading.text.characters));
+        return s.reading.distortion.biasPercent ? s.reading.distortion.biasPercent->value : -1e9;
+    };
+    EXPECT_NEAR(bias(1), 10.0, 0.7);
+    EXPECT_NEAR(bias(8), 10.0, 0.4);
+    EXPECT_LT(bias(0), 8.0);
+}
+
+TEST(Pipeline, AClockTrimIsTakenOutOfTheSpeed) {
+    PlainSender sender = coupledSender();
+    const std::vector<float> heard = sender.send(test::mixedText(50, 2));
+    Options options;
+    options.clockPpm = 500.0;  // the card's seconds hold more samples than they should: true time is shorter
+    const Reading plain = test::measureTwice(heard, sender.rateHz).reading();
+    const Reading trimmed = test::measureTwice(heard, sender.rateHz, options).reading();
+    ASSERT_TRUE(plain.speed.errorPercent && trimmed.speed.errorPercent);
+    EXPECT_NEAR(trimmed.speed.errorPercent->value - plain.speed.errorPercent->value, 0.05, 0.001);
+}
+
+TEST(Pipeline, TheSliceLevelMovesTheInstantsAsTheSlopeSays) {
+    // A straight edge of 1 ms from 10 to 90 %: 20 % of the swing are 250 us. At 70 % of the swing, counted from space
+    // to mark, marks begin later and end earlier: start early, to mark late, to space early.
+    PlainSender sender = coupledSender();
+    sender.biasPercent = 0.0;
+    sender.edge = PlainSender::Edge::linear;
+    sender.rise = 1e-3;
+    for (const bool inverted : {false, true}) {
+        sender.inverted = inverted;
+        Options options;
+        options.slicePercent = 70.0;
+        const Reading r = test::measureTwice(sender.send(test::mixedText(60, 2)), sender.rateHz, options).reading();
+        ASSERT_TRUE(r.distortion.biasPercent && r.distortion.endPercent);
+        EXPECT_NEAR(r.distortion.biasPercent->value, -100.0 * 0.0005 / 0.022, 0.15) << inverted;
+        EXPECT_NEAR(r.distortion.endPercent->value, 0.0, 0.15) << inverted;  // start and to-space move alike
+        EXPECT_EQ(r.input.slicePercent, 70.0);
+    }
+}
+
+TEST(Pipeline, TracesShowEachCharacterBetweenSpaceAndMark) {
+    for (const bool inverted : {false, true}) {
+        PlainSender sender = coupledSender();
+        sender.inverted = inverted;
+        const auto codes = test::mixedText(50, 2);
+        Pipeline pipeline = test::measureTwice(sender.send(codes), sender.rateHz);
+        const Snapshot s = pipeline.snapshot();
+        EXPECT_DOUBLE_EQ(s.gridUnitSeconds, 0.022);
+        ASSERT_EQ(s.traces.size(), 32U);
+        EXPECT_EQ(s.traces.back()->number, 49U);
+        for (const auto& t : s.traces) {
+            EXPECT_EQ(t->code, codes[t->number]);
+            EXPECT_GT(t->level.size(), 100U);
+            EXPECT_LT(t->level.size(), 1000U);
+            EXPECT_LT(t->firstSampleSeconds, 0.0);
+            const auto levelAt = [&](double seconds) {
+                return t->level[static_cast<std::size_t>((seconds - t->firstSampleSeconds) / t->sampleSeconds)];
+            };
+            EXPECT_NEAR(levelAt(0.5 * 0.022), 0.0, 0.1);  // start
+            for (int k = 1; k <= 5; ++k)
+                EXPECT_NEAR(levelAt((k + 0.5) * 0.022), (t->code >> (k - 1)) & 1U ? 1.0 : 0.0, 0.1);
+            EXPECT_NEAR(levelAt(6.5 * 0.022), 1.0, 0.1);  // stop
+            for (const TraceInstant& i : t->instants)
+                EXPECT_NEAR(i.displacementPercent, i.to == Condition::mark ? -7.0 : 0.0, 0.5);
+        }
+    }
+}
+
+TEST(Pipeline, DotsTrailAndTapeBelongToTheSameCharacters) {
+    PlainSender sender = coupledSender();
+    const auto codes = test::mixedText(60, 2);
+    Pipeline pipeline = test::measureTwice(sender.send(codes), sender.rateHz);
+    const Snapshot s = pipeline.snapshot();
+    ASSERT_EQ(s.tape.size(), 60U);
+    for (const TapeCharacter& t : s.tape) EXPECT_EQ(t.code, codes[t.number]);
+    ASSERT_FALSE(s.dots.empty());
+    EXPECT_LE(s.dots.size(), 2000U);
+    for (const DisplacementDot& d : s.dots) EXPECT_NEAR(d.percent, d.to == Condition::mark ? -7.0 : 0.0, 0.5);
+    ASSERT_FALSE(s.trail.empty());
+    EXPECT_EQ(s.trail.back().number, 59U);
+    EXPECT_NEAR(s.trail.back().biasPercent, 7.0, 0.2);
+    EXPECT_EQ(pipeline.snapshot().serial, s.serial + 1);
+}
+
+TEST(Pipeline, ALineThatRestsIsIdleAndKeepsItsReadings) {
+    PlainSender sender = coupledSender();
+    const std::vector<float> heard = sender.send(test::mixedText(30, 2), 4.0);
+    Pipeline pipeline(sender.rateHz, Options{}, Limits{});
+    pipeline.push(heard);
+    const Snapshot s = pipeline.snapshot();
+    EXPECT_EQ(s.state, SignalState::idle);
+    EXPECT_FALSE(s.stateText.empty());
+    ASSERT_TRUE(s.reading.distortion.biasPercent);
+    EXPECT_NEAR(s.reading.distortion.biasPercent->value, 7.0, 0.15);
+}
+
+TEST(Pipeline, TheStampIsThatOfTheBlockInWhichTheNewestCharacterEnded) {
+    PlainSender sender = coupledSender();
+    const std::vector<float> heard = sender.send(test::mixedText(40, 2));
+    Pipeline pipeline(sender.rateHz, Options{}, Limits{});
+    for (std::size_t i = 0; i + SampleBlock::kSamples <= heard.size(); i += SampleBlock::kSamples) {
+        SampleBlock block;
+        block.firstSample = i;
+        block.stampNs = static_cast<std::int64_t>(i) + 1000000;
+        std::copy_n(heard.begin() + static_cast<std::ptrdiff_t>(i), SampleBlock::kSamples, block.samples.begin());
+        pipeline.push(block);
+    }
+    const Snapshot s = pipeline.snapshot();
+    ASSERT_FALSE(s.traces.empty());
+    const double ended = (s.traces.back()->startSeconds + 6.0 * 0.022) * sender.rateHz;
+    const auto block = static_cast<std::int64_t>(ended) / 256 * 256;
+    EXPECT_NEAR(static_cast<double>(s.newestStampNs - 1000000), static_cast<double>(block), 256.0);
+}
+
+TEST(Pipeline, ACharacterIsReadWithinAFifthOfASecondOfItsEnd) {
+    PlainSender sender = coupledSender();
+    const std::vector<float> heard = sender.send(test::mixedText(30, 2), 1.0);
+    Pipeline pipeline(sender.rateHz, Options{}, Limits{});
+    double last = 0.0;
+    for (const PlainSender::Instant& i : sender.instants) last = std::max(last, i.seconds);
+    const auto upTo = static_cast<std::size_t>((last + 0.2) * sender.rateHz);
+    pipeline.push(std::span(heard).first(upTo));
+    EXPECT_EQ(pipeline.snapshot().reading.text.characters, 30);
+}
+
+TEST(Pipeline, WhatIsLearnedMakesTheFirstCharacterAsGoodAsTheLast) {
+    PlainSender sender = coupledSender();
+    sender.polesHz = {20.0};
+    const std::vector<float> heard = sender.send(test::mixedText(40, 2));
+    Pipeline second = test::measureTwice(heard, sender.rateHz);
+    const Snapshot s = second.snapshot();
+    ASSERT_EQ(s.reading.text.characters, 40);
+    for (const DisplacementDot& d : s.dots)
+        EXPECT_NEAR(d.percent, d.to == Condition::mark ? -7.0 : 0.0, 0.5) << "character " << d.number;
+}
+
+TEST(Pipeline, SamplesThatAreNoNumbersDoNotSpoilTheReading) {
+    PlainSender sender = coupledSender();
+    std::vector<float> heard = sender.send(test::mixedText(50, 2));
+    heard[200000] = std::nanf("");
+    heard[200001] = INFINITY;
+    heard[250000] = -INFINITY;
+    const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+    ASSERT_TRUE(r.distortion.biasPercent);
+    EXPECT_TRUE(std::isfinite(r.distortion.biasPercent->value));
+    EXPECT_NEAR(r.distortion.biasPercent->value, 7.0, 0.5);
+}
+
+TEST(Pipeline, AnEmptyOrTinyInputIsNoSignal) {
+    for (const std::size_t n : {std::size_t{0}, std::size_t{1}, std::size_t{1000}}) {
+        const std::vector<float> x(n, 0.25F);
+        Pipeline pipeline = test::measureOnce(x, 48000.0);
+        EXPECT_FALSE(pipeline.reading().valid());
+        EXPECT_FALSE(pipeline.reading().notes.empty());
+    }
+}
+
+TEST(Pipeline, FiguresOfTheUsVariantAreReadWhenAskedFor) {
+    PlainSender sender = coupledSender();
+    std::vector<unsigned> codes(6, 0x1F);
+    for (int i = 0; i < 5; ++i) codes.insert(codes.end(), {0x0A, 0x15, 0x1B, 0x14, 0x0D, 0x1F});
+    Options options;
+    options.code = "ita2-us";
+    const std::vector<float> heard = sender.send(codes);
+    EXPECT_NE(test::measureTwice(heard, sender.rateHz).reading().text.decoded,
+              test::measureTwice(heard, sender.rateHz, options).reading().text.decoded);
+}
+
+}  // namespace
+}  // namespace trueunit
