@@ -7,6 +7,8 @@ namespace trueunit {
 
 namespace {
 
+constexpr int kFirstWindow = 8;  // characters: short enough to follow the screwdriver
+
 std::optional<double> storedNumber(const QSettings& store, const QString& key) {
     bool isNumber = false;
     const double value = store.value(key).toDouble(&isNumber);
@@ -31,7 +33,7 @@ Settings loadSettings() {
     s.options.code = store.value("measure/code", "ita2").toString().toStdString();
     const int kind = store.value("measure/input", 0).toInt();
     s.options.input = kind >= 0 && kind <= 3 ? static_cast<InputKind>(kind) : InputKind::automatic;
-    s.options.windowCharacters = store.value("measure/windowCharacters", 0).toInt();
+    s.options.windowCharacters = store.value("measure/windowCharacters", kFirstWindow).toInt();
     s.options.slicePercent = storedNumber(store, "measure/slicePercent").value_or(s.options.slicePercent);
     s.options.clockPpm = storedNumber(store, "measure/clockPpm").value_or(0.0);
     if (s.options.problem()) s.options = Options{};
