@@ -34,6 +34,7 @@ struct PlainSender {
     double snrDb = 60.0;      // half the swing over the rms noise
     double humPercent = 0.0;  // peak to peak, of the swing
     double humHz = 50.0;
+    std::vector<double> humHarmonics;  // strength of the second, third ... against the first
     double offset = 0.0;
     bool inverted = false;
     double leadIn = 0.4;  // seconds of steady mark
@@ -116,8 +117,11 @@ inline std::vector<float> PlainSender::send(const std::vector<unsigned>& codes, 
     const double noise = 0.5 * swing * std::pow(10.0, -snrDb / 20.0);
     std::vector<float> out(line.size());
     for (std::size_t n = 0; n < line.size(); ++n) {
-        const double hum =
-            0.005 * humPercent * swing * std::sin(2.0 * std::numbers::pi * humHz * static_cast<double>(n) / rateHz);
+        const double turn = 2.0 * std::numbers::pi * humHz * static_cast<double>(n) / rateHz;
+        double hum = std::sin(turn);
+        for (std::size_t h = 0; h < humHarmonics.size(); ++h)
+            hum += humHarmonics[h] * std::sin(static_cast<double>(h + 2) * turn + 1.0);
+        hum *= 0.005 * humPercent * swing;
         out[n] = static_cast<float>(line[n] + hum + offset + noise * normal(random));
     }
     return out;
