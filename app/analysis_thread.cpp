@@ -18,13 +18,27 @@ constexpr std::chrono::milliseconds kSleep{4};  // less than a block of 256 at 4
 // One pipeline at a time, and the snapshots made of it.
 class Run {
 public:
-    Run(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, const Limits& limits)
-        : ring_(ring), latest_(latest), rateHz_(rateHz), pipeline_(rateHz, std::move(options), limits) {}
+    Run(SampleRing& ring, LatestSnapshot& latest, double rateHz, const Options& options, const Limits& limits)
+        : ring_(ring),
+          latest_(latest),
+          rateHz_(rateHz),
+          options_(options),
+          limits_(limits),
+          pipeline_(rateHz, options, limits) {}
 
-    void change(Options options, const Limits& limits) {
+    void change(const Options& options, const Limits& limits) {
+        const bool sameWiring = options.input == options_.input && options.tonesHz == options_.tonesHz;
+        options_ = options;
+        limits_ = limits;
+        fresh_ = true;
+        if (pipeline_.adopt(options, limits)) return;
         auto learned = pipeline_.learned();
-        pipeline_ = Pipeline(rateHz_, std::move(options), limits);
-        if (learned) pipeline_.startFrom(std::move(learned));
+        pipeline_ = Pipeline(rateHz_, options, limits);
+        if (learned && sameWiring) pipeline_.startFrom(std::move(learned));
+    }
+
+    void restart() {
+        pipeline_ = Pipeline(rateHz_, options_, limits_);
         fresh_ = true;
     }
 
@@ -59,6 +73,8 @@ private:
     SampleRing& ring_;
     LatestSnapshot& latest_;
     const double rateHz_;
+    Options options_;
+    Limits limits_;
     Pipeline pipeline_;
     SampleBlock block_;
     Clock::time_point published_{};
@@ -80,6 +96,11 @@ void AnalysisThread::change(Options options, Limits limits) {
     requests_.change = Change{std::move(options), std::move(limits)};
 }
 
+void AnalysisThread::restart() {
+    const std::scoped_lock lock(mutex_);
+    requests_.restart = true;
+}
+
 void AnalysisThread::finish() {
     const std::scoped_lock lock(mutex_);
     requests_.finish = true;
@@ -90,12 +111,13 @@ AnalysisThread::Requests AnalysisThread::takeRequests() {
     return std::exchange(requests_, {});
 }
 
-void AnalysisThread::run(const std::stop_token& stop, Change first) {
-    Run run(ring_, latest_, rateHz_, std::move(first.options), first.limits);
+void AnalysisThread::run(const std::stop_token& stop, const Change& first) {
+    Run run(ring_, latest_, rateHz_, first.options, first.limits);
     bool finishing = false;
     while (!stop.stop_requested()) {
-        Requests wanted = takeRequests();
-        if (wanted.change) run.change(std::move(wanted.change->options), wanted.change->limits);
+        const Requests wanted = takeRequests();
+        if (wanted.change) run.change(wanted.change->options, wanted.change->limits);
+        if (wanted.restart) run.restart();
         finishing |= wanted.finish;
         const bool busy = run.step();
         if (!busy && finishing) run.finish();

@@ -20,8 +20,11 @@ class AnalysisThread {
 public:
     AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits);
 
-    // From the next block on; what has been learned of the wiring is kept, the window begins anew.
+    // From the next block on. What concerns the readings only leaves the record as it is; for the rest the record
+    // begins anew, and what has been learned of the wiring is kept as far as it still holds.
     void change(Options options, Limits limits);
+    // The signal comes from elsewhere now (the other channel): all begins anew.
+    void restart();
     // The source has come to its end: measure what the ring still holds, and let go what waits for more.
     void finish();
 
@@ -32,10 +35,11 @@ private:
     };
     struct Requests {
         std::optional<Change> change;
+        bool restart = false;
         bool finish = false;
     };
 
-    void run(const std::stop_token& stop, Change first);
+    void run(const std::stop_token& stop, const Change& first);
     Requests takeRequests();
 
     SampleRing& ring_;

@@ -170,7 +170,7 @@ void Session::setChannel(int channel) {
     if (!soundInput_) return;
     soundInput_->setChannel(channel);
     channelSaid_ = true;  // the person has chosen
-    if (analysis_) analysis_->change(options_, limits_);
+    if (analysis_) analysis_->restart();
     emit sourceChanged();
 }
 

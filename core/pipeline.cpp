@@ -321,6 +321,17 @@ void Pipeline::finish() {
     if (s.edges) s.takeEdges({}, end);
 }
 
+bool Pipeline::adopt(const Options& options, const Limits& limits) {
+    Stages& s = *stages_;
+    if (options.code != s.options.code || options.input != s.options.input || options.tonesHz != s.options.tonesHz ||
+        options.slicePercent != s.options.slicePercent || options.clockPpm != s.options.clockPpm)
+        return false;
+    s.options = options;
+    s.limits = limits;
+    s.partsDue = 0;
+    return true;
+}
+
 Reading Pipeline::reading() { return stages_->reading(true); }
 
 Snapshot Pipeline::snapshot() {

@@ -26,6 +26,11 @@ public:
     void push(std::span<const float> samples);  // gapless
     void finish();                              // no more samples: what waits for its surroundings is let go
 
+    // Takes over what concerns the readings only: speed, stop, window, expected text, limits. The record goes on.
+    // False: something else differs too (code, input, tones, slice, clock), which asks for a new pipeline; nothing was
+    // done.
+    bool adopt(const Options& options, const Limits& limits);
+
     Snapshot snapshot();  // the present moment, over the window
     Reading reading();    // numbers only, cheaper
 

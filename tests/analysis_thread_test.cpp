@@ -103,20 +103,49 @@ TEST_F(AnalysisThreadTest, AStalledAnalysisLosesBlocksAndSaysHowMany) {
     EXPECT_EQ(s->state, SignalState::reading);
 }
 
-TEST_F(AnalysisThreadTest, ChangedOptionsTakeEffectWithoutLearningTheWiringAgain) {
+TEST_F(AnalysisThreadTest, AnotherWindowOrLimitKeepsTheRecord) {
+    AnalysisThread analysis(ring_, latest_, signal_.rateHz(), {}, {});
+    send(10.0);
+    const auto before = waitFor([](const Snapshot& x) { return x.seconds > 9.9; });
+    ASSERT_TRUE(before);
+    Options options;
+    options.windowCharacters = 8;
+    options.baud = 45.45;
+    Limits limits;
+    limits.biasPercent = 50.0;
+    analysis.change(options, limits);
+    const auto s = waitFor([](const Snapshot& x) { return x.options.windowCharacters == 8; });
+    ASSERT_TRUE(s);
+    EXPECT_EQ(s->windowUsed, 8U);  // at once: no new character has come
+    EXPECT_EQ(s->limits.biasPercent, 50.0);
+    EXPECT_EQ(s->reading.speed.nominalBaud, 45.45);
+    EXPECT_EQ(s->trail.size(), before->trail.size());
+    EXPECT_EQ(s->traces.back()->number, before->traces.back()->number);
+}
+
+TEST_F(AnalysisThreadTest, AnotherSliceBeginsTheRecordAnewWithoutLearningTheWiringAgain) {
     AnalysisThread analysis(ring_, latest_, signal_.rateHz(), {}, {});
     send(10.0);
     ASSERT_TRUE(waitFor([](const Snapshot& x) { return x.seconds > 9.9; }));
     Options options;
-    options.windowCharacters = 8;
-    Limits limits;
-    limits.biasPercent = 50.0;
-    analysis.change(options, limits);
+    options.slicePercent = 40.0;
+    analysis.change(options, {});
+    ASSERT_TRUE(waitFor([](const Snapshot& x) { return x.options.slicePercent == 40.0; }));
     send(4.0);
-    const auto s = waitFor([](const Snapshot& x) { return x.options.windowCharacters == 8 && x.windowUsed == 8; });
+    const auto s = waitFor([](const Snapshot& x) { return x.windowUsed >= 8 && x.seconds > 13.9; });
     ASSERT_TRUE(s);
-    EXPECT_EQ(s->limits.biasPercent, 50.0);
+    EXPECT_LT(s->windowUsed, 40U);
     EXPECT_FALSE(s->reading.input.couplingHz.empty());
+}
+
+TEST_F(AnalysisThreadTest, ARestartForgetsEverything) {
+    AnalysisThread analysis(ring_, latest_, signal_.rateHz(), {}, {});
+    send(8.0);
+    ASSERT_TRUE(waitFor([](const Snapshot& x) { return x.seconds > 7.9 && x.windowUsed > 8; }));
+    analysis.restart();
+    ASSERT_TRUE(waitFor([](const Snapshot& x) { return x.windowUsed == 0 && x.trail.empty(); }));
+    send(6.0);
+    EXPECT_TRUE(waitFor([](const Snapshot& x) { return x.windowUsed >= 8; }));
 }
 
 TEST_F(AnalysisThreadTest, SerialsRiseAcrossPipelinesAndThreads) {
