@@ -123,7 +123,7 @@ TEST_F(ScenarioSourceTest, StopsAtOnceAndStartsAgainFromTheBeginning) {
 
 TEST_F(ScenarioSourceTest, StopsAtOnceInTheMiddleOfALongGap) {
     Scenario s = faultlessScenario();
-    s.card.gaps = {{0.0, 4800000}};
+    s.card.gaps = {{0.0, 480000}};  // ten seconds
     ScenarioSource source(s);
     ASSERT_TRUE(source.start(ring));
     std::this_thread::sleep_for(std::chrono::milliseconds(300));
