@@ -123,6 +123,28 @@ TEST(Accuracy, TheStatedUncertaintyHoldsTheTruthAboutAsOftenAsItSays) {
     EXPECT_GE(speedHeld, 25);
 }
 
+TEST(Accuracy, EightLevelsAtElevenUnitsAreReadAsWell) {
+    std::vector<unsigned> codes;
+    for (const unsigned char c : encode(*findCode("ita5"), "The quick brown fox jumps over the lazy dog. 1234567890"))
+        codes.push_back(c);
+    PlainSender sender;
+    sender.levels = 8;
+    sender.unit = sender.nominal = 1.0 / 110.0;
+    sender.stopUnits = 2.0;
+    sender.biasPercent = -6.0;
+    sender.endPercent = 2.0;
+    sender.polesHz = {8.0};
+    sender.snrDb = 45.0;
+    Options options;
+    options.code = "ita5";
+    const Reading r = test::measureTwice(sender.send(codes), sender.rateHz, options).reading();
+    EXPECT_EQ(r.text.decoded, "The quick brown fox jumps over the lazy dog. 1234567890");
+    ASSERT_TRUE(r.distortion.biasPercent && r.distortion.endPercent && r.speed.operationsPerMinute);
+    EXPECT_NEAR(r.distortion.biasPercent->value, -6.0, kOnePolePercent);
+    EXPECT_NEAR(r.distortion.endPercent->value, 2.0, kOnePolePercent);
+    EXPECT_NEAR(r.speed.operationsPerMinute->value, 600.0, 0.2);
+}
+
 TEST(Accuracy, NoiseWithinTenDecibelsIsStillRead) {
     for (const unsigned seed : {1U, 2U, 3U}) {
         PlainSender sender;

@@ -21,7 +21,11 @@ TEST(CodeTable, KnowsItsCodesByNameAndNoOthers) {
     EXPECT_EQ(findCode("ita2")->levels, 5);
     EXPECT_EQ(findCode("ITA2"), nullptr);
     EXPECT_EQ(findCode(""), nullptr);
-    EXPECT_EQ(codeNames(), "ita2, ita2-us");
+    EXPECT_EQ(findCode("ita5")->levels, 8);
+    for (const char* name : {"ita2", "ita2-us", "ita2-unshift", "ita2-us-unshift", "ita5"}) {
+        ASSERT_NE(findCode(name), nullptr) << name;
+        EXPECT_NE(codeNames().find(name), std::string::npos) << name;
+    }
 }
 
 TEST(CodeTable, WhatIsEncodedDecodesToItself) {
@@ -78,6 +82,38 @@ TEST(CodeTable, ResetGoesBackToLetters) {
     EXPECT_EQ(decoder.text(0x01), "3");
     decoder.reset();
     EXPECT_EQ(decoder.text(0x01), "E");
+}
+
+TEST(CodeTable, WhereSpaceUnshiftsItDoesAndElsewhereNot) {
+    for (const char* name : {"ita2", "ita2-unshift"}) {
+        Decoder decoder(*findCode(name));
+        decoder.text(0x1B);
+        EXPECT_EQ(decoder.text(0x01), "3") << name;
+        decoder.text(0x04);
+        EXPECT_EQ(decoder.text(0x01), findCode(name)->unshiftsOnSpace ? "E" : "3") << name;
+    }
+    EXPECT_EQ(encode(*findCode("ita2-unshift"), "1 2").size(), 5U);  // figures 1 space figures 2
+    EXPECT_EQ(echoed(*findCode("ita2-unshift"), "12 34 AB 5"), "12 34 AB 5");
+}
+
+TEST(CodeTable, EightLevelsAreAlphabetFiveWithEvenParity) {
+    // ITU-T Recommendation T.50, International Alphabet No. 5, whose reference version is ASCII: the compiler's own
+    // character values. Level 1 is the lowest bit, level 8 makes the number of marks even.
+    const CodeTable& ita5 = *findCode("ita5");
+    Decoder decoder(ita5);
+    for (unsigned c = 0x20; c < 0x7F; ++c) {
+        unsigned marks = 0;
+        for (unsigned bit = 0; bit < 7; ++bit) marks += (c >> bit) & 1U;
+        const unsigned sent = c | (marks % 2 == 1 ? 0x80U : 0U);
+        EXPECT_EQ(decoder.text(sent), std::string(1, static_cast<char>(c))) << c;
+        EXPECT_TRUE(parityRight(ita5, sent)) << c;
+        EXPECT_FALSE(parityRight(ita5, sent ^ 0x80U)) << c;
+    }
+    const auto a = encode(ita5, "AC");
+    ASSERT_EQ(a.size(), 2U);
+    EXPECT_EQ(a[0], 0x41);
+    EXPECT_EQ(a[1], 0xC3);
+    EXPECT_TRUE(parityRight(ita2(), 0x01));  // five levels carry no parity
 }
 
 }  // namespace
