@@ -138,3 +138,24 @@ TEST_F(Program, WithoutADisplayTheWindowIsRefusedInOneSentence) {
     EXPECT_EQ(window.exitCode, 2);
     expectOneSentence(window.err);
 }
+
+TEST_F(Program, WithADisplayTheWindowOpensAndStaysOpen) {
+    QProcess display;
+    display.start("Xvfb", {"-displayfd", "1", "-screen", "0", "1440x900x24", "-nolisten", "tcp"});
+    ASSERT_TRUE(display.waitForReadyRead(20000)) << "the private display did not start";
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.remove("WAYLAND_DISPLAY");
+    environment.remove("QT_QPA_PLATFORM");
+    environment.insert("DISPLAY", ":" + QString::fromUtf8(display.readAllStandardOutput()).trimmed());
+    environment.insert("HOME", QString::fromStdString(folder_.file("")));
+    environment.insert("XDG_CONFIG_HOME", QString::fromStdString(folder_.file("")));
+    QProcess window;
+    window.setProcessEnvironment(environment);
+    window.start(TRUEUNIT_PROGRAM, QStringList{"--baud", "45.45"});
+    EXPECT_FALSE(window.waitForFinished(4000)) << window.readAllStandardError().toStdString();
+    EXPECT_EQ(window.state(), QProcess::Running);
+    window.terminate();
+    window.waitForFinished(5000);
+    display.terminate();
+    display.waitForFinished(5000);
+}
