@@ -51,7 +51,8 @@ void BiasGauge::refresh(const Snapshot& snapshot) {
 
 void BiasGauge::say(const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
-    setRemark(QStringLiteral("limit ±%1 %, %2").arg(limitNumber(limits.biasPercent), limits.title.c_str()));
+    const QString limit = QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent));
+    setRemark(QStringLiteral("%1, %2").arg(limit, QString::fromStdString(limits.title)), Tone::quiet, limit);
     if (!bias_) {
         digits_ = QStringLiteral("—");
         words_ = whyNothing(snapshot);
@@ -62,10 +63,10 @@ void BiasGauge::say(const Snapshot& snapshot) {
     digits_ = signedNumber(bias_->value, 1);
     words_ = biasWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
-    small_ = QStringLiteral("± %1 over %2")
-                 .arg(number(bias_->uncertainty, bias_->uncertainty < 0.095 ? 2 : 1),
-                      n == 1 ? QStringLiteral("one character") : QStringLiteral("%1 characters").arg(n));
-    if (resting_) small_ = QStringLiteral("line rests: the last %1").arg(n == 1 ? "character" : QString::number(n));
+    const QString characters = n == 1 ? QStringLiteral("one character") : QStringLiteral("%1 characters").arg(n);
+    const int decimals = bias_->uncertainty < 0.095 ? 2 : 1;
+    small_ = QStringLiteral("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
+    if (resting_) small_ = QStringLiteral("line rests, last ") + characters;
     describe(QStringLiteral("%1 percent, %2, %3").arg(digits_, words_, small_));
 }
 

@@ -25,7 +25,7 @@ public:
     double scaleEnd() const { return scaleEnd_; }                   // the scale runs from minus to plus this, percent
 
     QSize sizeHint() const override { return {378, 290}; }
-    QSize minimumSizeHint() const override { return {220, 190}; }
+    QSize minimumSizeHint() const override { return {242, 190}; }
 
 public slots:
     void resetPeaks();  // key: P

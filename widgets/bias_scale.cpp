@@ -27,9 +27,18 @@ void BiasScale::paint(QPainter& painter, const QRectF& area) const {
 }
 
 void BiasScale::paintWords(QPainter& painter, const QRectF& row) const {
+    const QFontMetricsF metrics(painter.font());
+    const QString shortWords = QStringLiteral("marks short"), longWords = QStringLiteral("marks long");
     painter.setPen(theme::kSecondary);
-    painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("marks short"));
-    painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("marks long"));
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, shortWords);
+    painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, longWords);
+    if (!lowest || !highest) return;
+    const QString least = signedNumber(*lowest, 1), most = signedNumber(*highest, 1);
+    const QString held =
+        least == most ? QStringLiteral("held ") + most : QStringLiteral("held %1 to %2").arg(least, most);
+    const double room = row.width() - 2 * metrics.horizontalAdvance(shortWords) - 16;
+    const double baseline = row.center().y() + metrics.capHeight() / 2;
+    if (figuresWidth(metrics, held) < room) drawFiguresCentred(painter, {row.center().x(), baseline}, held);
 }
 
 void BiasScale::paintTrack(QPainter& painter, const QRectF& track) const {
@@ -69,14 +78,23 @@ void BiasScale::paintPeaks(QPainter& painter, const QRectF& track) const {
     }
 }
 
+// Round numbers, and the limits where they stand free between them.
 void BiasScale::paintNumbers(QPainter& painter, const QRectF& track, double baseline) const {
-    painter.setPen(theme::kSecondary);
     const double px = painter.font().pixelSize();
-    const int halves = track.width() > 22 * px ? 2 : 1;
+    const int halves = track.width() > 15 * px ? 2 : 1;
+    painter.setPen(theme::kSecondary);
     for (int i = -halves; i <= halves; ++i) {
         const double percent = end * i / halves;
         drawFiguresCentred(painter, {xOf(percent, track), baseline}, signedNumber(percent, 0));
     }
+    const double toZero = 0.5 * track.width() * limit / end;
+    const double toNext = 0.5 * track.width() * (end / halves - limit) / end;
+    const double free = figuresWidth(QFontMetricsF(painter.font()), QStringLiteral("+00")) + 0.3 * px;
+    if (limit <= 0.0 || std::min(toZero, toNext) < free) return;
+    painter.setPen(theme::kInOrder);
+    for (const double percent : {-limit, limit})
+        drawFiguresCentred(painter, {xOf(percent, track), baseline},
+                           (percent > 0 ? u'+' : u'\u2212') + limitNumber(limit));
 }
 
 }  // namespace trueunit

@@ -33,7 +33,7 @@ BiasTrail::BiasTrail(QWidget* parent)
     dressPlot(*plot_);
     plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
     plot_->axisRect()->setAutoMargins(QCP::msNone);
-    plot_->axisRect()->setMargins(QMargins(34, 6, 2, 20));
+    plot_->axisRect()->setMargins(QMargins(34, 9, 2, 20));
     band_ = addLimitBand(*plot_);
     QColor haze = theme::kBlue;
     haze.setAlpha(40);
@@ -47,18 +47,27 @@ BiasTrail::BiasTrail(QWidget* parent)
     line_->setPen(theme::pen(theme::kInk));
     line_->setAntialiased(true);
     bodyLayout()->addWidget(plot_);
+    connect(plot_, &QCustomPlot::beforeReplot, this, &BiasTrail::rule);
     setSpan(span_);
 }
 
 void BiasTrail::setSpan(double seconds) {
     span_ = std::clamp(seconds, 10.0, 3600.0);
     setRemark(QStringLiteral("last ") + spanWords(span_));
-    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
-    ticker->addTick(-0.94 * span_, spanWords(span_) + QStringLiteral(" ago"));
-    ticker->addTick(-0.02 * span_, QStringLiteral("now"));
-    plot_->xAxis->setTicker(ticker);
     plot_->xAxis->setRange(-span_, 0.0);
     refresh(shown());
+}
+
+// The two words below stand inside the ends, whatever the width.
+void BiasTrail::rule() {
+    rulePercentAxis(*plot_, bottom_, top_, drawingHeight(*plot_));
+    const QFontMetricsF metrics(plot_->xAxis->tickLabelFont());
+    const QString first = spanWords(span_) + QStringLiteral(" ago"), last = QStringLiteral("now");
+    const double secondsPerPixel = span_ / drawingWidth(*plot_);
+    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
+    ticker->addTick(-span_ + 0.5 * metrics.horizontalAdvance(first) * secondsPerPixel, first);
+    ticker->addTick(-(0.5 * metrics.horizontalAdvance(last) + 2) * secondsPerPixel, last);
+    plot_->xAxis->setTicker(ticker);
 }
 
 int BiasTrail::pointsShown() const {
@@ -108,7 +117,6 @@ void BiasTrail::chooseRange(const Snapshot& s) {
         bottom_ = bottom;
         top_ = top;
     }
-    rulePercentAxis(*plot_, bottom_, top_);
 }
 
 void BiasTrail::say(const Snapshot& s) {

@@ -22,7 +22,7 @@ public:
     int pointsShown() const;
 
     QSize sizeHint() const override { return {470, 300}; }
-    QSize minimumSizeHint() const override { return {260, 130}; }
+    QSize minimumSizeHint() const override { return {240, 140}; }
 
 protected:
     void refresh(const Snapshot& snapshot) override;
@@ -30,6 +30,7 @@ protected:
 private:
     void fillLine(const Snapshot& snapshot);
     void chooseRange(const Snapshot& snapshot);
+    void rule();
     void say(const Snapshot& snapshot);
 
     QCustomPlot* plot_;

@@ -41,6 +41,7 @@ CharacterGrid::CharacterGrid(QWidget* parent)
     : Panel(QStringLiteral("Character on the grid"), parent), plot_(new QCustomPlot(this)) {
     setFocusPolicy(Qt::StrongFocus);
     drawing_ = std::make_unique<GridDrawing>(*plot_);
+    plot_->setObjectName(QStringLiteral("plot"));
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     plot_->axisRect()->setRangeDrag(Qt::Horizontal);
     plot_->axisRect()->setRangeZoom(Qt::Horizontal);
@@ -131,7 +132,7 @@ void CharacterGrid::draw() {
 void CharacterGrid::say(const GridContent& content) {
     const QString frozen = frame_ ? QStringLiteral("frozen: ") : QString();
     if (!content.chosen) {
-        setRemark(frozen + whyNothing(*content.snapshot));
+        setRemark(frame_ ? QStringLiteral("frozen") : QString());
         describe(whyNothing(*content.snapshot));
         return;
     }
@@ -258,6 +259,7 @@ void CharacterGrid::paintFrame(const FrozenFrame& frame, QPainter& painter, cons
     QCustomPlot plot;
     plot.resize(area.size().toSize());
     GridDrawing drawing(plot);
+    plot.setBackground(QBrush(Qt::NoBrush));  // the paper's own
     drawing.setContent(contentOf(frame));
     drawing.showWhole();
     QPicture picture;
@@ -265,7 +267,13 @@ void CharacterGrid::paintFrame(const FrozenFrame& frame, QPainter& painter, cons
     recorder.setMode(QCPPainter::pmVectorized);
     plot.toPainter(&recorder, static_cast<int>(area.width()), static_cast<int>(area.height()));
     recorder.end();
-    painter.drawPicture(area.topLeft(), picture);
+    // A picture is played back in its own resolution; the area is meant in the painter's.
+    const double ratio = double(picture.logicalDpiX()) / painter.device()->logicalDpiX();
+    painter.save();
+    painter.translate(area.topLeft());
+    painter.scale(ratio, ratio);
+    painter.drawPicture(QPointF(0, 0), picture);
+    painter.restore();
 }
 
 }  // namespace trueunit

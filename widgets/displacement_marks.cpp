@@ -17,6 +17,7 @@ constexpr double kSide = 0.21;        // of a column: to mark stands left of its
 constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest to newest
 constexpr double kDotSize = 6.0;      // pixels
 constexpr double kStampSize = 10.0;
+constexpr double kWordColumn = 50.0;  // pixels; in narrower columns the word "out" would cover the neighbour
 
 double sideOf(Condition to) { return to == Condition::mark ? -kSide : kSide; }
 
@@ -75,6 +76,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
+    const bool wide = place(1, 0).x() - place(0, 0).x() > kWordColumn;
     for (const InstantReading& i : snapshot_->reading.instants) {
         const bool out = instantIsOut(i.to, i.meanPercent, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
@@ -87,7 +89,7 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
-        if (out) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), QStringLiteral("out"));
+        if (out && wide) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), QStringLiteral("out"));
     }
 }
 

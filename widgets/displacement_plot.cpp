@@ -30,6 +30,8 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
     band_ = addLimitBand(*plot_);
     marks_ = new DisplacementMarks(plot_);
     bodyLayout()->addWidget(plot_);
+    connect(plot_, &QCustomPlot::beforeReplot, this,
+            [this] { rulePercentAxis(*plot_, -range_, range_, drawingHeight(*plot_)); });
     refresh(shown());
 }
 
@@ -48,7 +50,6 @@ void DisplacementPlot::chooseRange(const Snapshot& s) {
     const double wanted = std::min(kLargestRange, kRangeStep * std::ceil(furthest / kRangeStep));
     // Widens at once, narrows only by more than a step, so that one stray dot does not make it breathe.
     if (wanted > range_ || wanted < range_ - kRangeStep) range_ = wanted;
-    rulePercentAxis(*plot_, -range_, range_);
 }
 
 void DisplacementPlot::nameColumns(int levels) {
@@ -62,9 +63,9 @@ void DisplacementPlot::nameColumns(int levels) {
 
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
-    setRemark(n == 0 ? QStringLiteral("percent of a unit, late is up")
-                     : QStringLiteral("percent of a unit, late is up, ") +
-                           counted(n, QStringLiteral("character"), QStringLiteral("characters")));
+    const QString unit = QStringLiteral("percent of a unit, late is up");
+    const QString count = counted(n, QStringLiteral("character"), QStringLiteral("characters"));
+    setRemark(n == 0 ? unit : unit + QStringLiteral(", ") + count, Tone::quiet, QStringLiteral("% late"));
     QStringList said;
     for (const InstantReading& i : s.reading.instants)
         said << QStringLiteral("%1 %2 mean %3 spread %4%5")

@@ -45,9 +45,9 @@ QString withoutFindings(const Snapshot& s) {
     if (!s.stateText.empty()) html += QStringLiteral("<p style='margin:0 0 6px 0'>%1</p>").arg(escaped(s.stateText));
     for (const std::string& note : s.reading.notes)
         html += QStringLiteral("<p style='margin:0 0 6px 0'>%1</p>").arg(colored(theme::kSecondary, escaped(note)));
-    if (html.isEmpty() && s.state != SignalState::reading)
-        html = QStringLiteral("<p style='margin:0'>%1</p>").arg(whyNothing(s).toHtmlEscaped());
-    return html;
+    if (!html.isEmpty()) return html;
+    return s.state == SignalState::reading ? colored(theme::kSecondary, QStringLiteral("No cause has been looked for."))
+                                           : whyNothing(s).toHtmlEscaped();
 }
 
 QString listHtml(const Snapshot& s) {
@@ -79,6 +79,7 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setStyleSheet(QStringLiteral("QScrollArea { background: transparent; }"));
     scroll_->viewport()->setAutoFillBackground(false);
+    scroll_->setMinimumHeight(24);
     caution_->setFont(theme::text(theme::kSmallPx, QFont::Medium));
     caution_->setStyleSheet(ink);
     caution_->setWordWrap(true);

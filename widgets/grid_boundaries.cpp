@@ -11,7 +11,14 @@ namespace trueunit {
 void GridBoundaries::draw(QCPPainter* painter) {
     painter->setAntialiasing(false);
     drawRows(*painter);
-    if (!content().snapshot || content().snapshot->gridUnitSeconds <= 0.0) return;
+    if (!content().snapshot) return;
+    if (!content().chosen || content().snapshot->gridUnitSeconds <= 0.0) {
+        painter->setFont(theme::text(theme::kTextPx));
+        painter->setPen(theme::kSecondary);
+        painter->drawText(inside().adjusted(0, 0, 0, -inside().height() / 2), Qt::AlignCenter | Qt::TextWordWrap,
+                          whyNothing(*content().snapshot));
+        return;
+    }
     const int levels = content().snapshot->levels;
     painter->setAntialiasing(false);
     for (int k = 0; k <= levels + 1; ++k) {

@@ -44,8 +44,8 @@ GridDrawing::GridDrawing(QCustomPlot& plot) : plot_(plot) {
     chosen_->setPen(theme::pen(theme::kInk, 1.6));
     chosen_->setAntialiased(true);
     new GridFlags(&plot, content_);
-    new GridNotes(&plot, content_);
     cursors_ = new GridCursors(&plot, content_);
+    new GridNotes(&plot, content_);
     showWhole();
 }
 

@@ -14,6 +14,7 @@ constexpr double kTextGap = 7.0;    // from the instant to its figure
 constexpr double kBaseline = 25.0;  // of the figure, below the axis rectangle
 constexpr double kOutBaseline = 39.0;
 constexpr double kMarkerSize = 8.0;
+constexpr double kWideUnit = 60.0;  // pixels; narrower units take smaller figures
 
 }  // namespace
 
@@ -35,16 +36,17 @@ void GridFlags::draw(QCPPainter* painter) {
     painter->setPen(theme::kSecondary);
     painter->drawText(QRectF(0, area.bottom() + kBaseline - 18, area.left() - 10, 24),
                       Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("% late"));
-    painter->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
+    const bool wide = xOf(1) - xOf(0) >= kWideUnit;
+    painter->setFont(wide ? theme::text(theme::kTextPx, QFont::DemiBold) : theme::text(theme::kSmallPx - 1));
     const QFontMetricsF metrics(painter->font());
     double freeFrom = area.left();  // no figure over the one before
     for (const InstantFlag& flag : flagsOf(content())) {
         const double x = xOf(flag.units);
         if (!isVisibleX(x)) continue;
         const double textLeft = x + kTextGap;
-        const bool withText = textLeft >= freeFrom;
+        const bool withText = x - kMarkerSize / 2 >= freeFrom;
         drawFlag(*painter, flag, withText);
-        if (withText) freeFrom = textLeft + figuresWidth(metrics, flag.text) + 4;
+        if (withText) freeFrom = textLeft + figuresWidth(metrics, flag.text);
     }
 }
 

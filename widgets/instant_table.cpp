@@ -15,9 +15,9 @@ namespace trueunit {
 namespace {
 
 constexpr double kRowPitch = 1.55;  // of the text size
-constexpr std::array kHeads = {"count", "mean", "rms", "least", "most"};
+constexpr std::array kHeads = {"count", "mean", "rms", "earliest", "latest"};
 // Right edges of the numeric columns as parts of the width; the first two columns are words.
-constexpr std::array kRights = {0.46, 0.60, 0.72, 0.86, 1.0};
+constexpr std::array kRights = {0.46, 0.60, 0.71, 0.86, 1.0};
 
 std::array<QString, 5> cells(const InstantReading& i) {
     return {QString::number(i.count), signedNumber(i.meanPercent, 1), number(i.rmsPercent, 1),

@@ -16,7 +16,7 @@ public:
     static double paintTable(QPainter& painter, const QRectF& area, const Snapshot& snapshot, double textPx);
 
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {300, 120}; }
+    QSize minimumSizeHint() const override { return {330, 216}; }
 
 protected:
     void refresh(const Snapshot& snapshot) override;

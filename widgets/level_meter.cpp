@@ -17,7 +17,8 @@ namespace {
 constexpr int kSegments = 20;
 constexpr double kDbPerSegment = 3.0;
 constexpr double kFloorDbfs = -kSegments * kDbPerSegment;
-constexpr double kHotDbfs = -3.0;  // segments from here on warn by colour before the word does
+constexpr double kLeastWords = 60.0;  // pixels; less holds no word worth reading
+constexpr double kHotDbfs = -3.0;     // segments from here on warn by colour before the word does
 
 QString kindWords(InputKind kind) {
     switch (kind) {
@@ -43,6 +44,7 @@ QString wiringWords(const InputReading& input) {
         words << QStringLiteral("coupling %1 Hz").arg(corners.join(QStringLiteral(" and ")));
     }
     if (input.snrDb) words << QStringLiteral("noise %1 dB").arg(number(-*input.snrDb, 0));
+    if (input.humPercent) words << QStringLiteral("hum %1 %").arg(number(*input.humPercent, 0));
     return words.join(QStringLiteral(", "));
 }
 
@@ -94,7 +96,7 @@ void LevelMeter::paintEvent(QPaintEvent*) {
         const bool hot = kFloorDbfs + (i + 1) * kDbPerSegment > kHotDbfs;
         const QColor on = hot || clipping_ ? theme::kOut : theme::kBlue;
         painter.fillRect(QRectF(i * kPitch, middle - kSegmentHeight / 2, kSegmentWidth, kSegmentHeight),
-                         i < lit_ ? on : theme::kTrack);
+                         i < lit_ ? on : theme::kBorder);
     }
     double x = kSegments * kPitch + 8;
     const double baseline = middle + metrics.capHeight() / 2;
@@ -107,6 +109,7 @@ void LevelMeter::paintEvent(QPaintEvent*) {
     const bool both = !lossWords_.isEmpty() && !inputWords_.isEmpty();
     const double step = both ? 0.5 * metrics.height() + 1 : 0.0;
     const auto line = [&](const QString& words, const QColor& color, double y) {
+        if (width() - x < kLeastWords) return;
         painter.setPen(color);
         painter.drawText(QPointF(x, y), metrics.elidedText(words, Qt::ElideRight, width() - x));
     };

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "widgets/theme.h"
 
@@ -47,6 +48,7 @@ Panel::Panel(const QString& title, QWidget* parent)
     header->addLayout(tools_);
     header->addStrut(kHeaderHeight);
     outer_->addLayout(header);
+    outer_->addStretch(1);  // gives way to the body layout
 }
 
 void Panel::show(const SnapshotPtr& snapshot) {
@@ -64,9 +66,10 @@ void Panel::setTitle(const QString& title) {
     update();
 }
 
-void Panel::setRemark(const QString& remark, Tone tone) {
-    if (remark == remark_ && tone == tone_) return;
+void Panel::setRemark(const QString& remark, Tone tone, const QString& brief) {
+    if (remark == remark_ && tone == tone_ && brief == brief_) return;
     remark_ = remark;
+    brief_ = brief;
     tone_ = tone;
     update(0, 0, width(), kHeaderTop + kHeaderHeight + 1);
 }
@@ -86,12 +89,16 @@ QVBoxLayout* Panel::bodyLayout() {
         body_ = new QVBoxLayout;
         body_->setContentsMargins(0, 0, 0, 0);
         body_->setSpacing(0);
+        delete outer_->takeAt(1);
         outer_->addLayout(body_, 1);
     }
     return body_;
 }
 
-void Panel::addTool(QWidget* tool) { tools_->addWidget(tool); }
+void Panel::addTool(QWidget* tool) {
+    tool->setFixedHeight(kHeaderHeight);
+    tools_->addWidget(tool);
+}
 
 void Panel::describe(const QString& description) {
     if (description != accessibleDescription()) setAccessibleDescription(description);
@@ -103,7 +110,7 @@ void Panel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     if (framed_) {
-        painter.setPen(theme::pen(theme::kBorder));
+        painter.setPen(theme::pen(hasFocus() ? theme::kBlue : theme::kBorder));
         painter.setBrush(theme::kPanel);
         painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
     } else {
@@ -129,7 +136,10 @@ void Panel::paintHeader(QPainter& painter) const {
     const double left = row.left() + titleWidth + kRemarkGap;
     const double right = hasTools ? toolsLeft() - kRemarkGap : row.right();
     const QRectF room(left, row.top(), std::max(0.0, right - left), row.height());
-    const QString fitting = painter.fontMetrics().elidedText(remark_, Qt::ElideRight, static_cast<int>(room.width()));
+    const QFontMetrics metrics = painter.fontMetrics();
+    const bool fits = brief_.isEmpty() || metrics.horizontalAdvance(remark_) <= room.width();
+    const QString fitting =
+        metrics.elidedText(fits ? remark_ : brief_, Qt::ElideRight, static_cast<int>(std::ceil(room.width())));
     painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, fitting);
 }
 

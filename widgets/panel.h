@@ -29,7 +29,7 @@ public:
 
     void setTitle(const QString& title);
     QString title() const { return title_; }
-    void setRemark(const QString& remark, Tone tone = Tone::quiet);
+    void setRemark(const QString& remark, Tone tone = Tone::quiet, const QString& brief = {});  // brief: when narrow
     QString remark() const { return remark_; }
     void setFramed(bool framed);  // false: no border, for a view with nothing else
 
@@ -48,7 +48,7 @@ private:
     double toolsLeft() const;
 
     QString title_;
-    QString remark_;
+    QString remark_, brief_;
     Tone tone_ = Tone::quiet;
     bool framed_ = true;
     SnapshotPtr snapshot_;

@@ -10,6 +10,12 @@
 
 namespace trueunit {
 
+namespace {
+
+constexpr double kLeastRuleGap = 30.0;  // pixels
+
+}  // namespace
+
 void dressPlot(QCustomPlot& plot) {
     plot.setBackground(QBrush(theme::kPanel));
     plot.setPlottingHint(QCP::phFastPolylines);
@@ -49,12 +55,21 @@ void setLimitBand(QCPItemRect& band, double limit) {
     band.bottomRight->setCoords(1.01, -limit);
 }
 
-void rulePercentAxis(QCustomPlot& plot, double bottom, double top) {
-    const double room = std::max(40, plot.axisRect()->height());
+double drawingHeight(const QCustomPlot& plot) {
+    const QMargins margins = plot.axisRect()->margins();
+    return std::max(20, plot.height() - margins.top() - margins.bottom());
+}
+
+double drawingWidth(const QCustomPlot& plot) {
+    const QMargins margins = plot.axisRect()->margins();
+    return std::max(20, plot.width() - margins.left() - margins.right());
+}
+
+void rulePercentAxis(QCustomPlot& plot, double bottom, double top, double height) {
     double step = 1.0;
     for (const double candidate : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0}) {
         step = candidate;
-        if (room * candidate / (top - bottom) >= 22.0) break;  // pixels between rules
+        if (height * candidate / (top - bottom) >= kLeastRuleGap) break;  // pixels between rules
     }
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
     for (double v = std::ceil(bottom / step) * step; v <= top + 1e-9; v += step) ticker->addTick(v, signedNumber(v, 0));

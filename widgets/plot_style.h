@@ -16,7 +16,11 @@ void dressPlot(QCustomPlot& plot);
 QCPItemRect* addLimitBand(QCustomPlot& plot);
 void setLimitBand(QCPItemRect& band, double limit);
 
-// Rules and labels of the percent axis: "+10", "0", "−5", at steps of a fitting round size.
-void rulePercentAxis(QCustomPlot& plot, double bottom, double top);
+// Rules and labels of the percent axis, "+10", "0", "−5", at round steps that fit the given height in pixels.
+void rulePercentAxis(QCustomPlot& plot, double bottom, double top, double height);
+
+// Height and width of the drawing, known before the plot lays itself out. Only for plots of fixed margins.
+double drawingHeight(const QCustomPlot& plot);
+double drawingWidth(const QCustomPlot& plot);
 
 }  // namespace trueunit

@@ -10,8 +10,11 @@ namespace trueunit {
 
 namespace {
 
-// Right edge of the numbers and left edge of the judgement, as parts of the width.
-constexpr double kValueRight = 0.54;
+// Columns in pixels; what a wide row has left over is shared out between them.
+constexpr double kName = 136, kValue = 52, kUnit = 38, kUncertainty = 38, kJudgement = 80, kBriefJudgement = 28;
+constexpr double kFullWidth = kName + kValue + kUnit + kUncertainty + kJudgement;
+constexpr double kBriefWidth = kName + kValue + kUnit + kUncertainty + kBriefJudgement;
+constexpr double kNarrowName = 112;  // below the brief width the uncertainty goes to the tooltip
 constexpr double kUnitGap = 4.0;
 
 }  // namespace
@@ -25,7 +28,7 @@ ReadingRow::ReadingRow(const QString& name, QWidget* parent) : QWidget(parent), 
 void ReadingRow::setText(const RowText& text) {
     if (text == text_) return;
     text_ = text;
-    setToolTip(text_.reason);
+    setToolTip(text_.reason.isEmpty() ? said() : text_.reason);
     setAccessibleDescription(said());
     update();
 }
@@ -51,26 +54,28 @@ void ReadingRow::paintEvent(QPaintEvent*) {
     const double baseline = (height() + strongMetrics.capHeight()) / 2;
     const bool out = text_.within == false;
 
+    const bool full = w >= kFullWidth, brief = !full && w >= kBriefWidth;
+    const double spare = full ? w - kFullWidth : brief ? w - kBriefWidth : 0.0;
+    const double nameWidth = full || brief ? kName : kNarrowName;
+    const double valueRight = nameWidth + kValue + 0.35 * spare;
+
     painter.setFont(small);
     painter.setPen(theme::kSecondary);
-    painter.drawText(QPointF(0, baseline), name_);
+    painter.drawText(QPointF(0, baseline), smallMetrics.elidedText(name_, Qt::ElideRight, nameWidth));
     if (text_.value.isEmpty()) {
-        painter.drawText(QPointF(w * kValueRight - smallMetrics.horizontalAdvance(u'—'), baseline),
-                         QStringLiteral("—"));
+        painter.drawText(QPointF(valueRight - smallMetrics.horizontalAdvance(u'—'), baseline), QStringLiteral("—"));
         return;
     }
-    double x = w * kValueRight + kUnitGap;
-    painter.drawText(QPointF(x, baseline), text_.unit);
-    x += smallMetrics.horizontalAdvance(QStringLiteral("/min")) + 8;
-    drawFigures(painter, {x, baseline}, text_.uncertainty);
+    painter.drawText(QPointF(valueRight + kUnitGap, baseline), text_.unit);
+    if (full || brief) drawFigures(painter, {valueRight + kUnit + 0.2 * spare, baseline}, text_.uncertainty);
 
     painter.setPen(out ? theme::kOut : text_.within ? theme::kInOrder : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, out ? QFont::DemiBold : QFont::Normal));
-    drawFiguresRight(painter, {w, baseline}, text_.judgement);
+    drawFiguresRight(painter, {w, baseline}, full ? text_.judgement : text_.brief);
 
     painter.setFont(strong);
     painter.setPen(out ? theme::kOut : theme::kInk);
-    drawFiguresRight(painter, {w * kValueRight, baseline}, text_.value);
+    drawFiguresRight(painter, {valueRight, baseline}, text_.value);
 }
 
 }  // namespace trueunit

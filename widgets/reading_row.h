@@ -13,6 +13,7 @@ struct RowText {
     QString unit;         // "Bd"
     QString uncertainty;  // "±0.01", may be empty
     QString judgement;    // "in, limit 5"; empty: not judged
+    QString brief;        // "in", where the row is narrow
     std::optional<bool> within;
     QString reason;  // why there is no value
 
@@ -30,8 +31,8 @@ public:
     const RowText& text() const { return text_; }
     QString said() const;  // the whole row in words
 
-    QSize sizeHint() const override { return {340, 25}; }
-    QSize minimumSizeHint() const override { return {240, 18}; }
+    QSize sizeHint() const override { return {340, 24}; }
+    QSize minimumSizeHint() const override { return {238, 18}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

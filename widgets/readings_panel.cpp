@@ -12,12 +12,20 @@ namespace trueunit {
 namespace {
 
 const char* const kNames[ReadingsPanel::kRows] = {
-    "Speed",          "Shaft", "Stop", "Bias", "End distortion", "Start-stop, gross", "Start-stop, synchronous",
+    "Speed",
+    "Shaft",
+    "Stop",
+    "Bias",
+    "End distortion",
+    "Start-stop, gross",
+    "Start-stop, synchronous",
+    "Scatter (fortuitous)",
+    "Receiver may sample",
     "Framing errors",
 };
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
-    "speed", "pause", "stop", "bias", "end distortion", "nominal speed", "unit", "character",
+    "speed", "pause", "stop", "bias", "end distortion", "nominal speed", "unit", "instants", "characters", "character",
 };
 
 QString reasonFor(const Snapshot& s, const char* key) {
@@ -29,8 +37,8 @@ QString reasonFor(const Snapshot& s, const char* key) {
 
 void judge(RowText& text, double value, double limit) {
     text.within = std::abs(value) <= limit;
-    text.judgement = QStringLiteral("%1, limit %2")
-                         .arg(*text.within ? QStringLiteral("in") : QStringLiteral("out"), limitNumber(limit));
+    text.brief = *text.within ? QStringLiteral("in") : QStringLiteral("out");
+    text.judgement = QStringLiteral("%1, limit %2").arg(text.brief, limitNumber(limit));
 }
 
 RowText measured(const std::optional<Measured>& m, const QString& unit, bool withSign, StableDecimals& decimals) {
@@ -60,9 +68,26 @@ RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     RowText text = measured(speed.baud, QStringLiteral("Bd"), false, decimals);
     if (!speed.baud || !speed.errorPercent) return text;
     judge(text, speed.errorPercent->value, s.limits.speedPercent);
-    text.judgement = QStringLiteral("%1 %, %2")
-                         .arg(signedNumber(speed.errorPercent->value, 2),
-                              *text.within ? QStringLiteral("in") : QStringLiteral("out"));
+    text.judgement = QStringLiteral("%1 %, %2").arg(signedNumber(speed.errorPercent->value, 2), text.brief);
+    return text;
+}
+
+RowText scatterRow(const Snapshot& s) {
+    RowText text;
+    const auto& rms = s.reading.distortion.fortuitousRmsPercent;
+    if (!rms) return text;
+    text.value = number(*rms, 1);
+    text.unit = QStringLiteral("% rms");
+    return text;
+}
+
+// The part of a unit within which an ideal receiver reads every element rightly; its middle is 50 %.
+RowText samplingRow(const Snapshot& s) {
+    RowText text;
+    const auto& margin = s.reading.margin;
+    if (!margin) return text;
+    text.value = QStringLiteral("%1 … %2").arg(number(margin->lowPercent, 0), number(margin->highPercent, 0));
+    text.unit = QStringLiteral("%");
     return text;
 }
 
@@ -74,6 +99,7 @@ RowText framingRow(const Snapshot& s) {
     text.within = t.framingErrors == 0;
     text.judgement =
         QStringLiteral("of %1").arg(counted(t.characters, QStringLiteral("character"), QStringLiteral("characters")));
+    text.brief = QStringLiteral("of %1").arg(t.characters);
     return text;
 }
 
@@ -100,6 +126,10 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
             return plain(d.grossPercent, s.limits.grossPercent);
         case ReadingsPanel::synchronous:
             return plain(d.synchronousPercent, s.limits.synchronousPercent);
+        case ReadingsPanel::scatter:
+            return scatterRow(s);
+        case ReadingsPanel::sampling:
+            return samplingRow(s);
         case ReadingsPanel::framing:
             return framingRow(s);
         case ReadingsPanel::kRows:

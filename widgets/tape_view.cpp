@@ -53,7 +53,9 @@ void TapeView::refresh(const Snapshot& s) {
                       counted(text.characters, QStringLiteral("character"), QStringLiteral("characters")),
                       errors ? QStringLiteral("%1 without a stop, boxed ✕").arg(text.framingErrors)
                              : QStringLiteral("every one with its stop")),
-                  errors ? Tone::out : Tone::inOrder);
+                  errors ? Tone::out : Tone::inOrder,
+                  errors ? QStringLiteral("%1 without a stop ✕").arg(text.framingErrors)
+                         : QStringLiteral("no framing errors"));
         describe(QStringLiteral("The last characters: ") + QString::fromStdString(text.decoded).right(40));
     }
     update();

@@ -33,6 +33,7 @@ QString styleSheet() {
     return QStringLiteral(
         "QPushButton, QToolButton { background: #FFFDF8; color: #1E2A32; border: 1px solid #D8D6CE;"
         " border-radius: 5px; padding: 3px 10px; }"
+        "QToolButton { padding: 0px 7px; }"
         "QPushButton:hover, QToolButton:hover { border-color: #5F6B74; }"
         "QPushButton:focus, QToolButton:focus { border-color: #0B5E8A; }"
         "QPushButton:pressed, QToolButton:pressed { background: #ECE9E1; }"

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/support/snapshot_builder.h"
+#include "tests/support/widget_rig.h"
+#include "widgets/bias_gauge.h"
+#include "widgets/bias_trail.h"
+#include "widgets/eccentric_panel.h"
+#include "widgets/findings_panel.h"
+#include "widgets/level_meter.h"
+#include "widgets/reading_row.h"
+#include "widgets/readings_panel.h"
+#include "widgets/tape_view.h"
+#include "widgets/words.h"
+
+namespace trueunit::test {
+namespace {
+
+// ---- words ----
+
+TEST(Words, NumbersCarryATrueMinusAndNoSignAtZero) {
+    EXPECT_EQ(signedNumber(7.26, 1), u("+7.3"));
+    EXPECT_EQ(signedNumber(-0.31, 1), u("−0.3"));
+    EXPECT_EQ(signedNumber(-0.04, 1), u("0.0"));
+    EXPECT_EQ(number(-12.0, 0), u("−12"));
+}
+
+TEST(Words, DecimalsFollowTheUncertaintyButDoNotFlutter) {
+    StableDecimals decimals;
+    EXPECT_EQ(decimals.update(0.2), 1);
+    EXPECT_EQ(decimals.update(0.045), 1);  // just over the border: stays
+    EXPECT_EQ(decimals.update(0.01), 2);
+    EXPECT_EQ(decimals.update(0.055), 2);
+    EXPECT_EQ(decimals.update(0.2), 1);
+    EXPECT_EQ(decimals.update(2.0), 0);
+}
+
+TEST(Words, NoInstantIsMarkedWhileEveryReadingIsInLimits) {
+    Snapshot s = SnapshotBuilder().bias(4.0).value();
+    EXPECT_FALSE(instantIsOut(Condition::mark, -6.0, s));  // scatter about a bias in limits
+    EXPECT_TRUE(instantIsOut(Condition::mark, -10.2, s));  // beyond the start-stop limit of 10
+    s.reading.distortion.biasPercent = Measured{6.0, 0.1};
+    EXPECT_TRUE(instantIsOut(Condition::mark, -6.0, s));
+    EXPECT_FALSE(instantIsOut(Condition::space, -6.0, s));  // bias moves fronts of marks only
+}
+
+// ---- gauge ----
+
+TEST(BiasGauge, SaysLongMarksOutOfLimits) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(7.3).window(32).build());
+    EXPECT_EQ(gauge.digits(), u("+7.3"));
+    EXPECT_EQ(gauge.words(), u("marks too long"));
+    EXPECT_EQ(gauge.smallWords(), u("± 0.2 % over 32 characters"));
+    EXPECT_EQ(gauge.remark(), u("limit ±5 %, bench practice"));
+    EXPECT_TRUE(gauge.accessibleDescription().contains(u("+7.3 percent, marks too long")));
+}
+
+TEST(BiasGauge, SaysShortMarksAndInLimits) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(-6.2).build());
+    EXPECT_EQ(gauge.digits(), u("−6.2"));
+    EXPECT_EQ(gauge.words(), u("marks too short"));
+    gauge.show(SnapshotBuilder().bias(5.0).build());  // the limit itself is in order
+    EXPECT_EQ(gauge.words(), u("in limits"));
+}
+
+TEST(BiasGauge, ShowsADashAndTheReasonInsteadOfAStaleNumber) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(7.3).build());
+    gauge.show(SnapshotBuilder::silent());
+    EXPECT_EQ(gauge.digits(), u("—"));
+    EXPECT_EQ(gauge.words(), u("No signal: the input is silent."));
+    EXPECT_TRUE(gauge.smallWords().isEmpty());
+    gauge.show(nullptr);
+    EXPECT_EQ(gauge.words(), u("No input yet."));
+}
+
+TEST(BiasGauge, SaysThatTheLineRests) {
+    Snapshot s = SnapshotBuilder().bias(7.3).value();
+    s.state = SignalState::idle;
+    BiasGauge gauge;
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.smallWords(), u("line rests, last 32 characters"));
+}
+
+TEST(BiasGauge, HoldsPeaksUntilTheyAreReset) {
+    BiasGauge gauge;
+    for (const double bias : {3.0, 9.5, -2.0, 1.0}) gauge.show(SnapshotBuilder().bias(bias).build());
+    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), -2.0);
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 9.5);
+    QSignalSpy resets(&gauge, &BiasGauge::peaksReset);
+    QTest::keyClick(&gauge, Qt::Key_P);
+    EXPECT_EQ(resets.count(), 1);
+    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), 1.0);
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
+}
+
+TEST(BiasGauge, ForgetsPeaksOfAnotherInput) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(9.5).characters(200).build());
+    gauge.show(SnapshotBuilder().bias(1.0).characters(5).build());  // time went back
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
+}
+
+TEST(BiasGauge, WidensItsScaleForALargeBiasAndComesBack) {
+    BiasGauge gauge;
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
+    gauge.show(SnapshotBuilder().bias(26.0).build());
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);
+    gauge.show(SnapshotBuilder().bias(3.0).build());
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);  // the held peak is still to be seen
+    gauge.resetPeaks();
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
+}
+
+// ---- readings ----
+
+TEST(ReadingsPanel, ShowsValuesWithUncertaintyAndJudgement) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().bias(7.3).build());
+    const RowText& bias = panel.row(ReadingsPanel::bias).text();
+    EXPECT_EQ(bias.value, u("+7.3"));
+    EXPECT_EQ(bias.uncertainty, u("±0.2"));
+    EXPECT_EQ(bias.judgement, u("out, limit 5"));
+    EXPECT_EQ(bias.within, false);
+    EXPECT_EQ(panel.row(ReadingsPanel::end).text().within, true);
+    EXPECT_EQ(panel.row(ReadingsPanel::stop).text().value, u("1.42"));
+    EXPECT_FALSE(panel.row(ReadingsPanel::shaft).text().within.has_value());  // no limit, no judgement
+    EXPECT_TRUE(panel.reasonShown().isEmpty());
+}
+
+TEST(ReadingsPanel, GivesTheReasonOfAMissingReading) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().withoutStop().build());
+    const ReadingRow& stop = panel.row(ReadingsPanel::stop);
+    EXPECT_TRUE(stop.text().value.isEmpty());
+    EXPECT_EQ(stop.toolTip(), u("The tape did not run without pause: the stop cannot be told."));
+    EXPECT_EQ(panel.reasonShown(), stop.toolTip());
+    panel.show(SnapshotBuilder().build());
+    EXPECT_TRUE(stop.toolTip().isEmpty());
+}
+
+TEST(ReadingsPanel, CountsFramingErrorsAsOutOfLimits) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().framingErrorAt(3).build());
+    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().value, u("1"));
+    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().within, false);
+}
+
+// ---- the others ----
+
+TEST(TapeView, ClickEmitsTheNumberOfTheCharacter) {
+    const auto snapshot = SnapshotBuilder().build();
+    TapeView tape;
+    tape.resize(960, 120);
+    tape.show(snapshot);
+    const auto number = snapshot->tape[snapshot->tape.size() - 3].number;
+    QSignalSpy clicked(&tape, &TapeView::characterClicked);
+    QTest::mouseClick(&tape, Qt::LeftButton, {}, tape.cellOf(number).center().toPoint());
+    ASSERT_EQ(clicked.count(), 1);
+    EXPECT_EQ(clicked.at(0).at(0).toULongLong(), number);
+    QTest::mouseClick(&tape, Qt::LeftButton, {}, QPoint(3, 3));
+    EXPECT_EQ(clicked.count(), 1);
+}
+
+TEST(LevelMeter, SaysClippingLossesAndTheWiring) {
+    Snapshot s = SnapshotBuilder().value();
+    LevelMeter meter;
+    meter.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(meter.levelWords(), u("−11 dB"));
+    EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz, noise −43 dB"));
+    EXPECT_TRUE(meter.lossWords().isEmpty());
+    s.clippingNow = true;
+    s.reading.input.gaps = 2;
+    s.lostSamples = 512;
+    meter.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(meter.levelWords(), u("clipping"));
+    EXPECT_EQ(meter.lossWords(), u("2 gaps, 512 samples lost"));
+}
+
+TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
+    FindingsPanel panel;
+    panel.show(SnapshotBuilder::silent());
+    EXPECT_TRUE(panel.shownText().contains(u("The input is silent")));
+    EXPECT_TRUE(panel.accessibleDescription().contains(u("Hazardous loop voltage")));
+    Snapshot s = SnapshotBuilder().bias(7.3).value();
+    s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "Contacts sit off centre",
+                                               "Every front of a mark is 7.2 % early.", "the eccentric",
+                                               "turn it; all levels must move together"}};
+    panel.show(std::make_shared<const Snapshot>(s));
+    for (const char* part :
+         {"Contacts sit off centre", "97 % sure", "7.2 % early", "Look at: the eccentric", "Confirm:"})
+        EXPECT_TRUE(panel.shownText().contains(u(part))) << part;
+    EXPECT_FALSE(panel.shownText().contains(u("silent")));
+}
+
+TEST(BiasTrail, ShowsOnlyItsSpan) {
+    const auto snapshot = SnapshotBuilder().characters(700).build();  // 114 s
+    BiasTrail trail;
+    trail.show(snapshot);
+    EXPECT_EQ(trail.pointsShown(), 700);
+    trail.setSpan(30.0);
+    EXPECT_NEAR(trail.pointsShown(), 30.0 / (7.42 * 0.022), 1.5);
+}
+
+TEST(EccentricPanel, KeysAndButtonsEmitTheTurn) {
+    EccentricPanel panel;
+    QSignalSpy turns(&panel, &EccentricPanel::turned);
+    QTest::keyClick(&panel, Qt::Key_Right);
+    QTest::keyClick(&panel, Qt::Key_Left, Qt::ShiftModifier);
+    ASSERT_EQ(turns.count(), 2);
+    EXPECT_DOUBLE_EQ(turns.at(0).at(0).toDouble(), 0.2);
+    EXPECT_DOUBLE_EQ(turns.at(1).at(0).toDouble(), -2.0);
+    EXPECT_NEAR(panel.turnedSoFar(), -1.8, 1e-12);
+}
+
+// ---- all of them ----
+
+TEST(EveryWidget, DrawsAnotherPictureForAnotherSnapshot) {
+    Snapshot other = SnapshotBuilder().bias(-9.0).text("E").value();
+    other.levelDbfs = -40.0;
+    other.reading.findings = std::vector<Finding>{{"in-order", 0.9, "In order", "", "", ""}};
+    for (const WidgetMaker& maker : allWidgets()) {
+        if (maker.name == QStringLiteral("eccentric")) continue;  // shows the hand's turns, not the signal
+        const auto widget = maker.make();
+        widget->resize(widget->sizeHint());
+        const auto picture = [&](const SnapshotPtr& snapshot) {
+            maker.show(*widget, snapshot);
+            widget->QWidget::show();
+            settle();
+            return widget->grab().toImage();
+        };
+        const QImage first = picture(SnapshotBuilder().bias(7.3).build());
+        EXPECT_NE(first, picture(std::make_shared<const Snapshot>(other))) << maker.name.toStdString();
+    }
+}
+
+TEST(EveryWidget, StandsAnEmptySnapshotAndHasAnAccessibleName) {
+    for (const WidgetMaker& maker : allWidgets()) {
+        const auto widget = maker.make();
+        EXPECT_FALSE(widget->accessibleName().isEmpty()) << maker.name.toStdString();
+        EXPECT_FALSE(widget->accessibleDescription().isEmpty()) << maker.name.toStdString();
+        for (const SnapshotPtr& snapshot : {SnapshotPtr(), std::make_shared<const Snapshot>(),
+                                            SnapshotBuilder().build(), std::make_shared<const Snapshot>()}) {
+            maker.show(*widget, snapshot);
+            widget->resize(40, 30);  // smaller than it asks for
+            widget->grab();
+            widget->resize(widget->sizeHint());
+            widget->grab();
+        }
+    }
+}
+
+}  // namespace
+}  // namespace trueunit::test
