@@ -44,6 +44,7 @@ BiasTrail::BiasTrail(QWidget* parent)
     lower_->setPen(Qt::NoPen);
     upper_->setBrush(haze);
     upper_->setChannelFillGraph(lower_);
+    upper_->setAntialiasedFill(false);  // half the cost of the whole plot otherwise
     line_->setPen(theme::pen(theme::kInk));
     line_->setAntialiased(true);
     bodyLayout()->addWidget(plot_);
@@ -53,9 +54,10 @@ BiasTrail::BiasTrail(QWidget* parent)
 
 void BiasTrail::setSpan(double seconds) {
     span_ = std::clamp(seconds, 10.0, 3600.0);
-    setRemark(QStringLiteral("last ") + spanWords(span_));
+    setRemark(QStringLiteral("last ") + spanWords(span_), Tone::quiet,
+              QStringLiteral("last %1 s").arg(span_, 0, 'f', 0));
     plot_->xAxis->setRange(-span_, 0.0);
-    refresh(shown());
+    draw(shown());
 }
 
 // The two words below stand inside the ends, whatever the width.
@@ -77,6 +79,19 @@ int BiasTrail::pointsShown() const {
 }
 
 void BiasTrail::refresh(const Snapshot& snapshot) {
+    // "Now" moves all the time; without a new point the line waits until it would move by half a pixel.
+    const TrailPoint newest = snapshot.trail.empty() ? TrailPoint{} : snapshot.trail.back();
+    const double moved = std::abs(snapshot.seconds - drawnSeconds_) * drawingWidth(*plot_) / span_;
+    const double limit = snapshot.limits.biasPercent;
+    const bool same = newest.number == newest_.number && newest.biasPercent == newest_.biasPercent;
+    if (same && moved < 0.5 && limit == drawnLimit_) return;
+    newest_ = newest;
+    drawnSeconds_ = snapshot.seconds;
+    drawnLimit_ = limit;
+    draw(snapshot);
+}
+
+void BiasTrail::draw(const Snapshot& snapshot) {
     fillLine(snapshot);
     setLimitBand(*band_, snapshot.limits.biasPercent);
     chooseRange(snapshot);

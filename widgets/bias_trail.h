@@ -28,6 +28,7 @@ protected:
     void refresh(const Snapshot& snapshot) override;
 
 private:
+    void draw(const Snapshot& snapshot);
     void fillLine(const Snapshot& snapshot);
     void chooseRange(const Snapshot& snapshot);
     void rule();
@@ -39,6 +40,8 @@ private:
     double span_ = 120.0;
     double least_ = 0.0, most_ = 0.0;  // percent, of what is shown
     double bottom_ = 0.0, top_ = 0.0;  // of the scale
+    TrailPoint newest_;                // as drawn
+    double drawnSeconds_ = 0.0, drawnLimit_ = 0.0;
 };
 
 }  // namespace trueunit

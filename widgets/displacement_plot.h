@@ -19,7 +19,7 @@ public:
     explicit DisplacementPlot(QWidget* parent = nullptr);
 
     QSize sizeHint() const override { return {470, 300}; }
-    QSize minimumSizeHint() const override { return {240, 150}; }
+    QSize minimumSizeHint() const override { return {262, 150}; }
 
 protected:
     void refresh(const Snapshot& snapshot) override;

@@ -52,9 +52,9 @@ double figuresWidth(const QFontMetricsF& metrics, const QString& text) {
 
 void drawFigures(QPainter& painter, QPointF left, const QString& text) {
     const QFontMetricsF metrics(painter.font());
-    walk(metrics, text, [&](const QString& run, double x, double cell) {
-        const double inset = cell > 0.0 ? (cell - metrics.horizontalAdvance(run)) / 2 : 0.0;
-        painter.drawText(left + QPointF(x + inset, 0), run);
+    walk(metrics, text, [&](const QString& part, double x, double cell) {
+        const double inset = cell > 0.0 ? (cell - metrics.horizontalAdvance(part)) / 2 : 0.0;
+        painter.drawText(left + QPointF(x + inset, 0), part);
     });
 }
 

@@ -8,6 +8,8 @@ class QScrollArea;
 
 namespace trueunit {
 
+class FindingList;
+
 // What the signal says about the machine, worst first. While nothing has been looked for, the state and the notes;
 // always the standing caution.
 class FindingsPanel : public Panel {
@@ -26,7 +28,7 @@ protected:
 
 private:
     QScrollArea* scroll_;
-    QLabel* list_;
+    FindingList* list_;
     QLabel* caution_;
 };
 

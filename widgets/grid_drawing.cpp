@@ -8,6 +8,7 @@
 #include "widgets/grid_cursors.h"
 #include "widgets/grid_flags.h"
 #include "widgets/grid_notes.h"
+#include "widgets/grid_older.h"
 #include "widgets/plot_style.h"
 #include "widgets/theme.h"
 
@@ -33,13 +34,7 @@ GridDrawing::GridDrawing(QCustomPlot& plot) : plot_(plot) {
     }
     plot.yAxis->setRange(-0.16, 1.16);
     new GridBoundaries(&plot, content_);  // the plot owns its items
-    QColor faint = theme::kBlue;
-    faint.setAlpha(70);
-    for (int i = 0; i < kOlder; ++i) {
-        older_.push_back(plot.addGraph());
-        older_.back()->setPen(theme::pen(faint));
-        older_.back()->setAntialiased(false);
-    }
+    older_ = new GridOlder(&plot, content_);
     chosen_ = plot.addGraph();
     chosen_->setPen(theme::pen(theme::kInk, 1.6));
     chosen_->setAntialiased(true);
@@ -79,43 +74,44 @@ void GridDrawing::keepInRange() {
 
 std::optional<std::size_t> GridDrawing::cursorAt(double x) const { return cursors_->hit(x); }
 
-GridDrawing::Line GridDrawing::lineOf(const CharacterTrace& trace) {
-    if (const auto known = lines_.constFind(trace.number); known != lines_.constEnd()) return *known;
-    QVector<QCPGraphData> points;
-    points.reserve(static_cast<qsizetype>(trace.level.size()));
+const QPolygonF& GridDrawing::lineOf(const CharacterTrace& trace) {
+    const auto known = lines_.constFind(trace.number);
+    if (known != lines_.constEnd()) return *known;
+    QPolygonF line;
+    line.reserve(static_cast<qsizetype>(trace.level.size()));
     for (std::size_t i = 0; i < trace.level.size(); ++i) {
         const double seconds = trace.firstSampleSeconds + static_cast<double>(i) * trace.sampleSeconds;
-        points.push_back({seconds / linesUnit_, static_cast<double>(trace.level[i])});
+        line.push_back({seconds / linesUnit_, static_cast<double>(trace.level[i])});
     }
-    const Line line(new QCPGraphDataContainer);
-    line->set(points, true);
-    lines_.insert(trace.number, line);
-    return line;
+    return *lines_.insert(trace.number, line);
+}
+
+void GridDrawing::forgetAllBut(const std::vector<quint64>& numbers) {
+    lines_.removeIf([&](const QHash<quint64, QPolygonF>::iterator& line) {
+        return std::find(numbers.begin(), numbers.end(), line.key()) == numbers.end();
+    });
 }
 
 void GridDrawing::drawTraces() {
-    static const Line kNothing(new QCPGraphDataContainer);
-    for (QCPGraph* graph : older_) graph->setData(kNothing);
-    chosen_->setData(kNothing);
-    if (!content_.chosen || content_.snapshot->gridUnitSeconds <= 0.0) {
-        lines_.clear();
-        return;
+    std::vector<QPolygonF> behind;
+    QVector<QCPGraphData> points;
+    if (content_.chosen && content_.snapshot->gridUnitSeconds > 0.0) {
+        const Snapshot& s = *content_.snapshot;
+        if (linesUnit_ != s.gridUnitSeconds) lines_.clear();
+        linesUnit_ = s.gridUnitSeconds;
+        const CharacterTrace& chosen = *content_.chosen;
+        std::vector<quint64> used{chosen.number};
+        const std::size_t fits = std::min(s.traces.size(), static_cast<std::size_t>(kOlder) + 1);
+        for (std::size_t i = s.traces.size() - fits; i < s.traces.size(); ++i) {
+            if (s.traces[i]->number == chosen.number) continue;
+            behind.push_back(lineOf(*s.traces[i]));
+            used.push_back(s.traces[i]->number);
+        }
+        for (const QPointF& p : lineOf(chosen)) points.push_back({p.x(), p.y()});
+        forgetAllBut(used);
     }
-    const Snapshot& s = *content_.snapshot;
-    if (linesUnit_ != s.gridUnitSeconds) lines_.clear();
-    linesUnit_ = s.gridUnitSeconds;
-    const std::size_t fits = std::min(s.traces.size(), static_cast<std::size_t>(kOlder) + 1);
-    qsizetype next = 0;
-    QHash<quint64, Line> kept;
-    for (std::size_t i = s.traces.size() - fits; i < s.traces.size(); ++i) {
-        const CharacterTrace& trace = *s.traces[i];
-        kept.insert(trace.number, lineOf(trace));
-        if (trace.number != content_.chosen->number && next < older_.size())
-            older_[next++]->setData(kept[trace.number]);
-    }
-    kept.insert(content_.chosen->number, lineOf(*content_.chosen));
-    chosen_->setData(kept[content_.chosen->number]);
-    lines_ = kept;
+    older_->setLines(std::move(behind));
+    chosen_->data()->set(points, true);
 }
 
 }  // namespace trueunit

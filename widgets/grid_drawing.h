@@ -2,13 +2,14 @@
 #pragma once
 
 #include <QHash>
-#include <QVector>
+#include <QPolygonF>
 
 #include "widgets/grid_item.h"
 
 namespace trueunit {
 
 class GridCursors;
+class GridOlder;
 
 // The character on its grid, drawn on a plot: the same on the screen and on paper. The plot belongs to the caller and
 // outlives this. Window thread.
@@ -24,18 +25,18 @@ public:
     std::optional<std::size_t> cursorAt(double x) const;
 
 private:
-    using Line = QSharedPointer<QCPGraphDataContainer>;
     void drawTraces();
-    Line lineOf(const CharacterTrace& trace);
+    const QPolygonF& lineOf(const CharacterTrace& trace);
+    void forgetAllBut(const std::vector<quint64>& numbers);
     QCPRange whole() const;
 
     QCustomPlot& plot_;
     GridContent content_;
-    QVector<QCPGraph*> older_;
+    GridOlder* older_;
     QCPGraph* chosen_;
     GridCursors* cursors_;
-    QHash<quint64, Line> lines_;  // made once per character
-    double linesUnit_ = 0.0;      // grid unit they were made for
+    QHash<quint64, QPolygonF> lines_;  // units and level; made once per character
+    double linesUnit_ = 0.0;           // grid unit they were made for
 };
 
 }  // namespace trueunit

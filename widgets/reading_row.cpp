@@ -11,7 +11,7 @@ namespace trueunit {
 namespace {
 
 // Columns in pixels; what a wide row has left over is shared out between them.
-constexpr double kName = 136, kValue = 52, kUnit = 38, kUncertainty = 38, kJudgement = 80, kBriefJudgement = 28;
+constexpr double kName = 141, kValue = 52, kUnit = 37, kUncertainty = 38, kJudgement = 80, kBriefJudgement = 28;
 constexpr double kFullWidth = kName + kValue + kUnit + kUncertainty + kJudgement;
 constexpr double kBriefWidth = kName + kValue + kUnit + kUncertainty + kBriefJudgement;
 constexpr double kNarrowName = 112;  // below the brief width the uncertainty goes to the tooltip

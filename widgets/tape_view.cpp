@@ -4,6 +4,7 @@
 #include <QHelpEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QStringList>
 #include <QToolTip>
 #include <algorithm>
 #include <cmath>
@@ -17,6 +18,7 @@ namespace {
 
 constexpr double kLevelsWidth = 22;   // level numbers at the left
 constexpr double kLargestPitch = 30;  // between characters
+constexpr std::size_t kSpoken = 20;
 
 // The feed holes run between levels 2 and 3 of a five-level tape, 3 and 4 of a wider one (common practice).
 int levelsBeforeFeed(int levels) { return levels > 5 ? 3 : 2; }
@@ -38,26 +40,41 @@ struct TapeRows {
     double top;
 };
 
+// The last characters by name, as they would be read out.
+QString tapeWords(const Snapshot& s) {
+    QStringList words;
+    const std::size_t first = s.tape.size() > kSpoken ? s.tape.size() - kSpoken : 0;
+    for (std::size_t i = first; i < s.tape.size(); ++i) {
+        words << QString::fromStdString(s.tape[i].print);
+        if (!s.tape[i].stopPresent) words.back() += QStringLiteral(" without a stop");
+    }
+    return QStringLiteral("The last characters: ") + words.join(u' ');
+}
+
 }  // namespace
 
 TapeView::TapeView(QWidget* parent) : Panel(QStringLiteral("Tape"), parent) { refresh(shown()); }
 
 void TapeView::refresh(const Snapshot& s) {
-    const TextReading& text = s.reading.text;
+    const TapeCharacter newest = s.tape.empty() ? TapeCharacter{} : s.tape.back();
+    const bool same = newest.number == newest_.number && newest.code == newest_.code && newest.print == newest_.print;
+    const long errors = s.reading.text.framingErrors;
     if (s.tape.empty()) {
         setRemark(QString());
         describe(whyNothing(s));
     } else {
-        const bool errors = text.framingErrors > 0;
-        setRemark(QStringLiteral("%1, %2").arg(
-                      counted(text.characters, QStringLiteral("character"), QStringLiteral("characters")),
-                      errors ? QStringLiteral("%1 without a stop, boxed ✕").arg(text.framingErrors)
-                             : QStringLiteral("every one with its stop")),
-                  errors ? Tone::out : Tone::inOrder,
-                  errors ? QStringLiteral("%1 without a stop ✕").arg(text.framingErrors)
-                         : QStringLiteral("no framing errors"));
-        describe(QStringLiteral("The last characters: ") + QString::fromStdString(text.decoded).right(40));
+        const QString count =
+            counted(s.reading.text.characters, QStringLiteral("character"), QStringLiteral("characters"));
+        const QString fault = QStringLiteral("%1 without a stop").arg(errors);
+        if (errors > 0)
+            setRemark(QStringLiteral("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
+        else
+            setRemark(count + QStringLiteral(", every one with its stop"), Tone::inOrder,
+                      QStringLiteral("no framing errors"));
+        if (!same) describe(tapeWords(s));
     }
+    if (same && newest.number != 0) return;  // the same tape
+    newest_ = newest;
     update();
 }
 

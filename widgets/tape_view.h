@@ -39,6 +39,7 @@ private:
     void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
 
     quint64 selected_ = 0;
+    TapeCharacter newest_;  // as drawn
 };
 
 }  // namespace trueunit

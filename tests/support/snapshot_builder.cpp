@@ -67,8 +67,17 @@ std::shared_ptr<const CharacterTrace> SnapshotBuilder::trace(int index, std::mt1
 
 void SnapshotBuilder::fillReading(Snapshot& s) const {
     Reading& r = s.reading;
-    r.input = {InputKind::loop, false, 48000.0, s.seconds, 43.0, -11.0, {8.1}, 0.0, 0, 50.0};
-    r.text = {"ita2", text_, characters_, error_ < 0 ? 0 : 1};
+    r.input.kind = InputKind::loop;
+    r.input.inverted = false;
+    r.input.rateHz = 48000.0;
+    r.input.seconds = s.seconds;
+    r.input.snrDb = 43.0;
+    r.input.peakDbfs = -11.0;
+    r.input.couplingHz = {8.1};
+    r.text.code = "ita2";
+    r.text.decoded = text_;
+    r.text.characters = characters_;
+    r.text.framingErrors = error_ < 0 ? 0 : 1;
     const double period = 1e3 * kCharacter * kUnit;
     r.speed.nominalBaud = 45.45;
     r.speed.nominalUnitMs = 22.0;

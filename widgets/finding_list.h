@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "core/report/finding.h"
+
+namespace trueunit {
+
+// Findings under each other, each beside its bar; or plain sentences while there are none. As high as its width makes
+// it, so it stands in a scroll area. Painted, not laid out as rich text: the numbers in the evidence change with every
+// character, and this is ten times as quick.
+class FindingList : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FindingList(QWidget* parent = nullptr);
+
+    void setFindings(std::vector<Finding> findings);
+    void setSentences(const QStringList& sentences);  // the first in ink, the others quiet
+    QString text() const;
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override { return {300, heightForWidth(300)}; }
+    QSize minimumSizeHint() const override { return {120, 20}; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    struct Piece {
+        QString text;
+        QFont font;
+        QColor color;
+    };
+    struct Entry {
+        std::vector<Piece> pieces;  // one paragraph each
+        QString aside;              // at the right of the first line
+        QColor bar;                 // invalid: none
+    };
+    void take(std::vector<Entry> entries);
+    double layOut(double width, QPainter* painter) const;  // height; paints when given a painter
+    double paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const;
+
+    std::vector<Entry> entries_;
+};
+
+}  // namespace trueunit
