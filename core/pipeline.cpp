@@ -16,6 +16,7 @@
 #include "core/frame/framing_follower.h"
 #include "core/measure/character_log.h"
 #include "core/report/compose_reading.h"
+#include "core/report/find_faults.h"
 #include "core/report/picture.h"
 
 namespace trueunit {
@@ -93,7 +94,7 @@ struct Pipeline::Stages {
     void takeCharacters(const std::vector<Character>& characters);
     void keepStamp(const Character& c);
     InputReading inputReading() const;
-    std::string whyNoReading() const;
+    NoReading whyNoReading() const;
     Reading reading(bool final);
     void describe(Snapshot& s) const;
 };
@@ -230,10 +231,9 @@ InputReading Pipeline::Stages::inputReading() const {
     return in;
 }
 
-std::string Pipeline::Stages::whyNoReading() const {
-    if (!meter.everHeard()) return "No signal: the input is silent.";
-    if (refused || edges) return "Not start-stop: there is a signal, but it does not fall into characters.";
-    return "No signal: nothing that switches between two levels.";
+NoReading Pipeline::Stages::whyNoReading() const {
+    if (!meter.everHeard()) return NoReading::silent;
+    return refused || edges ? NoReading::notStartStop : NoReading::steady;
 }
 
 // A running window takes the parts of the displacement anew every few characters only.
@@ -242,7 +242,8 @@ Reading Pipeline::Stages::reading(bool final) {
     const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
     if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size())) {
         Reading r = composeReading({}, options, limits, inputReading());
-        r.notes.push_back(whyNoReading());
+        r.notes.push_back(sentenceOf(whyNoReading()));
+        r.findings = findingsOfNothing(whyNoReading(), r.input);
         return r;
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);

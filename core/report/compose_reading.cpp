@@ -7,6 +7,7 @@
 #include "core/frame/code_table.h"
 #include "core/measure/decomposition.h"
 #include "core/measure/timing.h"
+#include "core/report/find_faults.h"
 
 namespace trueunit {
 
@@ -28,6 +29,13 @@ std::vector<const Character*> plain(const std::vector<const LoggedCharacter*>& l
     out.reserve(logged.size());
     for (const LoggedCharacter* c : logged) out.push_back(&c->character);
     return out;
+}
+
+std::vector<SentCode> sentCodes(const std::vector<const LoggedCharacter*>& logged) {
+    std::vector<SentCode> sent;
+    for (const LoggedCharacter* c : logged)
+        sent.push_back({c->character.code, c->character.stopPresent, c->character.afterGap});
+    return sent;
 }
 
 TextReading textOf(const std::vector<const LoggedCharacter*>& window, const std::string& code) {
@@ -177,6 +185,17 @@ void noteWhatIsMissing(Reading& r) {
     if (!r.speed.stopUnits) r.notes.emplace_back("The tape did not run without pause: the stop cannot be told.");
 }
 
+// What is measured for the findings' sake alone, and the findings.
+void diagnose(Reading& r, const WindowOfCharacters& characters, Characters window, const Limits& limits,
+              const Options& options, double unit, int levels) {
+    Symptoms s{r, limits, options, levels, {}, {}, characters.tape, levelShares(sentCodes(characters.window), levels)};
+    s.pattern = displacementPattern(instantStatistics(window, unit), levels);
+    std::vector<PeriodicLine> lines;
+    if (characters.parts) lines = characters.parts->lines;
+    s.steadiness = steadinessOf(window, unit, levels, lines);
+    r.findings = findFaults(s);
+}
+
 }  // namespace
 
 std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds) {
@@ -194,10 +213,7 @@ std::optional<TapeStudy> tapeOf(const std::vector<const LoggedCharacter*>& seen,
                                 const Options& options) {
     const CodeTable* code = findCode(options.code);
     if (!code) return std::nullopt;
-    std::vector<SentCode> sent;
-    for (const LoggedCharacter* c : seen)
-        sent.push_back({c->character.code, c->character.stopPresent, c->character.afterGap});
-    return studyTape(*code, options.expect, sent, window);
+    return studyTape(*code, options.expect, sentCodes(seen), window);
 }
 
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
@@ -228,6 +244,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     judge(r, limits);
+    diagnose(r, characters, window, limits, options, fit->unit.value, levels);
     return r;
 }
 

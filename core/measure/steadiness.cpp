@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/steadiness.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+#include "core/measure/displacements.h"
+#include "core/normal_equations.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr std::size_t kFewestIntervals = 10;
+constexpr std::size_t kBlock = 8;  // characters
+
+struct Sample {
+    double seconds = 0.0;
+    double value = 0.0;
+    bool follows = false;  // the sample before is its neighbour
+};
+
+void takeOutLines(std::vector<Sample>& samples, std::span<const PeriodicLine> lines) {
+    for (const PeriodicLine& line : lines) {
+        if (line.hz < kSlowestShaftHz || samples.size() < kFewestIntervals) continue;
+        const double w = 2.0 * std::numbers::pi * line.hz;
+        NormalEquations<3> equations;
+        for (const Sample& s : samples) equations.add({1.0, std::cos(w * s.seconds), std::sin(w * s.seconds)}, s.value);
+        const auto x = equations.solve();
+        if (!x) continue;
+        for (Sample& s : samples) s.value -= (*x)[1] * std::cos(w * s.seconds) + (*x)[2] * std::sin(w * s.seconds);
+    }
+}
+
+// Start to start in units; those of a running tape only.
+std::vector<Sample> runningIntervals(Characters characters, double unit, int levels, Steadiness& out) {
+    std::vector<Sample> all;
+    for (std::size_t i = 1; i < characters.size(); ++i) {
+        const Character& a = *characters[i - 1];
+        const Character& b = *characters[i];
+        if (b.number != a.number + 1 || b.afterGap || !a.stopPresent) continue;
+        all.push_back({b.start, (b.start - a.start) / unit, !all.empty() && all.back().seconds == a.start});
+    }
+    out.intervals = static_cast<long>(all.size());
+    std::vector<double> values;
+    for (const Sample& s : all)
+        if (s.value < levels + 5.0) values.push_back(s.value);
+    if (values.size() < kFewestIntervals) return {};
+    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    std::vector<Sample> running;
+    bool broken = true;
+    for (const Sample& s : all) {
+        const bool runs = std::abs(s.value - *middle) < 1.6;  // a stop irregular by half a unit stays within
+        if (runs) running.push_back({s.seconds, s.value, s.follows && !broken});
+        broken = !runs;
+    }
+    out.runningShare = static_cast<double>(running.size()) / static_cast<double>(all.size());
+    return running;
+}
+
+// Standard deviation from the differences of neighbours, which slow changes hardly enter (J. von Neumann, 1941, from
+// memory).
+double neighbourScatter(const std::vector<Sample>& samples) {
+    double squares = 0.0;
+    double n = 0.0;
+    for (std::size_t i = 1; i < samples.size(); ++i) {
+        if (!samples[i].follows) continue;
+        const double d = samples[i].value - samples[i - 1].value;
+        squares += d * d;
+        n += 1.0;
+    }
+    return n > 0.0 ? std::sqrt(0.5 * squares / n) : 0.0;
+}
+
+// How much longer each character's unit is than the given one, percent, the means by place taken out.
+std::vector<Sample> unitOfEach(Characters characters, double unit) {
+    std::vector<Sample> out;
+    double kd = 0.0, kk = 0.0;
+    const std::vector<Displaced> displaced = displacementsAboutMeans(characters, unit);
+    for (std::size_t i = 0; i < displaced.size(); ++i) {
+        const Displaced& d = displaced[i];
+        kd += d.k * d.left;
+        kk += d.k * d.k;
+        if (i + 1 < displaced.size() && displaced[i + 1].character == d.character) continue;
+        out.push_back({d.startSeconds, kd / kk, true});
+        kd = kk = 0.0;
+    }
+    return out;
+}
+
+void measureWander(const std::vector<Sample>& units, Steadiness& out) {
+    double within = 0.0, sum = 0.0, squares = 0.0, blocks = 0.0;
+    for (std::size_t first = 0; first + kBlock <= units.size(); first += kBlock) {
+        double s = 0.0, ss = 0.0;
+        for (std::size_t i = first; i < first + kBlock; ++i) {
+            s += units[i].value;
+            ss += units[i].value * units[i].value;
+        }
+        const double mean = s / kBlock;
+        within += (ss - s * mean) / (kBlock - 1.0);
+        sum += mean;
+        squares += mean * mean;
+        blocks += 1.0;
+    }
+    out.blocks = static_cast<long>(blocks);
+    if (blocks < 2.0) return;
+    const double between = (squares - sum * sum / blocks) / (blocks - 1.0);
+    const double chance = within / blocks / kBlock;
+    out.wander = std::sqrt(std::max(0.0, between - chance));
+    out.wanderRatio = between / std::max(chance, 1e-9);
+}
+
+}  // namespace
+
+std::optional<Steadiness> steadinessOf(Characters characters, double unitSeconds, int levels,
+                                       std::span<const PeriodicLine> lines) {
+    Steadiness out;
+    std::vector<Sample> intervals = runningIntervals(characters, unitSeconds, levels, out);
+    if (intervals.size() < kFewestIntervals) return std::nullopt;
+    takeOutLines(intervals, lines);
+    out.stopScatter = neighbourScatter(intervals);
+    std::vector<Sample> units = unitOfEach(characters, unitSeconds);
+    takeOutLines(units, lines);
+    measureWander(units, out);
+    return out;
+}
+
+}  // namespace trueunit

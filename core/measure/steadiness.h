@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "core/measure/decomposition.h"
+#include "core/measure/timing.h"
+
+namespace trueunit {
+
+// How evenly the shaft turns and the clutch lets go, from one character to the next.
+struct Steadiness {
+    long intervals = 0;         // start to start, of neighbours
+    double runningShare = 0.0;  // of them that belong to a tape running without pause
+    double stopScatter =
+        0.0;              // units; of the interval from one character to the next, slow changes and lines set aside
+    double wander = 0.0;  // percent; standard deviation of the unit over eight characters beyond chance
+    double wanderRatio = 1.0;  // variance of those units over what chance makes of it
+    long blocks = 0;           // of eight characters
+};
+
+// Lines quicker than a few characters are taken out first: they are the gears' doing. Empty below ten intervals.
+std::optional<Steadiness> steadinessOf(Characters characters, double unitSeconds, int levels,
+                                       std::span<const PeriodicLine> lines);
+
+// Slower lines than this belong to the speed itself: motor and governor, not a shaft.
+constexpr double kSlowestShaftHz = 0.45;
+
+}  // namespace trueunit

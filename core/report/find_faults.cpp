@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/find_faults.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr long kFewestCharacters = 12;
+constexpr long kFewestInOrder = 24;
+constexpr double kOverdrivenPercent = 1.0;
+
+constexpr std::array<Rule, 17> kRules = {contactOffset, endOffset, contactBounce, contactScatter, levelDropout,
+                                         levelStuck,    levelLate, feedSlip,      wrongSpeed,     unsteadySpeed,
+                                         cyclicDrive,   tripLate,  slowRise,      weakSignal,     hum,
+                                         clipped,       reversed};
+
+Finding inOrder(const Symptoms& s) {
+    const Reading& r = s.reading;
+    Finding f;
+    f.id = "in-order";
+    f.title = "In order: nothing stands out";
+    const long n = r.text.characters;
+    f.evidence = "Over " + std::to_string(n) + " characters";
+    if (r.distortion.biasPercent)
+        f.evidence += " bias is " + signedDecimals(r.distortion.biasPercent->value, 1) + " %,";
+    if (r.distortion.endPercent)
+        f.evidence += " end distortion " + signedDecimals(r.distortion.endPercent->value, 1) + " %,";
+    if (r.speed.errorPercent) f.evidence += " speed error " + signedDecimals(r.speed.errorPercent->value, 2) + " %,";
+    if (r.distortion.synchronousPercent)
+        f.evidence +=
+            " and no instant is further off than " + percent(*r.distortion.synchronousPercent) + " of a unit.";
+    f.evidence += s.tape ? " No level lost a mark or filled a space more than chance would have it."
+                         : " The text is not known, so lost marks and filled spaces were not counted.";
+    f.lookAt = "Nothing; leave the adjustments as they are.";
+    f.confirm = s.tape ? "Keep this reading in the logbook to compare with at the next visit."
+                       : "Run a tape of known text (RY or the fox sentence) to have the levels counted as well.";
+    f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - (s.tape ? 0.0 : 0.05), 0.5, 0.97);
+    return f;
+}
+
+bool mayBeInOrder(const Symptoms& s) {
+    const Reading& r = s.reading;
+    return r.text.characters >= kFewestInOrder && r.verdict.within.value_or(false) &&
+           50 * r.text.framingErrors <= r.text.characters;
+}
+
+}  // namespace
+
+std::vector<Finding> findFaults(const Symptoms& s) {
+    if (!s.reading.valid() || s.reading.text.characters < kFewestCharacters) return {};
+    std::vector<RankedFinding> ranked;
+    for (const Rule rule : kRules)
+        if (auto found = rule(s)) ranked.push_back(std::move(*found));
+    std::stable_sort(ranked.begin(), ranked.end(), [](const RankedFinding& a, const RankedFinding& b) {
+        return a.severity != b.severity ? a.severity > b.severity : a.finding.confidence > b.finding.confidence;
+    });
+    std::vector<Finding> out;
+    for (const RankedFinding& r : ranked)
+        if (r.severity >= kMentioned) out.push_back(r.finding);
+    if (out.empty() && mayBeInOrder(s)) out.push_back(inOrder(s));
+    for (const RankedFinding& r : ranked)
+        if (r.severity < kMentioned && r.severity >= kRemark) out.push_back(r.finding);
+    return out;
+}
+
+std::string sentenceOf(NoReading why) {
+    switch (why) {
+        case NoReading::silent:
+            return "No signal: the input is silent.";
+        case NoReading::steady:
+            return "No signal: nothing that switches between two levels.";
+        case NoReading::notStartStop:
+            break;
+    }
+    return "Not start-stop: there is a signal, but it does not fall into characters.";
+}
+
+std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input) {
+    std::vector<Finding> out;
+    Finding f;
+    f.confidence = 0.95;
+    f.confirm = "Open and close the contact by hand, slowly, and watch the line on the grid." + kUnplug + kLoopOff;
+    if (why == NoReading::notStartStop) {
+        f.id = "not-start-stop";
+        f.confidence = 0.9;
+        f.title = "There is a signal, but it is no start-stop signal";
+        f.evidence =
+            "The line switches between two levels, but neither way round do its changes fall into characters of "
+            "start, levels and stop.";
+        f.lookAt =
+            "Is this the right input, and the right pair of the loop? Synchronous signals, speech and music, and a "
+            "receiver tuned beside the tones look like this.";
+    } else {
+        f.id = "no-signal";
+        const bool silent = why == NoReading::silent;
+        f.title = silent ? "The input is silent" : "Nothing on the input switches between two levels";
+        f.evidence = input.peakDbfs ? "The largest sample lies " + decimals(*input.peakDbfs, 0) + " dB of full scale."
+                                    : "Every sample is zero.";
+        f.lookAt = "Right input chosen? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
+    }
+    out.push_back(f);
+    if (input.clippedPercent > kOverdrivenPercent) {
+        f.id = "clipped";
+        f.confidence = 0.9;
+        f.title = "The input is overdriven: " + percent(input.clippedPercent) + " of the samples clip";
+        f.evidence = "Flattened samples may be why nothing can be read.";
+        f.lookAt = "Input gain of the sound card, microphone boost, the coupler or divider at the loop.";
+        f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
+        out.insert(out.begin(), f);
+    }
+    return out;
+}
+
+}  // namespace trueunit

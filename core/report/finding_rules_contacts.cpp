@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr long kFewestInstants = 20;
+constexpr double kMildPercent = 2.0;       // bias and end: smaller is in order
+constexpr double kRiseExplains = 0.45;     // of the bias may differ from what the slow rise makes of it
+constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
+constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
+constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
+constexpr double kBounceMs = 0.3;
+constexpr double kBounceUnit = 0.05;  // of a unit: a bounce so long is at its limit
+
+long countOf(const Reading& r, Condition to) {
+    long n = 0;
+    for (const InstantReading& i : r.instants) n += i.to == to ? i.count : 0;
+    return n;
+}
+
+// Bias or end from the account of all causes; from the reading itself where there is none.
+std::optional<Measured> offset(const std::optional<Measured>& read, const std::optional<DisplacementPattern>& pattern,
+                               Measured DisplacementPattern::*part) {
+    if (!read || !pattern) return read;
+    return Measured{((*pattern).*part).value, std::max(((*pattern).*part).uncertainty, 0.05)};
+}
+
+// A start instant off its place shifts all others against it alike: to mark and to space the same way.
+bool startIsOff(const Symptoms& s) {
+    if (!s.pattern) return false;
+    const double bias = s.pattern->bias.value;
+    const double end = s.pattern->end.value;
+    return std::abs(bias) > kMildPercent && std::abs(end) > kMildPercent &&
+           std::abs(bias + end) < 0.25 * std::abs(bias);
+}
+
+std::string offsetDoubt(const Symptoms& s) {
+    if (!s.pattern || s.pattern->out.empty()) return "";
+    return " One lever stands out besides and is set aside here.";
+}
+
+bool riseExplains(const Symptoms& s, double bias) {
+    const double delay = s.riseDelayPercent();
+    return s.slowestRiseMs() > 1.2 && std::abs(bias + delay) < std::max(1.5, kRiseExplains * std::abs(delay));
+}
+
+double offsetConfidence(const Symptoms& s, const Measured& m) {
+    const double doubt = s.pattern ? std::min(0.5, s.pattern->left / std::abs(m.value)) : 0.2;
+    return std::clamp((0.985 - 0.6 * doubt) * chanceBeyond(m.value, m.uncertainty, 0.8 * kMildPercent), 0.05, 0.99);
+}
+
+}  // namespace
+
+std::optional<RankedFinding> contactOffset(const Symptoms& s) {
+    const auto bias = offset(s.reading.distortion.biasPercent, s.pattern, &DisplacementPattern::bias);
+    if (!bias || countOf(s.reading, Condition::mark) < kFewestInstants) return std::nullopt;
+    if (std::abs(bias->value) < kMildPercent || riseExplains(s, bias->value)) return std::nullopt;
+    const bool marking = bias->value > 0.0;
+    const bool mild = std::abs(bias->value) <= s.limits.biasPercent;
+    Finding f;
+    f.id = "contact-offset";
+    f.confidence = offsetConfidence(s, *bias);
+    f.title = std::string(marking ? "Marks too long by " : "Marks too short by ") + percent(bias->value) +
+              (mild ? ", within limits" : "");
+    f.evidence = "All instants to mark come " + percent(bias->value) + " of a unit (" +
+                 decimals(std::abs(bias->value) * 0.01 * s.unitMs(), 2) + " ms) " + (marking ? "early" : "late") +
+                 ", whatever the level; those to space do not." + offsetDoubt(s);
+    if (startIsOff(s)) {
+        f.evidence += " The instants to space are off by as much the same way: the start instant itself may be " +
+                      std::string(marking ? "late" : "early") + ", which cannot be told apart.";
+        f.confidence *= 0.8;
+    }
+    f.lookAt = marking ? "Contact: the gap is too small or the contact closes too early. Contact box eccentric, "
+                         "contact spring tension, wear of the contact or of its lever."
+                       : "Contact: the gap is too large or the contact closes too late. Contact box eccentric, contact "
+                         "spring tension, dirt or burning on the contact.";
+    f.confirm = "Turn the contact eccentric a little and watch the bias: it must move for all levels alike." + kUnplug +
+                kLoopOff + kNoOil;
+    return RankedFinding{f, std::abs(bias->value) / s.limits.biasPercent};
+}
+
+std::optional<RankedFinding> endOffset(const Symptoms& s) {
+    const auto end = offset(s.reading.distortion.endPercent, s.pattern, &DisplacementPattern::end);
+    if (!end || countOf(s.reading, Condition::space) < kFewestInstants) return std::nullopt;
+    if (std::abs(end->value) < kMildPercent) return std::nullopt;
+    const bool late = end->value > 0.0;
+    const bool mild = std::abs(end->value) <= s.limits.endPercent;
+    Finding f;
+    f.id = "end-offset";
+    f.confidence = offsetConfidence(s, *end) * (startIsOff(s) ? 0.8 : 1.0);
+    f.title = std::string(late ? "Marks end late by " : "Marks end early by ") + percent(end->value) +
+              (mild ? ", within limits" : "");
+    f.evidence = "All instants to space inside the character come " + percent(end->value) + " of a unit (" +
+                 decimals(std::abs(end->value) * 0.01 * s.unitMs(), 2) + " ms) " + (late ? "late" : "early") +
+                 ", while the start instant sets the beat." + offsetDoubt(s);
+    f.lookAt =
+        late ? "What opens the contact: spring of the contact lever, residual magnetism or friction that holds it, "
+               "and a start instant that comes too early (start cam)."
+             : "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that comes "
+               "too late (start cam, clutch).";
+    f.confirm = "Compare the fall of the line at the start with the falls inside the character on the grid." + kUnplug +
+                kLoopOff;
+    return RankedFinding{f, std::abs(end->value) / s.limits.endPercent};
+}
+
+std::optional<RankedFinding> contactBounce(const Symptoms& s) {
+    const auto& contact = s.reading.contact;
+    const long closures = countOf(s.reading, Condition::mark);
+    if (!contact || closures < kFewestInstants || contact->bounces < 4 || contact->longestMs < kBounceMs)
+        return std::nullopt;
+    const double share = static_cast<double>(contact->bounces) / static_cast<double>(closures);
+    if (share < 0.02) return std::nullopt;
+    Finding f;
+    f.id = "contact-bounce";
+    const bool noisy = s.reading.input.snrDb.value_or(0.0) < 16.0;
+    f.confidence = noisy ? 0.6 : std::min(0.98, 0.85 + share);
+    f.title = "The contact bounces for up to " + decimals(contact->longestMs, 1) + " ms";
+    f.evidence = std::to_string(contact->bounces) + " re-openings at " + std::to_string(closures) +
+                 " closures; the longest took " + decimals(contact->longestMs, 2) + " ms (" +
+                 percent(100.0 * contact->longestMs / s.unitMs()) + " of a unit) from the first closure to steady.";
+    f.lookAt = "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket.";
+    f.confirm =
+        "Look at the front of the marks on the grid: the line falls back after it has closed. Clean the contact, "
+        "set the spring tension, and measure again." +
+        kUnplug + kLoopOff + kNoOil;
+    const double size = contact->longestMs / (kBounceUnit * s.unitMs());
+    return RankedFinding{f, 0.5 + size * std::min(1.0, 4.0 * share)};
+}
+
+std::optional<RankedFinding> contactScatter(const Symptoms& s) {
+    const auto& d = s.reading.distortion;
+    const long n = countOf(s.reading, Condition::mark) + countOf(s.reading, Condition::space);
+    if (!d.fortuitousRmsPercent || n < 2 * kFewestInstants) return std::nullopt;
+    const double rms = *d.fortuitousRmsPercent;
+    const double noise = s.noisePercent();
+    const double wander = s.steadiness && s.steadiness->wanderRatio > 4.0 ? 4.0 * s.steadiness->wander : 0.0;
+    const double own = std::sqrt(std::max(0.0, rms * rms - noise * noise - wander * wander));
+    const bool wild = own < kScatterPercent && d.fortuitousPeakPercent.value_or(0.0) > kWildPeakPercent &&
+                      *d.fortuitousPeakPercent > 8.0 * noise;
+    if (own < kScatterPercent && !wild) return std::nullopt;
+    const bool bounces = contactBounce(s).has_value();
+    Finding f;
+    f.id = "contact-scatter";
+    f.title = wild ? "Now and then an instant stands far out, by up to " + percent(*d.fortuitousPeakPercent)
+                   : "The instants scatter by " + percent(own) + " at random";
+    f.evidence = "With speed, bias, levels and periodic lines taken out, " + percent(rms) +
+                 " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
+                 ". The noise of the input explains " + percent(noise, 2) + " of it.";
+    if (bounces) f.evidence += " The contact bounces as well, which may be the whole cause.";
+    f.lookAt =
+        "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of "
+        "the shaft.";
+    f.confirm =
+        "Send one character over and over: what still changes from one to the next is the contact's. Clean the "
+        "contact and measure again." +
+        kUnplug + kLoopOff + kNoOil;
+    f.confidence = wild ? 0.5 : (bounces ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
+    return RankedFinding{f, wild ? 0.6 : own / kScatterLimit * (bounces ? 0.5 : 1.0)};
+}
+
+}  // namespace trueunit

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr long kFewestCharacters = 16;
+constexpr double kMildSpeedPercent = 0.4;
+constexpr double kMainsPercent = 1.5;  // of the speed: as near to a mains fault as gears and slip allow
+constexpr double kMildLinePercent = 1.5;
+constexpr double kLineLimitPercent = 5.0;
+constexpr double kWanderRatio = 4.0;
+constexpr double kWanderPercent = 0.12;
+constexpr double kWanderLimit = 0.6;   // rms percent; puts the stop instant off by some 5 % at its worst
+constexpr double kStopScatter = 0.05;  // units
+constexpr double kStopScatterLimit = 0.08;
+constexpr double kStopLate = 0.08;  // units, against the nominal stop
+constexpr double kStopLateLimit = 0.15;
+constexpr double kRunning = 0.5;
+constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // met in practice (NAVEDTRA 14189)
+
+std::optional<double> usualStop(double units, double within) {
+    for (const double stop : kStops)
+        if (std::abs(units - stop) < within) return stop;
+    return std::nullopt;
+}
+
+// Error of the speed by the account of all causes, fast is positive.
+std::optional<Measured> speedError(const Symptoms& s) {
+    const auto& read = s.reading.speed.errorPercent;
+    if (!read || !s.pattern) return read;
+    return Measured{read->value - s.pattern->unitPercent * (1.0 + 0.01 * read->value), read->uncertainty};
+}
+
+std::string mainsHint(double errorPercent) {
+    if (std::abs(errorPercent + 16.67) < kMainsPercent)
+        return " That is a machine for 60 Hz on 50 Hz mains: wrong motor or gears for this mains.";
+    if (std::abs(errorPercent - 20.0) < kMainsPercent)
+        return " That is a machine for 50 Hz on 60 Hz mains: wrong motor or gears for this mains.";
+    return "";
+}
+
+// Whether the shaft turns at the wrong speed or its elements alone are of the wrong length: the character period,
+// start to start, knows nothing of the elements.
+std::string shaftOrElements(const Symptoms& s, double error) {
+    const auto& speed = s.reading.speed;
+    if (!speed.characterMs || !speed.nominalUnitMs) return "";
+    const double actual = *speed.nominalUnitMs / (1.0 + 0.01 * error);
+    const double withActual = speed.characterMs->value / actual - (s.levels + 1);
+    const double withNominal = speed.characterMs->value / *speed.nominalUnitMs - (s.levels + 1);
+    const auto fits = [&](double stop) {
+        return s.options.stopUnits ? std::abs(stop - *s.options.stopUnits) < 0.03 : usualStop(stop, 0.015).has_value();
+    };
+    const std::string period = " Start to start it takes " + decimals(speed.characterMs->value, 2) + " ms";
+    if (fits(withActual))
+        return period + ", a stop of " + decimals(withActual, 2) +
+               " of its own units: the whole shaft turns at the wrong speed.";
+    if (fits(withNominal))
+        return period +
+               ", as it should: the shaft turns at the right speed and the elements alone are of the wrong "
+               "length (cam sleeve, wrong cams).";
+    return period + ".";
+}
+
+std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
+    if (!s.reading.speed.baud || s.options.baud) return std::nullopt;
+    const double baud = s.reading.speed.baud->value;
+    const StandardSpeed* below = nullptr;
+    const StandardSpeed* above = nullptr;
+    for (const StandardSpeed& each : kStandardSpeeds) {
+        if (each.baud < baud) below = &each;
+        if (each.baud > baud && !above) above = &each;
+    }
+    Finding f;
+    f.id = "wrong-speed";
+    f.confidence = 0.7;
+    f.title = "It runs at " + decimals(baud, 2) + " baud, which is no standard speed";
+    f.evidence = "The unit is " + decimals(s.unitMs(), 3) + " ms.";
+    for (const StandardSpeed* each : {below, above})
+        if (each)
+            f.evidence += " It is " + signedDecimals(100.0 * (baud / each->baud - 1.0), 1) + " % off " +
+                          decimals(each->baud, 2) + " baud." + mainsHint(100.0 * (baud / each->baud - 1.0));
+    f.lookAt = "Motor speed, governor, gears for another speed or another mains frequency.";
+    f.confirm =
+        "Read the speed on the machine's plate and set it here; count the shaft with a strobe or a timer." + kUnplug;
+    return RankedFinding{f, 2.0};
+}
+
+std::string turnsInWords(double perCharacter) {
+    if (std::abs(perCharacter - 1.0) < 0.02) return "once in each character: the main shaft itself";
+    if (perCharacter > 1.0)
+        return decimals(perCharacter, 2) + " times in each character: a shaft before the main shaft";
+    return "once in " + decimals(1.0 / perCharacter, 2) + " characters: a slower shaft or wheel";
+}
+
+}  // namespace
+
+std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
+    if (s.reading.text.characters < kFewestCharacters) return std::nullopt;
+    const auto error = speedError(s);
+    if (!error) return noStandardSpeed(s);
+    if (std::abs(error->value) < kMildSpeedPercent) return std::nullopt;
+    const bool fast = error->value > 0.0;
+    const bool mild = std::abs(error->value) <= s.limits.speedPercent;
+    Finding f;
+    f.id = "wrong-speed";
+    f.confidence =
+        std::clamp(0.98 * chanceBeyond(error->value, error->uncertainty, 0.8 * kMildSpeedPercent), 0.05, 0.98);
+    f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
+              (mild ? ", within limits" : "");
+    f.evidence = "The elements are " + decimals(*s.reading.speed.nominalUnitMs / (1.0 + 0.01 * error->value), 3) +
+                 " ms long where " + decimals(*s.reading.speed.nominalUnitMs, 3) + " ms belong to " +
+                 decimals(*s.reading.speed.nominalBaud, 2) +
+                 " baud; the instants are off in proportion to their number, " +
+                 percent(error->value * (s.levels + 1)) + " at the beginning of stop." +
+                 shaftOrElements(s, error->value) + mainsHint(error->value);
+    f.lookAt = "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.";
+    f.confirm =
+        "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations "
+        "per minute." +
+        kUnplug;
+    return RankedFinding{f, std::abs(error->value) / s.limits.speedPercent};
+}
+
+std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
+    if (!s.steadiness || s.steadiness->blocks < 6) return std::nullopt;
+    const Steadiness& w = *s.steadiness;
+    if (w.wanderRatio < kWanderRatio || w.wander < kWanderPercent) return std::nullopt;
+    Finding f;
+    f.id = "unsteady-speed";
+    f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97);
+    f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2);
+    f.evidence = "Taken over eight characters at a time, the unit varies by " + percent(w.wander, 2) + " rms, " +
+                 decimals(std::sqrt(w.wanderRatio), 0) + " times what chance makes of it";
+    if (s.reading.distortion.cyclic)
+        for (const CyclicLine& line : *s.reading.distortion.cyclic)
+            if (line.hz < kSlowestShaftHz) {
+                f.evidence += ", with a swing once in " + decimals(1.0 / line.hz, 1) + " seconds";
+                break;
+            }
+    f.evidence += ".";
+    f.lookAt =
+        "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a slipping belt "
+        "or clutch, dry bearings.";
+    f.confirm =
+        "Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and see whether "
+        "it still wanders." +
+        kUnplug;
+    return RankedFinding{f, w.wander / kWanderLimit};
+}
+
+std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
+    if (!s.reading.distortion.cyclic) return std::nullopt;
+    const CyclicLine* worst = nullptr;
+    for (const CyclicLine& line : *s.reading.distortion.cyclic)
+        if (line.hz >= kSlowestShaftHz && (!worst || line.amplitudePercent > worst->amplitudePercent)) worst = &line;
+    if (!worst || worst->amplitudePercent < kMildLinePercent) return std::nullopt;
+    Finding f;
+    f.id = "cyclic-drive";
+    const double rest = s.reading.distortion.fortuitousRmsPercent.value_or(worst->amplitudePercent);
+    f.confidence = std::clamp(0.98 - 0.08 * rest / worst->amplitudePercent, 0.5, 0.97);
+    f.title =
+        "The displacement swings by " + percent(worst->amplitudePercent) + " at " + decimals(worst->hz, 2) + " Hz";
+    f.evidence = "A periodic line of " + percent(worst->amplitudePercent) + " of a unit either way stands out at " +
+                 decimals(worst->hz, 3) + " Hz";
+    if (worst->perCharacter > 0.0) f.evidence += ", " + turnsInWords(worst->perCharacter);
+    f.evidence += "; " + percent(rest) + " rms is left without it.";
+    f.lookAt = "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
+               " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play.";
+    f.confirm =
+        "With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place; "
+        "compare with the shaft speeds of the machine card." +
+        kUnplug;
+    return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
+}
+
+std::optional<RankedFinding> tripLate(const Symptoms& s) {
+    if (!s.steadiness || s.steadiness->runningShare < kRunning || !s.reading.speed.stopUnits) return std::nullopt;
+    const double rest = 0.01 * s.reading.distortion.fortuitousRmsPercent.value_or(0.0);
+    const double scatter = s.steadiness->stopScatter;
+    const double own = std::sqrt(std::max(0.0, scatter * scatter - 3.0 * rest * rest));
+    const double stop = s.reading.speed.stopUnits->value;
+    const double late = s.options.stopUnits ? stop - *s.options.stopUnits : 0.0;
+    const bool irregular = own >= kStopScatter && own > 2.0 * rest;
+    if (!irregular && late < kStopLate) return std::nullopt;
+    Finding f;
+    f.id = "trip-late";
+    f.title = irregular ? "The stop is irregular: " + percent(100.0 * own, 0) + " of a unit rms"
+                        : "The stop is too long by " + decimals(late, 2) + " units";
+    f.evidence = "From start to start the interval varies by " + decimals(own * s.unitMs(), 2) +
+                 " ms rms, while the instants within the characters keep their places within " +
+                 percent(100.0 * rest, 2) + " rms; the stop is " + decimals(stop, 2) + " units on average";
+    f.evidence += s.options.stopUnits ? ", nominal " + decimals(*s.options.stopUnits, 2) + "." : ".";
+    if (!irregular) f.evidence += " The clutch lets go late each time, or the machine waits for its tape.";
+    f.lookAt =
+        "Clutch and its trip: trip lever, latch and pawl, clutch teeth and spring, dry or gummed clutch, friction "
+        "set too low; the tape-out and feed interlocks.";
+    f.confirm =
+        "Watch the start of each character against the one before on the grid; with the power off trip the clutch by "
+        "hand and feel whether it engages at once." +
+        kUnplug;
+    f.confidence = irregular ? std::clamp(0.97 - 0.3 * rest / own, 0.5, 0.97) : 0.85;
+    return RankedFinding{f, std::max(irregular ? own / kStopScatterLimit : 0.0, late / kStopLateLimit)};
+}
+
+}  // namespace trueunit

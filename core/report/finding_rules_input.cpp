@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kSlowRiseMs = 1.5;
+constexpr double kMostNoiseDb = 18.0;  // signal to noise
+constexpr double kNoiseLimitDb = 14.5;
+constexpr double kFaintDbfs = -46.0;
+constexpr double kHumPercent = 5.0;  // peak to peak, of the swing
+constexpr double kHumLimit = 10.0;
+constexpr double kClippedPercent = 0.3;
+constexpr double kCharacteristic = 3.0;
+
+}  // namespace
+
+std::optional<RankedFinding> slowRise(const Symptoms& s) {
+    const InputReading& in = s.reading.input;
+    if (in.kind == InputKind::tone || in.kind == InputKind::twoTone) return std::nullopt;
+    const double rise = s.slowestRiseMs();
+    const double characteristic = s.reading.distortion.characteristicPercent.value_or(0.0);
+    if (rise < kSlowRiseMs && characteristic < kCharacteristic) return std::nullopt;
+    const double delay = s.riseDelayPercent();
+    const double bias = s.reading.distortion.biasPercent ? s.reading.distortion.biasPercent->value : 0.0;
+    const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
+    Finding f;
+    f.id = "slow-rise";
+    f.title = rise < kSlowRiseMs ? "The displacement depends on the element before, by " + percent(characteristic)
+                                 : "The loop current " + std::string(toMark ? "rises" : "falls") +
+                                       " slowly: " + decimals(rise, 1) + " ms";
+    f.evidence = "From 10 to 90 % of the swing the line takes " + decimals(in.riseToMarkMs.value_or(0.0), 2) +
+                 " ms to mark and " + decimals(in.riseToSpaceMs.value_or(0.0), 2) + " ms to space";
+    if (rise >= kSlowRiseMs)
+        f.evidence += ", a time constant of " + decimals(rise / std::log(9.0), 2) +
+                      " ms. That alone shifts the instants to " + "mark by " + signedDecimals(delay, 1) +
+                      " % against those to space; the bias read is " + signedDecimals(bias, 1) + " %";
+    f.evidence += ". What is left by length of the element before: " + percent(characteristic) + ".";
+    f.lookAt =
+        "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor or filter "
+        "across the contact; a slice level off the middle.";
+    f.confirm =
+        "Measure with a resistor in place of the magnets, at the same current: the slope must become steep." + kLoopOff;
+    f.confidence = rise < kSlowRiseMs ? 0.5 : std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
+    const double size = std::max(
+        {100.0 * 0.315 * rise / s.unitMs() / s.limits.biasPercent, 0.0, characteristic / s.limits.biasPercent});
+    return RankedFinding{f, 0.1 + size};
+}
+
+std::optional<RankedFinding> weakSignal(const Symptoms& s) {
+    const InputReading& in = s.reading.input;
+    const bool noisy = in.snrDb && *in.snrDb < kMostNoiseDb;
+    const bool faint = in.peakDbfs && *in.peakDbfs < kFaintDbfs;
+    if (!noisy && !faint) return std::nullopt;
+    Finding f;
+    f.id = "weak-signal";
+    f.title = faint ? "The signal is faint: peaks at " + decimals(*in.peakDbfs, 0) + " dB of full scale"
+                    : "The signal is noisy: " + decimals(*in.snrDb, 0) + " dB above the noise";
+    f.evidence = "Half the swing is " + (in.snrDb ? decimals(*in.snrDb, 1) + " dB" : std::string("an unknown ratio")) +
+                 " above the noise";
+    if (in.peakDbfs) f.evidence += " and the largest sample " + decimals(*in.peakDbfs, 1) + " dB of full scale";
+    f.evidence += "; the noise alone displaces single instants by " + percent(s.noisePercent(), 2) + " rms.";
+    f.lookAt =
+        "Input level and gain of the sound card, the series resistor or coupler at the loop, cables and their "
+        "screens, microphone boost.";
+    f.confirm =
+        "Raise the level step by step while watching the level meter; it must stay clear of clipping." + kLoopOff;
+    f.confidence = noisy && faint ? 0.97 : 0.92;
+    const double byNoise = noisy ? 0.5 + 0.5 * (kMostNoiseDb - *in.snrDb) / (kMostNoiseDb - kNoiseLimitDb) : 0.0;
+    return RankedFinding{f, std::max(byNoise, faint ? 0.6 : 0.0)};
+}
+
+std::optional<RankedFinding> hum(const Symptoms& s) {
+    const InputReading& in = s.reading.input;
+    if (!in.humPercent || *in.humPercent < kHumPercent) return std::nullopt;
+    Finding f;
+    f.id = "hum";
+    f.title = "Mains hum of " + percent(*in.humPercent, 0) + " of the swing";
+    f.evidence = "A slow disturbance of " + percent(*in.humPercent) +
+                 " of the swing, peak to peak, rides on the line signal; it is not the contacts' doing.";
+    f.lookAt =
+        "A ground loop between computer and machine, an unscreened cable beside mains leads, the loop supply's own "
+        "ripple.";
+    f.confirm =
+        "Run the computer from its battery, or through an isolating transformer at the audio input, and see the hum "
+        "go. With the tape stopped it is seen alone on the grid." +
+        kLoopOff;
+    f.confidence = 0.93;
+    return RankedFinding{f, 0.2 + 0.8 * *in.humPercent / kHumLimit};
+}
+
+std::optional<RankedFinding> clipped(const Symptoms& s) {
+    const double clippedPercent = s.reading.input.clippedPercent;
+    if (clippedPercent < kClippedPercent) return std::nullopt;
+    Finding f;
+    f.id = "clipped";
+    f.title = "The input is overdriven: " + percent(clippedPercent) + " of the samples clip";
+    f.evidence = percent(clippedPercent) +
+                 " of all samples lie at full scale; levels and coupling cannot be told well from "
+                 "flattened samples.";
+    f.lookAt = "Input gain of the sound card, microphone boost, the coupler or divider at the loop.";
+    f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
+    f.confidence = 0.97;
+    return RankedFinding{f, 1.0 + std::min(1.0, clippedPercent / 20.0)};
+}
+
+std::optional<RankedFinding> reversed(const Symptoms& s) {
+    if (!s.reading.input.inverted.value_or(false)) return std::nullopt;
+    Finding f;
+    f.id = "reversed";
+    f.title = "The signal arrives reversed; it is read the right way round";
+    f.evidence =
+        "Read one way round the line falls into characters with start and stop, the other way it does not: mark "
+        "and space are exchanged between loop and samples.";
+    f.lookAt = "Leads of the coupler exchanged, or a sound card that inverts. Nothing in the machine.";
+    f.confirm = "Exchange the two leads at the coupler if you want it upright; the readings are the same." + kLoopOff;
+    f.confidence = 0.97;
+    return RankedFinding{f, kRemark};
+}
+
+}  // namespace trueunit

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr long kFewestExpected = 10;
+constexpr long kFewestHits = 2;
+constexpr double kOutOfLimits = 1.6;  // severity of a wrong character now and then
+constexpr double kPerRate = 8.0;      // and more with how often
+constexpr long kFewestShares = 40;    // characters, without a text to hold them against
+constexpr double kRareShare = 0.04;   // of the characters have a level at mark: no plain text is so
+constexpr double kMildPercent = 2.0;
+constexpr double kLatePercent = 5.0;
+constexpr long kFewestFed = 30;
+
+std::string sourceName(const TapeStudy& t) {
+    switch (t.source) {
+        case TextSource::given:
+            return "the expected text";
+        case TextSource::reversals:
+            return "RY";
+        case TextSource::fox:
+            return "the fox sentence";
+        case TextSource::learned:
+            return "the loop as the rounds before it had it";
+    }
+    return "";
+}
+
+std::string rate(long hits, long tries) {
+    const RateInterval i = rateInterval(hits, tries);
+    return decimals(100.0 * static_cast<double>(hits) / static_cast<double>(tries), 1) + " % (95 % interval " +
+           decimals(100.0 * i.low, 1) + " to " + decimals(100.0 * i.high, 1) + " %)";
+}
+
+// Hits of one kind on one level against the same kind on the others: a level's own fault stands out of those.
+struct Worst {
+    int level = 0;
+    long hits = 0;
+    long tries = 0;
+    long otherHits = 0;
+    long otherTries = 0;
+    double rate() const { return static_cast<double>(hits) / static_cast<double>(std::max(tries, 1L)); }
+    double otherRate() const {
+        return (static_cast<double>(otherHits) + 0.5) / static_cast<double>(std::max(otherTries, 1L));
+    }
+};
+
+Worst worstLevel(const std::vector<LevelCount>& levels, long LevelCount::*hits, long LevelCount::*tries) {
+    Worst worst;
+    for (const LevelCount& l : levels) {
+        Worst here{l.level, l.*hits, l.*tries, 0, 0};
+        if (here.tries < kFewestExpected) continue;
+        if (worst.level == 0 || here.rate() > worst.rate()) worst = here;
+    }
+    for (const LevelCount& l : levels) {
+        if (l.level == worst.level) continue;
+        worst.otherHits += l.*hits;
+        worst.otherTries += l.*tries;
+    }
+    return worst;
+}
+
+bool standsOut(const Worst& w) { return w.hits >= kFewestHits && rateInterval(w.hits, w.tries).low > w.otherRate(); }
+
+double levelConfidence(const Worst& w, const TapeStudy& t) {
+    const double few = w.hits >= 5 ? 0.98 : w.hits >= 3 ? 0.93 : 0.8;
+    return few - (t.source == TextSource::learned ? 0.03 : 0.0) - (w.otherRate() > 0.25 * w.rate() ? 0.2 : 0.0);
+}
+
+std::optional<RankedFinding> levelNeverSeen(const Symptoms& s, bool marks) {
+    if (s.tape) return std::nullopt;
+    const LevelShare* worst = nullptr;
+    const auto seen = [marks](const LevelShare& l) { return marks ? l.marks : l.characters - l.marks; };
+    for (const LevelShare& l : s.shares)
+        if (!worst || seen(l) < seen(*worst)) worst = &l;
+    if (!worst || worst->characters < kFewestShares) return std::nullopt;
+    if (rateInterval(seen(*worst), worst->characters).high > 2.0 * kRareShare) return std::nullopt;
+    const std::string level = std::to_string(worst->level);
+    Finding f;
+    f.id = marks ? "level-dropout" : "level-stuck";
+    f.confidence = seen(*worst) == 0 ? 0.8 : 0.6;
+    f.title = "Level " + level + (marks ? " hardly ever sends a mark" : " hardly ever sends a space");
+    f.evidence =
+        "Of " + std::to_string(worst->characters) + " characters only " + std::to_string(seen(*worst)) + " had " +
+        (marks ? "a mark" : "a space") + " on level " + level +
+        ". The text is not known; plain text uses every level either way in a quarter of its characters or more.";
+    f.lookAt =
+        marks ? "Level " + level + ": sensing pin, transfer lever, its spring and its contact."
+              : "Level " + level + ": sensing pin stuck up, transfer lever not returning, contact welded or shorted.";
+    f.confirm =
+        "Run a tape whose text is known (RY uses every level both ways) and give it as the expected text." + kUnplug;
+    return RankedFinding{f, kOutOfLimits};
+}
+
+Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
+    const std::string level = std::to_string(w.level);
+    Finding f;
+    f.id = marks ? "level-dropout" : "level-stuck";
+    f.confidence = levelConfidence(w, *s.tape);
+    f.title =
+        marks
+            ? "Marks of level " + level + " are missed: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
+            : "Spaces of level " + level + " are filled: " + std::to_string(w.hits) + " of " + std::to_string(w.tries);
+    f.evidence = "Held against " + sourceName(*s.tape) + ", level " + level + (marks ? " lost " : " filled ") +
+                 std::to_string(w.hits) + " of " + std::to_string(w.tries) + (marks ? " marks, " : " spaces, ") +
+                 rate(w.hits, w.tries) + "; the other levels together " + std::to_string(w.otherHits) + " of " +
+                 std::to_string(w.otherTries) + ".";
+    if (marks && w.level <= s.levels)
+        f.evidence += " With a mark its instants at " + level + " and " + std::to_string(w.level + 1) +
+                      " go too; the instants that are left are in their places.";
+    f.confirm =
+        "Click a faulty character on the tape view to see it on the grid; with the power off press the sensing pin "
+        "of level " +
+        level + " by hand and feel its way." + kUnplug + kLoopOff + kNoOil;
+    return f;
+}
+
+}  // namespace
+
+std::optional<RankedFinding> levelDropout(const Symptoms& s) {
+    if (!s.tape) return levelNeverSeen(s, true);
+    const Worst w = worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected);
+    if (w.level == 0 || !standsOut(w)) return std::nullopt;
+    Finding f = levelFinding(s, w, true);
+    const std::string level = std::to_string(w.level);
+    f.lookAt = "Level " + level +
+               ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
+               "dirty contact of that level; then the tape itself (holes not clean).";
+    return RankedFinding{f, kOutOfLimits + kPerRate * w.rate()};
+}
+
+std::optional<RankedFinding> levelStuck(const Symptoms& s) {
+    if (!s.tape) return levelNeverSeen(s, false);
+    const Worst w = worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
+    if (w.level == 0 || !standsOut(w)) return std::nullopt;
+    Finding f = levelFinding(s, w, false);
+    const std::string level = std::to_string(w.level);
+    f.lookAt = "Level " + level +
+               ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
+               "sticking or shorted; then a tape torn at that row.";
+    return RankedFinding{f, kOutOfLimits + kPerRate * w.rate()};
+}
+
+std::optional<RankedFinding> levelLate(const Symptoms& s) {
+    if (!s.pattern || s.pattern->out.empty()) return std::nullopt;
+    const StandingOut& o = s.pattern->out.front();
+    if (std::abs(o.percent.value) < kMildPercent) return std::nullopt;
+    using Which = StandingOut::Which;
+    const bool late = o.percent.value > 0.0;
+    const bool stop = o.k > s.levels;
+    const std::string level = std::to_string(o.k);
+    Finding f;
+    f.id = "level-late";
+    f.confidence = std::clamp(0.98 * chanceBeyond(o.percent.value, o.percent.uncertainty, 0.7 * kMildPercent) -
+                                  0.5 * std::min(0.5, s.pattern->left / std::abs(o.percent.value)),
+                              0.05, 0.98);
+    f.title = (stop ? std::string("The stop begins ") : "Level " + level + " comes ") + percent(o.percent.value) +
+              (late ? " late" : " early");
+    const std::string which = o.which == Which::both     ? "in both directions"
+                              : o.which == Which::marks  ? "where its marks begin and end, and nowhere else"
+                              : o.which == Which::toMark ? "to mark only"
+                                                         : "to space only";
+    f.evidence = "At " + instantName(o.k, s.levels) + " the line changes " + percent(o.percent.value) + " of a unit (" +
+                 decimals(std::abs(o.percent.value) * 0.01 * s.unitMs(), 2) + " ms) " + (late ? "late " : "early ") +
+                 which + "; with that set aside the other instants agree within " +
+                 percent(std::max(s.pattern->left, 0.05), 2) + ".";
+    if (s.pattern->out.size() > 1) {
+        const StandingOut& second = s.pattern->out[1];
+        f.evidence +=
+            " So does " + instantName(second.k, s.levels) + ", by " + signedDecimals(second.percent.value, 1) + " %.";
+    }
+    f.evidence += " Bias and end distortion as read are partly this: without it they are " +
+                  signedDecimals(s.pattern->bias.value, 1) + " % and " + signedDecimals(s.pattern->end.value, 1) +
+                  " %.";
+    f.lookAt = stop ? "Stop cam or stop lever; the end of level " + std::to_string(s.levels) + "'s travel."
+                    : "Level " + level +
+                          ": worn or gummed transfer lever, its cam or cam follower, its contact gap, weak "
+                          "lever spring.";
+    f.confirm =
+        "Compare the dots of " + instantName(o.k, s.levels) +
+        " with its neighbours in the displacement plot; move that lever by hand with the power off and feel for "
+        "drag." +
+        kUnplug + kLoopOff;
+    return RankedFinding{f, std::abs(o.percent.value) / kLatePercent};
+}
+
+std::optional<RankedFinding> feedSlip(const Symptoms& s) {
+    if (!s.tape || s.tape->compared < kFewestFed) return std::nullopt;
+    const long slips = s.tape->repeated + s.tape->skipped;
+    const long framing = s.reading.text.framingErrors;
+    if (slips < 1 || slips <= framing) return std::nullopt;
+    Finding f;
+    f.id = "feed-slip";
+    f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
+    if (s.tape->strange > slips) f.confidence *= 0.7;
+    f.title =
+        "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
+    f.evidence = "Held against " + sourceName(*s.tape) + ", " + std::to_string(s.tape->repeated) +
+                 " characters came twice and " + std::to_string(s.tape->skipped) + " were passed over, " +
+                 rate(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
+    if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";
+    f.lookAt = "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.";
+    f.confirm =
+        "Mark the tape and let it run: the mark must come by after the same number of characters each round. "
+        "Try a new tape before the feed is touched." +
+        kUnplug;
+    return RankedFinding{f, kOutOfLimits + 20.0 * static_cast<double>(slips) / static_cast<double>(s.tape->compared)};
+}
+
+}  // namespace trueunit

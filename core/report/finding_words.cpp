@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/finding_words.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <numbers>
+
+namespace trueunit {
+
+std::string decimals(double value, int places) {
+    std::array<char, 48> text{};
+    std::snprintf(text.data(), text.size(), "%.*f", places, value);
+    return text.data();
+}
+
+std::string signedDecimals(double value, int places) {
+    std::array<char, 48> text{};
+    std::snprintf(text.data(), text.size(), "%+.*f", places, value);
+    return text.data();
+}
+
+std::string percent(double value, int places) { return decimals(std::abs(value), places) + " %"; }
+
+std::string instantName(int k, int levels) {
+    return k > levels ? std::string("the beginning of stop") : "instant " + std::to_string(k);
+}
+
+double chanceBeyond(double value, double uncertainty, double threshold) {
+    const double sigma = std::max(uncertainty / 1.96, 1e-6);
+    return 0.5 * std::erfc((threshold - std::abs(value)) / sigma / std::numbers::sqrt2);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+namespace trueunit {
+
+// Cautions that belong to the work, whole sentences. Local codes and licensed practice come first in all of them.
+inline const std::string kUnplug =
+    " Unplug the machine and let it come to rest before hands or tools go in, and turn it by hand only.";
+inline const std::string kLoopOff =
+    " Switch the loop supply off and make sure it is dead before touching a contact or a terminal: the loop is "
+    "hazardous "
+    "live, and its current limit does not make it safe. Local codes and licensed practice come first.";
+inline const std::string kNoOil = " Contacts are cleaned dry with a burnisher and never oiled.";
+
+// Numbers as the person reads them.
+std::string decimals(double value, int places);
+std::string signedDecimals(double value, int places);  // with + or -
+std::string percent(double value, int places = 1);     // "6.2 %", without its sign
+std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"
+
+// The chance that a value of this uncertainty (95 %) truly lies beyond a threshold.
+double chanceBeyond(double value, double uncertainty, double threshold);
+
+}  // namespace trueunit

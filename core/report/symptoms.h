@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/measure/displacement_pattern.h"
+#include "core/measure/level_counts.h"
+#include "core/measure/steadiness.h"
+#include "core/options.h"
+#include "core/report/limits.h"
+#include "core/report/reading.h"
+
+namespace trueunit {
+
+// All that the rules of the findings go by: the reading, and what was measured for their sake alone. References are
+// the caller's.
+struct Symptoms {
+    const Reading& reading;
+    const Limits& limits;
+    const Options& options;
+    int levels = 5;
+    std::optional<DisplacementPattern> pattern;
+    std::optional<Steadiness> steadiness;
+    std::optional<TapeStudy> tape;
+    std::vector<LevelShare> shares;
+
+    double unitMs() const { return reading.speed.unitMs.value_or(20.0); }
+    // Displacement to be expected of the instants from the noise of the input alone, rms percent.
+    double noisePercent() const;
+    // By how much a slow rise delays the instants to mark behind those to space, percent; 0 for quick edges.
+    double riseDelayPercent() const;
+    // 10 to 90 % in milliseconds of the slower direction, the front end's own rise taken off; 0 when not known.
+    double slowestRiseMs() const;
+};
+
+}  // namespace trueunit
