@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
-#include <numbers>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -224,7 +223,7 @@ InputReading Pipeline::Stages::inputReading() const {
     if (framing.framed()) in.inverted = framing.framing().inverted;
     in.couplingHz = edges->line().fit.coupling.cornersHz();
     const EdgeTimer& timer = edges->timer();
-    if (const double hum = timer.humRms(); hum > 0.0) in.humPercent = 100.0 * 2.0 * std::numbers::sqrt2 * hum;
+    if (const double hum = edges->humPeakToPeak(); hum > 0.0) in.humPercent = 100.0 * hum;
     in.riseToMarkMs = 1e3 * timer.riseSamples(!in.inverted.value_or(false)) / rateHz;
     in.riseToSpaceMs = 1e3 * timer.riseSamples(in.inverted.value_or(false)) / rateHz;
     if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);

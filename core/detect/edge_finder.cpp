@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/detect/edge_finder.h"
 
+#include <cmath>
 #include <utility>
 
 #include "core/condition/line_study.h"
@@ -18,6 +19,7 @@ EdgeFinder::EdgeFinder(const FoundLine& line, double rateHz, double sliceFractio
       restorer_(line.fit, rateHz, firstSample),
       gate_(kFirstHoldSeconds * rateHz),
       timer_(rateHz, sliceFraction, firstSample),
+      humMeter_(rateHz),
       refineAt_(line.tones ? UINT64_MAX : static_cast<std::uint64_t>(kRefineSeconds * rateHz)) {
     if (line.tones) demodulator_.emplace(*line.tones, rateHz);
 }
@@ -48,6 +50,7 @@ void EdgeFinder::finish(std::vector<Edge>& out) {
 
 void EdgeFinder::pass(std::vector<float>& line, const std::vector<Transition>& raw, bool last, std::vector<Edge>& out) {
     timer_.push(line);
+    humMeter_.push(line);
     for (const Transition& t : raw) gate_.push(t);
     std::vector<HeldTransition> held;
     const double end = static_cast<double>(timer_.end());
@@ -57,6 +60,15 @@ void EdgeFinder::pass(std::vector<float>& line, const std::vector<Transition>& r
         timer_.finish(out);
     else
         timer_.advance(out);
+}
+
+// Restoring the line has raised the hum by what the coupling had taken off it.
+double EdgeFinder::humPeakToPeak() const {
+    const auto found = humMeter_.hum();
+    if (!found) return 0.0;
+    double raised = 1.0;
+    for (const double corner : line_.fit.coupling.cornersHz()) raised *= std::hypot(1.0, corner / found->hz);
+    return 2.0 * found->amplitude / raised;
 }
 
 double EdgeFinder::knownTo() const {

@@ -12,6 +12,7 @@
 #include "core/detect/bounce_gate.h"
 #include "core/detect/edge.h"
 #include "core/detect/edge_timer.h"
+#include "core/detect/hum_meter.h"
 
 namespace trueunit {
 
@@ -32,6 +33,7 @@ public:
 
     const FoundLine& line() const { return line_; }
     const EdgeTimer& timer() const { return timer_; }
+    double humPeakToPeak() const;  // of the swing, as it is in the samples; 0 = none found
     void setMarkIsLow(bool low) { timer_.setMarkIsLow(low); }
     double frontEndRiseSeconds() const { return demodulator_ ? demodulator_->riseSeconds() : 0.0; }
 
@@ -46,6 +48,7 @@ private:
     LineRestorer restorer_;
     BounceGate gate_;
     EdgeTimer timer_;
+    HumMeter humMeter_;
     std::vector<float> recent_;  // since the line was found, until the coupling is measured again
     std::uint64_t refineAt_;     // samples
 };

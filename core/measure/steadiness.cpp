@@ -22,9 +22,16 @@ struct Sample {
     bool follows = false;  // the sample before is its neighbour
 };
 
+// One sample a character: a line near a whole number of turns in each looks like a slow one, and stays.
+bool looksSlow(double hz, const std::vector<Sample>& samples) {
+    const double period = (samples.back().seconds - samples.front().seconds) / static_cast<double>(samples.size() - 1);
+    const double turns = hz * period;
+    return std::abs(turns - std::round(turns)) < kSlowestShaftHz * period;
+}
+
 void takeOutLines(std::vector<Sample>& samples, std::span<const PeriodicLine> lines) {
     for (const PeriodicLine& line : lines) {
-        if (line.hz < kSlowestShaftHz || samples.size() < kFewestIntervals) continue;
+        if (samples.size() < kFewestIntervals || looksSlow(line.hz, samples)) continue;
         const double w = 2.0 * std::numbers::pi * line.hz;
         NormalEquations<3> equations;
         for (const Sample& s : samples) equations.add({1.0, std::cos(w * s.seconds), std::sin(w * s.seconds)}, s.value);

@@ -10,8 +10,9 @@ namespace trueunit {
 namespace {
 
 constexpr long kFewestInstants = 20;
-constexpr double kMildPercent = 2.0;       // bias and end: smaller is in order
-constexpr double kRiseExplains = 0.45;     // of the bias may differ from what the slow rise makes of it
+constexpr double kMildPercent = 2.0;  // bias and end: smaller is in order
+constexpr double kSlowRiseMs = 1.2;
+constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
@@ -47,7 +48,11 @@ std::string offsetDoubt(const Symptoms& s) {
 
 bool riseExplains(const Symptoms& s, double bias) {
     const double delay = s.riseDelayPercent();
-    return s.slowestRiseMs() > 1.2 && std::abs(bias + delay) < std::max(1.5, kRiseExplains * std::abs(delay));
+    if (s.slowestRiseMs() < kSlowRiseMs || contactBounce(s)) return false;
+    // The form of an edge is learned over a few milliseconds: a slower rise reads short, its delay is at least this.
+    const double most = s.slowestRiseMs() > kLongestRiseReadMs ? 3.0 * delay : 1.5 * delay;
+    const double least = 0.5 * delay;
+    return -bias > std::min(least, most) - 1.0 && -bias < std::max(least, most) + 1.0;
 }
 
 double offsetConfidence(const Symptoms& s, const Measured& m) {

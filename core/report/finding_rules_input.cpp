@@ -26,6 +26,7 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
     const double rise = s.slowestRiseMs();
     const double characteristic = s.reading.distortion.characteristicPercent.value_or(0.0);
     if (rise < kSlowRiseMs && characteristic < kCharacteristic) return std::nullopt;
+    if (contactBounce(s)) return std::nullopt;  // openings after the closure round off the form of the edge
     const double delay = s.riseDelayPercent();
     const double bias = s.reading.distortion.biasPercent ? s.reading.distortion.biasPercent->value : 0.0;
     const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
