@@ -163,3 +163,28 @@ TEST(TapeText, GivesThePublishedIntervalsOfARate) {
         EXPECT_NEAR(i.high, r.high, 5e-5);
     }
 }
+
+TEST(TapeText, TakesReturnsBetweenReversalsForWhatTheyAre) {
+    std::string line;
+    for (int i = 0; i < 32; ++i) line += "RY";
+    for (const std::size_t n : {90U, 150U, 360U}) {  // without and with a loop that can be learned
+        const auto sent = loopTape(line + "\r\n", 5, n);
+        const auto study = studyTape(ita2(), "", sent, sent.size());
+        ASSERT_TRUE(study) << n;
+        for (const LevelCount& l : study->levels) EXPECT_EQ(l.marksMissed + l.spacesFilled, 0) << n << " " << l.level;
+        EXPECT_EQ(study->repeated + study->skipped, 0) << n;
+    }
+}
+
+TEST(TapeText, CountsALevelThatNeverComesInALearnedLoopOfReversalsAndTheFox) {
+    auto sent = loopTape("RYRYRYRYRYRYRYRY THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n", 5, 300);
+    long lost = 0;
+    for (SentCode& c : sent) {
+        lost += (c.code & 8U) != 0 ? 1 : 0;
+        c.code &= ~8U;
+    }
+    const auto study = studyTape(ita2(), "", sent, sent.size());
+    ASSERT_TRUE(study);
+    EXPECT_GT(study->levels[3].marksMissed, lost / 2);
+    EXPECT_EQ(study->levels[0].marksMissed + study->levels[1].marksMissed + study->levels[2].marksMissed, 0);
+}

@@ -82,18 +82,23 @@ double neighbourScatter(const std::vector<Sample>& samples) {
     return n > 0.0 ? std::sqrt(0.5 * squares / n) : 0.0;
 }
 
-// How much longer each character's unit is than the given one, percent, the means by place taken out.
+// How much longer each character's unit is than the given one, percent, the means by place taken out. An offset of its
+// instants to mark is fitted beside it, so that a contact being adjusted does not pass for a change of speed.
 std::vector<Sample> unitOfEach(Characters characters, double unit) {
     std::vector<Sample> out;
-    double kd = 0.0, kk = 0.0;
+    NormalEquations<2> equations;
+    int marks = 0;
+    int spaces = 0;
     const std::vector<Displaced> displaced = displacementsAboutMeans(characters, unit);
     for (std::size_t i = 0; i < displaced.size(); ++i) {
         const Displaced& d = displaced[i];
-        kd += d.k * d.left;
-        kk += d.k * d.k;
+        equations.add({static_cast<double>(d.k), d.toMark ? 1.0 : 0.0}, d.left);
+        ++(d.toMark ? marks : spaces);
         if (i + 1 < displaced.size() && displaced[i + 1].character == d.character) continue;
-        out.push_back({d.startSeconds, kd / kk, true});
-        kd = kk = 0.0;
+        if (const auto x = equations.solve(); x && marks > 0 && spaces > 0)
+            out.push_back({d.startSeconds, (*x)[0], true});
+        equations = {};
+        marks = spaces = 0;
     }
     return out;
 }

@@ -15,7 +15,7 @@ namespace {
 constexpr std::string_view kFox = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG";
 constexpr std::size_t kFewestReversals = 12;
 constexpr double kReversalsCost = 1.3;  // per character: six in ten characters with a level wrong, or slips
-constexpr double kPhraseCost = 1.2;     // per character of the sentence
+constexpr double kPhraseCost = 1.2;     // per character of a known text
 constexpr std::size_t kFewestOfPhrase = 20;
 constexpr int kMendings = 3;
 
@@ -73,21 +73,44 @@ bool mend(std::vector<LoopCode>& loop, const std::vector<Seen>& seen) {
     return changed;
 }
 
-std::optional<TapeText> recogniseReversals(const CodeTable& table, std::span<const SentCode> sent) {
-    if (sent.size() < kFewestReversals) return std::nullopt;
-    TapeText text{TextSource::reversals, asLoop(encode(table, "RY"))};
-    if (alignToLoop(sent, text.loop).cost > kReversalsCost) return std::nullopt;
-    return text;
+// Whether what stands on unknown stretches are other characters (returns, line feeds) and not the loop's own out of
+// turn, which a slipping feed makes.
+bool othersBetween(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
+    sent = sent.last(walk.place.size());
+    int others = 0;
+    int own = 0;
+    for (std::size_t i = 0; i < sent.size(); ++i) {
+        if (!loop[walk.place[i]].unknown) continue;
+        const bool known = std::any_of(loop.begin(), loop.end(),
+                                       [&](const LoopCode& c) { return !c.unknown && c.code == sent[i].code; });
+        ++(known ? own : others);
+    }
+    return others > own;
 }
 
-std::vector<LoopCode> foxLoop(const CodeTable& table) {
-    std::vector<LoopCode> loop = asLoop(encode(table, kFox));
+std::optional<TapeText> recogniseReversals(const CodeTable& table, std::span<const SentCode> sent) {
+    if (sent.size() < kFewestReversals) return std::nullopt;
+    const auto period = repetitionPeriod(sent);
+    if (period && *period > 2) return std::nullopt;  // the learned loop holds what stands between the reversals, too
+    TapeText text{TextSource::reversals, asLoop(encode(table, "RY"))};
+    const double cost = alignToLoop(sent, text.loop).cost;
+    TapeText broken = text;
+    broken.loop.push_back({0, true});
+    if (const Alignment walk = alignToLoop(sent, broken.loop);
+        walk.cost < cost && othersBetween(sent, walk, broken.loop))
+        return walk.cost < kReversalsCost ? std::optional(broken) : std::nullopt;
+    return cost < kReversalsCost ? std::optional(text) : std::nullopt;
+}
+
+// A text of which any part, or none, stands between stretches that are not known.
+std::vector<LoopCode> phrase(const CodeTable& table, std::string_view text) {
+    std::vector<LoopCode> loop = asLoop(encode(table, text));
     loop.push_back({0, true});
     return loop;
 }
 
-// Whether enough of the characters lie on the sentence, and close enough to it.
-bool sentenceFits(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
+// Whether enough of the characters lie on the known text, and close enough to it.
+bool fits(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
     sent = sent.last(walk.place.size());
     std::size_t on = 0;
     double cost = 0.0;
@@ -101,17 +124,36 @@ bool sentenceFits(std::span<const SentCode> sent, const Alignment& walk, std::sp
     return on >= kFewestOfPhrase && cost < kPhraseCost * static_cast<double>(on);
 }
 
-// A learned loop takes a level that always fails for its text: where it is the fox sentence, the sentence is right.
-bool correctBySentence(const CodeTable& table, std::vector<LoopCode>& loop) {
-    const std::vector<LoopCode> fox = foxLoop(table);
+// Levels that differ from a known text at most of its places, a fault that never rests; either way.
+unsigned alwaysWrong(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> known) {
+    unsigned wrong = 0;
+    for (unsigned level = 0; level < 8; ++level)
+        for (const unsigned due : {0U, 1U}) {
+            int places = 0;
+            int off = 0;
+            for (std::size_t i = 0; i < sent.size(); ++i) {
+                const LoopCode& c = known[walk.place[i]];
+                if (c.unknown || (c.code >> level & 1U) != due) continue;
+                ++places;
+                off += (sent[i].code >> level & 1U) != due ? 1 : 0;
+            }
+            if (places >= 4 && 2 * off > places) wrong |= 1U << level;
+        }
+    return wrong;
+}
+
+// A learned loop takes a level that always fails for its text: where it is a known text, that text is right.
+bool correctBy(const std::vector<LoopCode>& known, std::vector<LoopCode>& loop) {
     const std::vector<SentCode> once = asSent(loop);
-    std::vector<SentCode> twice = once;  // the sentence may run over the end
+    std::vector<SentCode> twice = once;  // the text may run over the end
     twice.insert(twice.end(), once.begin(), once.end());
-    const Alignment walk = alignToLoop(twice, fox);
-    if (!sentenceFits(twice, walk, fox)) return false;
-    for (std::size_t i = 0; i < walk.place.size(); ++i)
-        if (!fox[walk.place[i]].unknown && levelsApart(twice[i].code, fox[walk.place[i]].code) <= 2)
-            loop[i % loop.size()] = fox[walk.place[i]];
+    const Alignment walk = alignToLoop(twice, known);
+    if (walk.place.size() < twice.size() || !fits(twice, walk, known)) return false;
+    const unsigned wrong = alwaysWrong(twice, walk, known);
+    for (std::size_t i = 0; i < twice.size(); ++i) {
+        const LoopCode& due = known[walk.place[i]];
+        if (!due.unknown && ((twice[i].code ^ due.code) & ~wrong) == 0) loop[i % loop.size()] = due;
+    }
     return true;
 }
 
@@ -131,12 +173,13 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
 std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent) {
     if (auto reversals = recogniseReversals(table, sent)) return reversals;
     if (auto loop = learnLoop(sent, table.levels)) {
-        const bool fox = correctBySentence(table, *loop);
+        correctBy(phrase(table, "RYRYRYRY"), *loop);
+        const bool fox = correctBy(phrase(table, kFox), *loop);
         return TapeText{fox ? TextSource::fox : TextSource::learned, std::move(*loop)};
     }
-    std::vector<LoopCode> fox = foxLoop(table);
+    std::vector<LoopCode> fox = phrase(table, kFox);
     const Alignment walk = alignToLoop(sent, fox);
-    if (!sentenceFits(sent, walk, fox)) return std::nullopt;
+    if (!fits(sent, walk, fox)) return std::nullopt;
     return TapeText{TextSource::fox, std::move(fox)};
 }
 

@@ -93,8 +93,14 @@ std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     return RankedFinding{f, 2.0};
 }
 
+// A shaft that turns a whole number of times in each character moves the same instant the same way each time: no line
+// comes of it. One that seems to is a change of the machine in the midst of the window.
+bool mayBeShaft(const CyclicLine& line) {
+    const double turns = line.perCharacter;
+    return line.hz >= kSlowestShaftHz && (turns < 0.9 || std::abs(turns - std::round(turns)) > 0.02);
+}
+
 std::string turnsInWords(double perCharacter) {
-    if (std::abs(perCharacter - 1.0) < 0.02) return "once in each character: the main shaft itself";
     if (perCharacter > 1.0)
         return decimals(perCharacter, 2) + " times in each character: a shaft before the main shaft";
     return "once in " + decimals(1.0 / perCharacter, 2) + " characters: a slower shaft or wheel";
@@ -160,7 +166,7 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
     if (!s.reading.distortion.cyclic) return std::nullopt;
     const CyclicLine* worst = nullptr;
     for (const CyclicLine& line : *s.reading.distortion.cyclic)
-        if (line.hz >= kSlowestShaftHz && (!worst || line.amplitudePercent > worst->amplitudePercent)) worst = &line;
+        if (mayBeShaft(line) && (!worst || line.amplitudePercent > worst->amplitudePercent)) worst = &line;
     if (!worst || worst->amplitudePercent < kMildLinePercent) return std::nullopt;
     Finding f;
     f.id = "cyclic-drive";

@@ -12,9 +12,9 @@ namespace {
 constexpr double kSlowRiseMs = 1.5;
 constexpr double kMostNoiseDb = 18.0;  // signal to noise
 constexpr double kNoiseLimitDb = 14.5;
-constexpr double kFaintDbfs = -46.0;
-constexpr double kHumPercent = 5.0;  // peak to peak, of the swing
-constexpr double kHumLimit = 10.0;
+constexpr double kFaintDbfs = -43.5;
+constexpr double kHumPercent = 2.0;  // peak to peak, of the swing
+constexpr double kHumLimit = 11.0;
 constexpr double kClippedPercent = 0.3;
 constexpr double kCharacteristic = 3.0;
 
@@ -73,7 +73,7 @@ std::optional<RankedFinding> weakSignal(const Symptoms& s) {
         "Raise the level step by step while watching the level meter; it must stay clear of clipping." + kLoopOff;
     f.confidence = noisy && faint ? 0.97 : 0.92;
     const double byNoise = noisy ? 0.5 + 0.5 * (kMostNoiseDb - *in.snrDb) / (kMostNoiseDb - kNoiseLimitDb) : 0.0;
-    return RankedFinding{f, std::max(byNoise, faint ? 0.6 : 0.0)};
+    return RankedFinding{f, std::max(byNoise, faint ? 0.65 : 0.0)};
 }
 
 std::optional<RankedFinding> hum(const Symptoms& s) {
@@ -92,7 +92,7 @@ std::optional<RankedFinding> hum(const Symptoms& s) {
         "go. With the tape stopped it is seen alone on the grid." +
         kLoopOff;
     f.confidence = 0.93;
-    return RankedFinding{f, 0.2 + 0.8 * *in.humPercent / kHumLimit};
+    return RankedFinding{f, *in.humPercent / kHumLimit};
 }
 
 std::optional<RankedFinding> clipped(const Symptoms& s) {
