@@ -14,6 +14,7 @@ namespace {
 
 constexpr long kFewestCharacters = 12;
 constexpr long kFewestInOrder = 24;
+constexpr double kInDoubt = 0.5;  // of the confidence is left beside an input that spoils the readings
 constexpr double kOverdrivenPercent = 1.0;
 
 constexpr std::array<Rule, 17> kRules = {contactOffset, endOffset, contactBounce, contactScatter, levelDropout,
@@ -61,6 +62,8 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     std::stable_sort(ranked.begin(), ranked.end(), [](const RankedFinding& a, const RankedFinding& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.finding.confidence > b.finding.confidence;
     });
+    if (!ranked.empty() && ranked.front().severity >= kFirst)
+        for (auto r = ranked.begin() + 1; r != ranked.end(); ++r) r->finding.confidence *= kInDoubt;
     std::vector<Finding> out;
     for (const RankedFinding& r : ranked)
         if (r.severity >= kMentioned) out.push_back(r.finding);

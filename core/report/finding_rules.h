@@ -14,7 +14,8 @@ struct RankedFinding {
     double severity = 0.0;
 };
 inline constexpr double kMentioned = 0.4;
-inline constexpr double kRemark = 0.1;  // of a remark that leaves the machine in order
+inline constexpr double kFirst = 100.0;  // puts all others in doubt
+inline constexpr double kRemark = 0.1;   // of a remark that leaves the machine in order
 
 // One pure function per rule; empty when the symptom is not there or the data are too few to tell.
 using Rule = std::optional<RankedFinding> (*)(const Symptoms&);

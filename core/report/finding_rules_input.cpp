@@ -16,6 +16,7 @@ constexpr double kFaintDbfs = -43.5;
 constexpr double kHumPercent = 2.0;  // peak to peak, of the swing
 constexpr double kHumLimit = 11.0;
 constexpr double kClippedPercent = 0.3;
+constexpr double kSpoilingPercent = 3.0;
 constexpr double kCharacteristic = 3.0;
 
 }  // namespace
@@ -107,7 +108,9 @@ std::optional<RankedFinding> clipped(const Symptoms& s) {
     f.lookAt = "Input gain of the sound card, microphone boost, the coupler or divider at the loop.";
     f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
     f.confidence = 0.97;
-    return RankedFinding{f, 1.0 + std::min(1.0, clippedPercent / 20.0)};
+    // Behind a coupling flattened samples spoil the restoring of the line: what else stands out may come of that.
+    const bool spoils = clippedPercent > kSpoilingPercent && !s.reading.input.couplingHz.empty();
+    return RankedFinding{f, spoils ? kFirst : 1.0 + std::min(1.0, clippedPercent / 20.0)};
 }
 
 std::optional<RankedFinding> reversed(const Symptoms& s) {

@@ -18,14 +18,22 @@ constexpr double kTwoPi = 2.0 * std::numbers::pi;
 
 std::vector<unsigned> FaultyMachine::feed(const std::vector<unsigned>& tape, std::size_t from, std::size_t characters) {
     std::vector<unsigned> codes;
+    mishaps = 0;
     std::size_t at = from % tape.size();
     while (codes.size() < characters) {
-        if (uniform() < skipFraction) at = (at + 1) % tape.size();
+        if (uniform() < skipFraction) {
+            at = (at + 1) % tape.size();
+            ++mishaps;
+        }
         unsigned code = tape[at];
         if (dropLevel > 0 && uniform() < dropFraction) code &= ~(1U << (dropLevel - 1));
         if (fillLevel > 0 && uniform() < fillFraction) code |= 1U << (fillLevel - 1);
+        mishaps += code == tape[at] ? 0 : 1;
         codes.push_back(code);
-        if (uniform() >= repeatFraction) at = (at + 1) % tape.size();
+        if (uniform() >= repeatFraction)
+            at = (at + 1) % tape.size();
+        else
+            ++mishaps;
     }
     return codes;
 }

@@ -58,6 +58,9 @@ struct FaultyMachine {
     bool sixteenBit = false;
     std::uint64_t seed = 1;
 
+    // What went wrong by chance in the last sending: slips of the feed, levels lost or filled.
+    long mishaps = 0;
+
     // Sends so many characters of the tape, round and round from a point.
     std::vector<float> send(const std::vector<unsigned>& tape, std::size_t from, std::size_t characters);
 

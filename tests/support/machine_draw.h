@@ -21,7 +21,12 @@ struct DrawnMachine {
     std::vector<unsigned> tape;
     std::size_t from = 0;
     std::size_t characters = 200;
-    bool machineSends = true;  // false: the input carries something else, made by `otherInput`
+    enum class Other {
+        none,
+        hiss,
+        synchronous,
+        square
+    } other = Other::none;  // what is on the input instead of a machine
     std::vector<float> samples();
 };
 
