@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "core/pipeline.h"
-#include "tests/support/machine_draw.h"
+#include "tests/bench/findings/machine_draw.h"
 
 using namespace trueunit;
 using trueunit::test::drawMachine;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/support/faulty_machine.h"
+#include "tests/bench/findings/faulty_machine.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/support/machine_draw.h"
+#include "tests/bench/findings/machine_draw.h"
 
 #include <algorithm>
 #include <array>

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/options.h"
-#include "tests/support/faulty_machine.h"
+#include "tests/bench/findings/faulty_machine.h"
 
 namespace trueunit::test {
 

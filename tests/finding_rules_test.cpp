@@ -1,0 +1,341 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/finding_rules.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <string>
+
+#include "core/report/find_faults.h"
+
+using namespace trueunit;
+
+namespace {
+
+// A machine in order, 50 baud, 200 characters of RY, as the path would read it; the tests put one thing wrong.
+struct Bench {
+    Reading reading;
+    Limits limits;
+    Options options;
+    std::optional<DisplacementPattern> pattern = DisplacementPattern{0.0, {0.3, 0.1}, {-0.2, 0.1}, {}, 0.05};
+    std::optional<Steadiness> steadiness = Steadiness{199, 1.0, 0.004, 0.02, 1.1, 25};
+    std::optional<TapeStudy> tape;
+
+    Bench() {
+        reading.input.kind = InputKind::loop;
+        reading.input.inverted = false;
+        reading.input.rateHz = 48000.0;
+        reading.input.snrDb = 40.0;
+        reading.input.peakDbfs = -12.0;
+        reading.input.riseToMarkMs = reading.input.riseToSpaceMs = 0.3;
+        reading.text.characters = 200;
+        reading.speed = {50.0, 20.0, 20.0, Measured{50.0, 0.01}, Measured{0.0, 0.02}, Measured{150.0, 0.02}, {}, {}};
+        reading.speed.stopUnits = Measured{1.5, 0.001};
+        reading.distortion.biasPercent = Measured{0.3, 0.1};
+        reading.distortion.endPercent = Measured{-0.2, 0.1};
+        reading.distortion.synchronousPercent = reading.distortion.grossPercent = 1.2;
+        reading.distortion.fortuitousRmsPercent = 0.4;
+        reading.distortion.fortuitousPeakPercent = 1.1;
+        reading.distortion.characteristicPercent = 0.1;
+        reading.distortion.cyclic.emplace();
+        for (int k = 1; k <= 6; ++k) reading.instants.push_back({k, Condition::mark, 100, 0.0, 0.4, -1.0, 1.0});
+        for (int k = 2; k <= 5; ++k) reading.instants.push_back({k, Condition::space, 100, 0.0, 0.4, -1.0, 1.0});
+        reading.contact = ContactReading{0, 0.0};
+        reading.verdict.within = true;
+        TapeStudy study;
+        study.source = TextSource::reversals;
+        study.loopLength = 2;
+        study.compared = 200;
+        for (int level = 1; level <= 5; ++level) study.levels.push_back({level, 100, 0, 100, 0});
+        tape = study;
+    }
+
+    Symptoms symptoms() const { return {reading, limits, options, 5, pattern, steadiness, tape, {}}; }
+    std::vector<Finding> findings() const { return findFaults(symptoms()); }
+    std::string first() const {
+        const auto found = findings();
+        return found.empty() ? "none" : found.front().id;
+    }
+};
+
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+}  // namespace
+
+TEST(FindingRules, AMachineInOrderIsCalledSoAndNothingElse) {
+    const auto found = Bench{}.findings();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].id, "in-order");
+    EXPECT_TRUE(says(found[0].evidence, "200 characters"));
+}
+
+TEST(FindingRules, TooFewCharactersGiveNoFindingAtAll) {
+    Bench b;
+    b.reading.text.characters = 8;
+    b.reading.distortion.biasPercent->value = 20.0;
+    EXPECT_TRUE(b.findings().empty());
+}
+
+TEST(FindingRules, ABiasInTheSignOfTheTradePointsAtTheContact) {
+    Bench b;
+    b.pattern->bias = {6.2, 0.1};
+    b.reading.distortion.biasPercent = Measured{6.2, 0.1};
+    b.reading.verdict.within = false;
+    const auto found = contactOffset(b.symptoms());
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->finding.id, "contact-offset");
+    EXPECT_TRUE(says(found->finding.title, "too long by 6.2 %"));
+    EXPECT_TRUE(says(found->finding.evidence, "1.24 ms) early"));
+    EXPECT_GT(found->severity, 1.0);
+    b.pattern->bias.value = -6.2;
+    EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.title, "too short"));
+    EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.evidence, "late"));
+}
+
+TEST(FindingRules, AMildBiasIsToldAsWithinLimitsAndASmallOneNotAtAll) {
+    Bench b;
+    b.pattern->bias = {3.0, 0.1};
+    ASSERT_TRUE(contactOffset(b.symptoms()));
+    EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.title, "within limits"));
+    EXPECT_LT(contactOffset(b.symptoms())->severity, 1.0);
+    b.pattern->bias.value = 1.5;
+    EXPECT_FALSE(contactOffset(b.symptoms()));
+}
+
+TEST(FindingRules, ABiasThatOneLeverMakesIsNotTheContacts) {
+    Bench b;
+    b.reading.distortion.biasPercent = Measured{-4.4, 0.5};  // as the least-squares fit reads it
+    b.pattern->bias = {0.1, 0.1};
+    b.pattern->out = {{1, StandingOut::Which::both, {8.0, 0.2}}};
+    EXPECT_FALSE(contactOffset(b.symptoms()));
+    EXPECT_EQ(b.first(), "level-late");
+    EXPECT_TRUE(says(b.findings()[0].title, "Level 1 comes 8.0 % late"));
+}
+
+TEST(FindingRules, AnEndOffsetIsTheOthers) {
+    Bench b;
+    b.pattern->end = {-7.0, 0.1};
+    EXPECT_EQ(b.first(), "end-offset");
+    EXPECT_TRUE(says(b.findings()[0].title, "early"));
+}
+
+TEST(FindingRules, BiasAndEndAlikeLeaveTheStartInstantUnderSuspicion) {
+    Bench b;
+    b.pattern->bias = {5.5, 0.1};
+    b.pattern->end = {-5.5, 0.1};
+    EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.evidence, "start instant"));
+    EXPECT_LT(contactOffset(b.symptoms())->finding.confidence, 0.9);
+}
+
+TEST(FindingRules, ASlowRiseTakesTheBlameForTheBiasItMakes) {
+    Bench b;
+    b.reading.input.riseToMarkMs = 2.2;  // a time constant of 1 ms: the middle 0.69 ms late, 3.5 % of 20 ms
+    b.reading.input.riseToSpaceMs = 0.1;
+    b.pattern->bias = {-3.5, 0.1};
+    b.reading.distortion.biasPercent = Measured{-3.5, 0.1};
+    EXPECT_FALSE(contactOffset(b.symptoms()));
+    EXPECT_EQ(b.first(), "slow-rise");
+    b.pattern->bias.value = 6.0;  // marks too long: no slow rise does that
+    EXPECT_TRUE(contactOffset(b.symptoms()));
+}
+
+TEST(FindingRules, ScatterThatTheNoiseExplainsIsNotTheContacts) {
+    Bench b;
+    b.reading.distortion.fortuitousRmsPercent = 4.0;
+    b.reading.distortion.fortuitousPeakPercent = 12.0;
+    EXPECT_EQ(b.first(), "contact-scatter");
+    b.reading.distortion.fortuitousRmsPercent = 2.0;
+    b.reading.distortion.fortuitousPeakPercent = 6.0;
+    EXPECT_TRUE(contactScatter(b.symptoms()));
+    b.reading.input.snrDb = -5.0;  // and edges of 1.4 ms: the noise alone makes 1.7 %
+    b.reading.input.riseToMarkMs = 1.4;
+    EXPECT_FALSE(contactScatter(b.symptoms()));
+}
+
+// S. M. Kay, Estimation Theory (1993), as tabulated for a Gaussian-smoothed step; from memory. An edge of 0.4 ms at
+// 48 kHz and 20 dB: 0.05 sqrt(2 sqrt(pi) 7.49 samples) = 0.258 samples at best, a third more here, twice over two
+// edges.
+TEST(FindingRules, TheNoiseExplainsWhatTheBoundOfAnEdgeSays) {
+    Bench b;
+    b.reading.input.snrDb = 20.0;
+    b.reading.input.riseToMarkMs = b.reading.input.riseToSpaceMs = 0.4;
+    const double bound = 0.258 / 48000.0 / 0.020 * 100.0 * std::sqrt(2.0);
+    EXPECT_NEAR(b.symptoms().noisePercent() / bound, 1.33, 0.02);
+}
+
+TEST(FindingRules, BounceIsToldWithItsCountAndLength) {
+    Bench b;
+    b.reading.contact = ContactReading{300, 1.8};
+    EXPECT_EQ(b.first(), "contact-bounce");
+    EXPECT_TRUE(says(b.findings()[0].evidence, "300 re-openings at 600 closures"));
+    b.reading.contact = ContactReading{2, 1.8};
+    EXPECT_EQ(b.first(), "in-order");
+}
+
+TEST(FindingRules, ALevelThatLosesMarksIsNamedWithItsRate) {
+    Bench b;
+    b.tape->levels[2].marksMissed = 6;
+    EXPECT_EQ(b.first(), "level-dropout");
+    EXPECT_TRUE(says(b.findings()[0].title, "level 3"));
+    EXPECT_TRUE(says(b.findings()[0].evidence, "95 % interval"));
+    b.tape->levels[2].marksMissed = 1;
+    EXPECT_EQ(b.first(), "in-order");
+}
+
+TEST(FindingRules, MarksLostOnEveryLevelAlikeAreNoLevelsFault) {
+    Bench b;
+    for (LevelCount& l : b.tape->levels) l.marksMissed = 5;
+    EXPECT_FALSE(levelDropout(b.symptoms()));
+}
+
+TEST(FindingRules, FilledSpacesAreTheStuckLevels) {
+    Bench b;
+    b.tape->levels[4].spacesFilled = 20;
+    EXPECT_EQ(b.first(), "level-stuck");
+    EXPECT_TRUE(says(b.findings()[0].title, "level 5"));
+}
+
+TEST(FindingRules, WithoutATextALevelNeverSeenIsSuspectedCautiously) {
+    Bench b;
+    b.tape.reset();
+    Symptoms s = b.symptoms();
+    for (int level = 1; level <= 5; ++level) s.shares.push_back({level, level == 2 ? 0 : 90, 200});
+    const auto found = levelDropout(s);
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(says(found->finding.title, "Level 2"));
+    EXPECT_LE(found->finding.confidence, 0.8);
+    s.shares[1].marks = 40;
+    EXPECT_FALSE(levelDropout(s));
+}
+
+TEST(FindingRules, FeedSlipsAreToldApartFromLevels) {
+    Bench b;
+    b.tape->repeated = 4;
+    EXPECT_EQ(b.first(), "feed-slip");
+    EXPECT_TRUE(says(b.findings()[0].evidence, "RY"));
+    b.reading.text.framingErrors = 5;  // characters lost on the way, not by the feed
+    EXPECT_FALSE(feedSlip(b.symptoms()));
+}
+
+TEST(FindingRules, AWrongSpeedIsTheShaftsWhenTheStopKeepsItsUnits) {
+    Bench b;
+    b.reading.speed.errorPercent = Measured{-1.5, 0.02};
+    b.reading.speed.characterMs = Measured{150.0 * 1.01523, 0.02};
+    b.reading.verdict.within = false;
+    EXPECT_EQ(b.first(), "wrong-speed");
+    EXPECT_TRUE(says(b.findings()[0].evidence, "whole shaft"));
+    b.reading.speed.characterMs = Measured{150.0, 0.02};
+    EXPECT_TRUE(says(b.findings()[0].evidence, "elements alone"));
+}
+
+TEST(FindingRules, ASpeedErrorThatOneLeverMakesIsNone) {
+    Bench b;
+    b.reading.speed.errorPercent = Measured{0.9, 0.1};
+    b.pattern->unitPercent = 0.9;  // the fitted unit is too short by that
+    EXPECT_FALSE(wrongSpeed(b.symptoms()));
+}
+
+// 50 Hz mains under a machine for 60 Hz: 5/6 of the speed (US Army signal course SS0330 gives the motor speeds).
+TEST(FindingRules, TheWrongMainsIsNamed) {
+    Bench b;
+    b.options.baud = 45.45;
+    b.reading.speed.errorPercent = Measured{100.0 * (5.0 / 6.0 - 1.0), 0.02};
+    EXPECT_TRUE(says(wrongSpeed(b.symptoms())->finding.evidence, "60 Hz on 50 Hz mains"));
+}
+
+TEST(FindingRules, AWanderingSpeedIsUnsteady) {
+    Bench b;
+    b.steadiness->wander = 0.5;
+    b.steadiness->wanderRatio = 20.0;
+    EXPECT_EQ(b.first(), "unsteady-speed");
+    b.steadiness->blocks = 3;
+    EXPECT_EQ(b.first(), "in-order");
+}
+
+TEST(FindingRules, ALineInTheDisplacementIsAShafts) {
+    Bench b;
+    b.reading.distortion.cyclic->push_back({4.0, 1.667, 0.25});
+    EXPECT_EQ(b.first(), "cyclic-drive");
+    EXPECT_TRUE(says(b.findings()[0].evidence, "once in 4.00 characters"));
+    EXPECT_TRUE(says(b.findings()[0].lookAt, "100.0 turns a minute"));
+    b.reading.distortion.cyclic = {{4.0, 13.33, 2.0}};  // the same in each character: nothing a shaft can do
+    EXPECT_EQ(b.first(), "in-order");
+}
+
+TEST(FindingRules, AnIrregularStopIsTheTripsAndALongOneNeedsANominal) {
+    Bench b;
+    b.steadiness->stopScatter = 0.15;
+    EXPECT_EQ(b.first(), "trip-late");
+    b.steadiness->stopScatter = 0.004;
+    b.reading.speed.stopUnits = Measured{1.75, 0.001};
+    EXPECT_EQ(b.first(), "in-order");
+    b.options.stopUnits = 1.5;
+    EXPECT_EQ(b.first(), "trip-late");
+}
+
+TEST(FindingRules, TypingByHandIsNoIrregularTrip) {
+    Bench b;
+    b.steadiness->stopScatter = 0.4;
+    b.steadiness->runningShare = 0.2;
+    EXPECT_FALSE(tripLate(b.symptoms()));
+}
+
+TEST(FindingRules, TheCardsOwnTroublesAreNamed) {
+    Bench noisy, faint, humming, loud, turned;
+    noisy.reading.input.snrDb = 14.0;
+    EXPECT_EQ(noisy.first(), "weak-signal");
+    faint.reading.input.peakDbfs = -48.0;
+    EXPECT_EQ(faint.first(), "weak-signal");
+    humming.reading.input.humPercent = 10.0;
+    EXPECT_EQ(humming.first(), "hum");
+    loud.reading.input.clippedPercent = 8.0;
+    loud.reading.input.couplingHz = {8.0};
+    loud.pattern->bias = {15.0, 0.1};
+    EXPECT_EQ(loud.first(), "clipped");
+    EXPECT_LT(loud.findings()[1].confidence, 0.6);  // the bias may come of it
+    turned.reading.input.inverted = true;
+    EXPECT_EQ(turned.first(), "in-order");
+    EXPECT_EQ(turned.findings().back().id, "reversed");
+}
+
+TEST(FindingRules, TheWorstComesFirst) {
+    Bench b;
+    b.pattern->bias = {6.0, 0.1};
+    b.pattern->end = {-15.0, 0.1};
+    b.reading.input.humPercent = 5.0;
+    const auto found = b.findings();
+    ASSERT_EQ(found.size(), 3U);
+    EXPECT_EQ(found[0].id, "end-offset");
+    EXPECT_EQ(found[1].id, "contact-offset");
+    EXPECT_EQ(found[2].id, "hum");
+}
+
+TEST(FindingRules, NothingReadIsSaidWithWhatToDo) {
+    const InputReading in;
+    EXPECT_EQ(findingsOfNothing(NoReading::silent, in)[0].id, "no-signal");
+    EXPECT_EQ(findingsOfNothing(NoReading::steady, in)[0].id, "no-signal");
+    EXPECT_EQ(findingsOfNothing(NoReading::notStartStop, in)[0].id, "not-start-stop");
+    InputReading loud;
+    loud.clippedPercent = 50.0;
+    EXPECT_EQ(findingsOfNothing(NoReading::notStartStop, loud)[0].id, "clipped");
+}
+
+TEST(FindingRules, EveryHandOnTheMachineIsToldToUnplugIt) {
+    Bench b;
+    b.pattern = DisplacementPattern{0.0, {9.0, 0.1}, {4.0, 0.1}, {{2, StandingOut::Which::both, {7.0, 0.1}}}, 0.05};
+    b.steadiness = Steadiness{199, 1.0, 0.2, 0.6, 20.0, 25};
+    b.reading.distortion.fortuitousRmsPercent = 5.0;
+    b.reading.distortion.cyclic->push_back({4.0, 1.6, 0.25});
+    b.reading.contact = ContactReading{300, 1.8};
+    b.reading.speed.errorPercent = Measured{2.0, 0.02};
+    b.tape->levels[0].marksMissed = b.tape->levels[1].spacesFilled = 30;
+    b.tape->repeated = 5;
+    const auto found = b.findings();
+    EXPECT_GE(found.size(), 10U);
+    for (const Finding& f : found) {
+        EXPECT_TRUE(says(f.confirm, "Unplug the machine")) << f.id;
+        EXPECT_GT(f.confidence, 0.0) << f.id;
+        EXPECT_LT(f.confidence, 1.0) << f.id;
+        EXPECT_FALSE(f.title.empty() || f.evidence.empty() || f.lookAt.empty()) << f.id;
+    }
+}
