@@ -115,15 +115,24 @@ double median(std::vector<double> v) {
     return *middle;
 }
 
-// Share of the squares a sine takes away at independent frequencies near hz: what chance does there.
-double typicalGain(std::span<const Displaced> displaced, double hz, double resolution, bool withStart, double total) {
+// Squares a sine takes away at independent frequencies near hz: what chance does there.
+std::vector<double> gainsNear(std::span<const Displaced> displaced, double hz, double resolution, bool withStart,
+                              double total) {
     std::vector<double> gains;
-    for (std::size_t i = 2; i <= kNeighbours; i += 2)
+    for (std::size_t i = 2; i <= kNeighbours; ++i)
         for (const double side : {-1.0, 1.0}) {
             const double f = hz + side * static_cast<double>(i) * resolution;
             if (f > resolution) gains.push_back(total - fitSine(displaced, f, withStart).left);
         }
-    return median(std::move(gains));
+    return gains;
+}
+
+// Probability that chance takes away z times its mean or more, when that mean is itself only known from the median of
+// m gains: as if it were the mean of m ln^2 2 of them, which makes the tail (1 + z/m')^-m' where a known mean has
+// exp(-z).
+double chanceOf(double z, std::size_t m) {
+    const double alike = static_cast<double>(m) * std::numbers::ln2 * std::numbers::ln2;
+    return std::pow(1.0 + z / alike, -alike);
 }
 
 }  // namespace
@@ -159,10 +168,13 @@ std::optional<PeriodicPart> strongestLine(std::span<const Displaced> displaced, 
     const double phase = std::atan2(fit.sine, fit.cosine);
     for (const Displaced& d : displaced) best.part.push_back(best.amplitude * basis(d, best.hz, bestWithStart, phase));
     // Gains of chance are exponential about their median / ln 2; the rest, not the total, is the noise.
-    const double noise = typicalGain(displaced, best.hz, resolution, bestWithStart, total) * bestLeft / total;
+    std::vector<double> gains = gainsNear(displaced, best.hz, resolution, bestWithStart, total);
+    const std::size_t known = gains.size();
+    const double noise = median(std::move(gains)) * bestLeft / total;
     const double z = (total - fit.left) * std::numbers::ln2 / std::max(noise, 1e-12 * total);
-    const double tries = 2.0 * (highestHz - lowestHz) / resolution;
-    best.falseAlarm = std::min(1.0, tries * std::exp(-std::min(z, 700.0)));
+    // How often a maximum over a range of frequencies meets z (R. V. Baluev, 2008, from memory; times evenly spread).
+    const double tries = std::sqrt(std::numbers::pi / 3.0 * std::max(z, 1.0)) * (highestHz - lowestHz) / resolution;
+    best.falseAlarm = std::min(1.0, tries * chanceOf(z, known));
     return best;
 }
 

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Bias of a tone interrupted by the contacts and of two-tone keying, the tones found by the program, at 30 dB.
-#include <cmath>
-#include <numbers>
-#include <random>
-
 #include "tests/bench/metrology/parallel.h"
 #include "tests/bench/metrology/studies.h"
+#include "tests/support/keyed_tones.h"
 #include "tests/support/measure_twice.h"
 
 namespace trueunit::bench {
@@ -13,16 +10,9 @@ namespace trueunit::bench {
 namespace {
 
 constexpr double kBound = 0.5;  // percent of a unit
-constexpr double kSnrDb = 30.0;
-constexpr double kAmplitude = 0.3;
 constexpr std::size_t kCharacters = 200;
 
-struct Keying {
-    double markHz;
-    double spaceHz;  // 0: interrupted tone
-    double spaceStrength = 1.0;
-    bool onePhase = true;  // the phase runs on through a change
-};
+using Keying = test::KeyedTones;
 
 std::string nameOf(const Keying& k) {
     char text[80];
@@ -34,32 +24,11 @@ std::string nameOf(const Keying& k) {
     return text;
 }
 
-std::vector<float> keyed(const Keying& k, test::PlainSender& sender) {
-    constexpr double kTwoPi = 2.0 * std::numbers::pi;
-    std::vector<float> samples = sender.send(foxCodes(kCharacters));
-    std::mt19937_64 random(3);
-    std::normal_distribution<double> normal(0.0, kAmplitude / std::numbers::sqrt2 * std::pow(10.0, -kSnrDb / 20.0));
-    double phase = 0.0;
-    std::size_t next = 0;
-    bool mark = true;
-    for (std::size_t n = 0; n < samples.size(); ++n) {
-        const double t = static_cast<double>(n) / sender.rateHz;
-        while (next < sender.instants.size() && sender.instants[next].seconds <= t)
-            mark = sender.instants[next++].toMark;
-        const double hz = mark ? k.markHz : k.spaceHz;
-        phase += kTwoPi * hz / sender.rateHz;
-        const double strength = mark ? kAmplitude : k.spaceHz == 0.0 ? 0.0 : kAmplitude * k.spaceStrength;
-        const double angle = k.onePhase && k.spaceHz > 0.0 ? phase : kTwoPi * hz * t + (mark ? 0.0 : 1.0);
-        samples[n] = static_cast<float>(strength * std::sin(angle) + normal(random));
-    }
-    return samples;
-}
-
 Row toneRow(const Keying& k, double bias) {
     test::PlainSender sender;
     sender.biasPercent = bias;
     sender.seed = 5;
-    const std::vector<float> samples = keyed(k, sender);
+    const std::vector<float> samples = k.send(sender, foxCodes(kCharacters));
     const Reading r = test::measureTwice(samples, sender.rateHz).reading();
     const auto& found = r.distortion.biasPercent;
     Row row = errorRow(nameOf(k), bias, found ? std::optional(found->value) : std::nullopt,
