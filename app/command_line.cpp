@@ -17,13 +17,14 @@ struct CommandRule {
     QStringList options;
 };
 
-const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "tones", "window", "slice"};
+const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm"};
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
         {"measure", {Kind::measure, true, false, kMeasuring + QStringList{"json"}}},
         {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
+        {"clock", {Kind::clock, true, false, {"tone"}}},
         {"inputs", {Kind::inputs, false, false, {}}},
         {"picture", {Kind::picture, false, true, kMeasuring + QStringList{"out", "seconds", "size"}}},
     };
@@ -31,8 +32,8 @@ const std::map<QString, CommandRule>& commandRules() {
 }
 
 void addOptions(QCommandLineParser& parser) {
-    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "out", "machine",
-                             "seconds", "rate", "bits", "size"})
+    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm", "tone",
+                             "out", "machine", "seconds", "rate", "bits", "size"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     parser.addOption(QCommandLineOption("json"));
     parser.addOption(QCommandLineOption(QStringList{"h", "help"}));
@@ -83,13 +84,16 @@ std::optional<Error> readTones(const QCommandLineParser& parser, std::vector<dou
 
 std::optional<Error> readMeasuring(const QCommandLineParser& parser, Options& options) {
     std::optional<double> slice;
+    std::optional<double> clockPpm;
     if (auto e = readNumber(parser, "baud", options.baud)) return e;
     if (auto e = readNumber(parser, "stop", options.stopUnits)) return e;
     if (auto e = readNumber(parser, "slice", slice)) return e;
+    if (auto e = readNumber(parser, "clock-ppm", clockPpm)) return e;
     if (auto e = readWindow(parser, options.windowCharacters)) return e;
     if (auto e = readInput(parser, options.input)) return e;
     if (auto e = readTones(parser, options.tonesHz)) return e;
     if (slice) options.slicePercent = *slice;
+    if (clockPpm) options.clockPpm = *clockPpm;
     if (parser.isSet("code")) options.code = parser.value("code").toStdString();
     if (parser.isSet("expect")) options.expect = parser.value("expect").toStdString();
     return options.problem();
@@ -120,6 +124,15 @@ std::optional<Error> readRendering(const QCommandLineParser& parser, Command& co
     const auto found = formats.find(parser.value("bits"));
     if (found == formats.end()) return Error{"--bits must be 16, 24 or 32 (float)."};
     command.format = found->second;
+    return std::nullopt;
+}
+
+std::optional<Error> readTone(const QCommandLineParser& parser, Command& command) {
+    std::optional<double> tone;
+    if (auto e = readNumber(parser, "tone", tone)) return e;
+    if (!tone) return Error{"trueunit clock wants --tone with the frequency of the reference tone in Hz."};
+    if (!(*tone >= 100.0 && *tone <= 10000.0)) return Error{"--tone must lie between 100 and 10000 Hz."};
+    command.toneHz = *tone;
     return std::nullopt;
 }
 
@@ -176,6 +189,8 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     if (auto e = strayOption(parser, name, rule.options)) return *e;
     if (auto e = readMeasuring(parser, command.options)) return *e;
     if (auto e = readRendering(parser, command)) return *e;
+    if (command.kind == Kind::clock)
+        if (auto e = readTone(parser, command)) return *e;
     return command;
 }
 
@@ -186,6 +201,7 @@ std::string helpText() {
   trueunit measure RECORDING [--json]     readings of a WAV, FLAC or other recording
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC
+  trueunit clock RECORDING --tone HZ      how far off the sound card's clock is, by a tone of known frequency
   trueunit inputs                         list the sound inputs and outputs
   trueunit picture [FILE] --out X.png     a picture of the window playing a recording, a scenario or the demonstration
 
@@ -198,6 +214,7 @@ measuring (window, measure, report)
   --tones HZ[,HZ]   the tone, or both of two tones; otherwise found from the signal
   --window N|all    characters the readings cover, counted from the end
   --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
+  --clock-ppm P     the card's clock is fast by P parts in a million, as trueunit clock tells it
 
 report
   --out FILE        the PNG to write; further pages go beside it

@@ -3,11 +3,13 @@
 
 #include <QDateTime>
 #include <QFileInfo>
+#include <cmath>
 #include <cstdio>
 #include <vector>
 
 #include "app/portaudio_source.h"
 #include "app/report_page.h"
+#include "core/measure/clock_trim.h"
 #include "core/recording_run.h"
 #include "core/report/reading_json.h"
 #include "core/report/reading_text.h"
@@ -100,6 +102,27 @@ int runRender(const Command& command) {
     Result<Scenario> scenario = readScenario(command.file);
     if (!scenario) return refuse(scenario.error());
     if (const Outcome rendered = renderTo(std::move(*scenario), command); !rendered) return refuse(rendered.error());
+    return 0;
+}
+
+int runClock(const Command& command) {
+    Result<Recording> recording = Recording::open(command.file);
+    if (!recording) return refuse(recording.error());
+    if (command.toneHz > 0.45 * recording->rateHz())
+        return refuse(Error{"The recording's sample rate is too low for that tone."});
+    ClockMeter meter(recording->rateHz(), command.toneHz);
+    std::vector<float> samples(kFrames);
+    while (const std::size_t got = recording->read(samples)) meter.push({samples.data(), got});
+    const Result<ClockTrim> trim = meter.result();
+    if (!trim) return refuse(trim.error());
+    const double ppm = trim->ppm.value;
+    char text[400];
+    std::snprintf(text, sizeof text,
+                  "The card's clock is %s by %.2f +- %.2f parts in a million, by %.1f s of %.6g Hz.\n"
+                  "Give --clock-ppm %.2f when measuring with this card at this rate.\n",
+                  ppm < 0.0 ? "slow" : "fast", std::abs(ppm), trim->ppm.uncertainty, trim->seconds, command.toneHz,
+                  ppm);
+    print(text);
     return 0;
 }
 

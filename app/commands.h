@@ -10,6 +10,7 @@ namespace trueunit {
 int runMeasure(const Command& command);
 int runReport(const Command& command);  // needs a QGuiApplication
 int runRender(const Command& command);
+int runClock(const Command& command);
 int runInputs();
 
 int refuse(const Error& error);  // prints the sentence, returns 2

@@ -21,6 +21,8 @@ int runWithoutWindow(const Command& command) {
             return runMeasure(command);
         case Command::Kind::render:
             return runRender(command);
+        case Command::Kind::clock:
+            return runClock(command);
         case Command::Kind::inputs:
             return runInputs();
         case Command::Kind::help:

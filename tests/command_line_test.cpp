@@ -37,6 +37,19 @@ TEST(CommandLine, MeasureTakesARecordingAndEverySharedOption) {
     EXPECT_EQ(c.options.slicePercent, 40.0);
 }
 
+TEST(CommandLine, TheClockIsMeasuredByAToneAndTrimmedByANumber) {
+    const Command c = parsed({"clock", "a.wav", "--tone", "1000"});
+    EXPECT_EQ(c.kind, Command::Kind::clock);
+    EXPECT_EQ(c.file, "a.wav");
+    EXPECT_EQ(c.toneHz, 1000.0);
+    EXPECT_EQ(parsed({"measure", "a.wav", "--clock-ppm", "-12.3"}).options.clockPpm, -12.3);
+    EXPECT_EQ(parsed({"report", "a.wav", "--out", "a.png", "--clock-ppm=80"}).options.clockPpm, 80.0);
+    EXPECT_NE(refusal({"clock", "a.wav"}), "");
+    EXPECT_NE(refusal({"clock", "a.wav", "--tone", "20"}), "");
+    EXPECT_NE(refusal({"measure", "a.wav", "--clock-ppm", "2000"}), "");
+    EXPECT_NE(refusal({"measure", "a.wav", "--tone", "1000"}), "");
+}
+
 TEST(CommandLine, WithoutOptionsAllIsFoundFromTheSignal) {
     const Command c = parsed({"measure", "a.wav", "--window", "all", "--input", "auto"});
     EXPECT_FALSE(c.json);

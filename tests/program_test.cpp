@@ -4,13 +4,19 @@
 
 #include <QImage>
 #include <QProcess>
+#include <cmath>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <numbers>
 
 #include "tests/support/temporary_folder.h"
+#include "tests/support/wave_bytes.h"
 
 using namespace trueunit;
 using trueunit::test::TemporaryFolder;
+using trueunit::test::waveBytes;
+using trueunit::test::WaveFormat;
+using trueunit::test::writeBytes;
 using Json = nlohmann::json;
 
 namespace {
@@ -74,6 +80,27 @@ TEST_F(Program, MeasureEndsWithZeroWhenInLimitsAndOneWhenOut) {
     EXPECT_NEAR(reading["distortion"]["bias_percent"].get<double>(), 8.0, 0.1);
     EXPECT_EQ(reading["verdict"]["within"], false);
     EXPECT_NE(reading["text"]["decoded"].get<std::string>().find("THE LAMP IS LIT"), std::string::npos);
+}
+
+TEST_F(Program, TheClockIsToldFromAToneAndTheTrimIsNotedWithTheReading) {
+    constexpr double kFast = 60e-6;
+    std::vector<float> tone(48000 * 8);
+    for (std::size_t i = 0; i < tone.size(); ++i) {
+        const double seconds = static_cast<double>(i) / (48000.0 * (1.0 + kFast));
+        tone[i] = static_cast<float>(0.3 * std::sin(2.0 * std::numbers::pi * 1000.0 * seconds));
+    }
+    writeBytes(folder_.file("tone.wav"), waveBytes(tone, 1, 48000, WaveFormat::pcm24));
+    const Outcome told = run({"clock", file("tone.wav"), "--tone", "1000"});
+    EXPECT_EQ(told.exitCode, 0) << told.err;
+    EXPECT_NE(told.out.find("fast by 60.00"), std::string::npos) << told.out;
+    EXPECT_NE(told.out.find("--clock-ppm 60.00"), std::string::npos) << told.out;
+    const Outcome none = run({"clock", file("tone.wav"), "--tone", "3000"});
+    EXPECT_EQ(none.exitCode, 2);
+    expectOneSentence(none.err);
+
+    const Outcome trimmed = run({"measure", recording(2.0), "--json", "--clock-ppm", "60"});
+    const Json notes = Json::parse(trimmed.out)["notes"];
+    EXPECT_NE(notes.dump().find("Clock trimmed by +60.0 parts in a million."), std::string::npos) << notes;
 }
 
 TEST_F(Program, WithoutAReadingMeasureEndsWithTwoAndTheJsonSaysWhy) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
 
 #include "core/frame/code_table.h"
 #include "core/measure/decomposition.h"
@@ -196,6 +197,12 @@ void diagnose(Reading& r, const WindowOfCharacters& characters, Characters windo
     r.findings = findFaults(s);
 }
 
+std::string clockNote(double ppm) {
+    char text[80];
+    std::snprintf(text, sizeof text, "Clock trimmed by %+.1f parts in a million.", ppm);
+    return text;
+}
+
 }  // namespace
 
 std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds) {
@@ -243,6 +250,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
+    if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
     judge(r, limits);
     diagnose(r, characters, window, limits, options, fit->unit.value, levels);
     return r;
