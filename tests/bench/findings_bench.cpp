@@ -88,6 +88,15 @@ void printReliability(const std::vector<Trial>& all) {
     }
 }
 
+void printOverstated(const std::vector<Trial>& all) {
+    std::printf("\nFindings stated at 0.5 and more that are not right\n");
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (const Finding& f : all[i].findings)
+            if (f.confidence >= 0.5 && !isRight(all[i].drawn, f.id))
+                std::printf("  %zu %s (%s): %s %.2f %s\n", i, all[i].drawn.kind.c_str(), all[i].drawn.size.c_str(),
+                            f.id.c_str(), f.confidence, f.title.c_str());
+}
+
 void printWrong(const std::vector<Trial>& all) {
     std::printf("\nWhere the first finding is not right\n");
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -148,6 +157,7 @@ int main(int argc, char** argv) {
     std::printf("%zu machines, seed %llu\n", machines, static_cast<unsigned long long>(seed));
     printConfusion(all);
     printReliability(all);
+    printOverstated(all);
     printWrong(all);
     return judge(all) ? 0 : 1;
 }
