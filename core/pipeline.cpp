@@ -78,6 +78,7 @@ struct Pipeline::Stages {
 
     std::optional<Decomposition> parts;  // of the last characters, for a running window
     std::optional<TapeStudy> tape;       // likewise
+    std::uint64_t tapeEnd = 0;           // number of the newest character in it
     std::uint64_t partsDue = 0;          // number of the character that makes them due again
     bool finished = false;               // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
@@ -95,6 +96,8 @@ struct Pipeline::Stages {
     InputReading inputReading() const;
     NoReading whyNoReading() const;
     Reading reading(bool final);
+    void studyTape(std::size_t seen, std::size_t window);
+    void fillDue(std::vector<TapeCharacter>& characters) const;
     void describe(Snapshot& s) const;
 };
 
@@ -235,6 +238,19 @@ NoReading Pipeline::Stages::whyNoReading() const {
     return refused || edges ? NoReading::notStartStop : NoReading::steady;
 }
 
+void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
+    tape = tapeOf(log.last(seen), window, options);
+    tapeEnd = log.back().character.number;
+}
+
+// What each character of the tape should have been.
+void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
+    if (!tape) return;
+    for (TapeCharacter& c : characters)
+        if (c.number <= tapeEnd && tapeEnd - c.number < tape->expected.size())
+            c.due = tape->expected[tape->expected.size() - 1 - (tapeEnd - c.number)];
+}
+
 // A running window takes the parts of the displacement anew every few characters only.
 Reading Pipeline::Stages::reading(bool final) {
     const auto recent = log.last(kJudgedCharacters);
@@ -250,17 +266,17 @@ Reading Pipeline::Stages::reading(bool final) {
     const std::size_t seen = n == 0 && final ? 0 : std::max(kTapeCharacters, n);
     if (final) {
         characters.parts = partsOf(characters);
-        characters.tape = tapeOf(log.last(seen), characters.window.size(), options);
+        studyTape(seen, characters.window.size());
     } else {
         if (log.back().character.number >= partsDue) {
             const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
             parts = partsOf({log.last(take), characters.recent, {}, {}});
-            tape = tapeOf(log.last(seen), characters.window.size(), options);
+            studyTape(seen, characters.window.size());
             partsDue = log.back().character.number + kPartsEveryCharacters;
         }
         characters.parts = parts;
-        characters.tape = tape;
     }
+    characters.tape = tape;
     return composeReading(characters, options, limits, inputReading());
 }
 
@@ -350,6 +366,7 @@ Snapshot Pipeline::snapshot() {
     out.reading = s.reading(s.finished);
     out.windowUsed = static_cast<std::size_t>(out.reading.text.characters);
     s.picture.fill(out, s.log);
+    s.fillDue(out.tape);
     return out;
 }
 

@@ -146,7 +146,7 @@ TEST(TapeText, CountsOverTheWindowOnly) {
     const auto study = studyTape(ita2(), kLog, sent, 50);
     ASSERT_TRUE(study);
     EXPECT_EQ(study->levels[0].marksMissed, 0);
-    EXPECT_EQ(study->expected.size(), 50U);
+    EXPECT_EQ(study->expected.size(), 300U);
     EXPECT_EQ(study->compared, 50);
 }
 

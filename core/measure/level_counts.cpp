@@ -36,15 +36,16 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
     study.costPerCharacter = walk.cost;
     sent = sent.last(walk.place.size());
     const std::size_t first = sent.size() - std::min(counted, sent.size());
-    study.expected.resize(sent.size() - first);
-    for (std::size_t i = first; i < sent.size(); ++i) {
+    study.expected.resize(sent.size());
+    for (std::size_t i = 0; i < sent.size(); ++i) {
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
         if (due.unknown) continue;
+        study.expected[i] = due.code;
+        if (i < first) continue;
         if (walk.step[i] == Step::again) ++study.repeated;
         if (walk.step[i] == Step::over && !text.loop[(walk.place[i] + text.loop.size() - 1) % text.loop.size()].unknown)
             study.skipped += walk.skipped[i];
-        study.expected[i - first] = due.code;
         if (!c.sure) continue;
         ++study.compared;
         if (levelsApart(c.code, due.code) > kMostLevelsOff) {

@@ -29,7 +29,7 @@ struct TapeStudy {
     long strange = 0;                               // characters more than two levels off: no level's fault
     double costPerCharacter = 0.0;                  // of the alignment
     std::vector<LevelCount> levels;                 // by level
-    std::vector<std::optional<unsigned>> expected;  // per counted character, where known
+    std::vector<std::optional<unsigned>> expected;  // of the last characters aligned, where known; newest last
 };
 
 // Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the

@@ -18,6 +18,7 @@ constexpr double kReversalsCost = 1.3;  // per character: six in ten characters 
 constexpr double kPhraseCost = 1.2;     // per character of a known text
 constexpr std::size_t kFewestOfPhrase = 20;
 constexpr int kMendings = 3;
+constexpr std::size_t kLearnedFrom = 2048;  // characters; more rounds than that teach nothing new
 
 std::vector<LoopCode> asLoop(const std::basic_string<unsigned char>& codes) {
     std::vector<LoopCode> loop;
@@ -171,6 +172,7 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
 }
 
 std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent) {
+    sent = sent.last(std::min(sent.size(), kLearnedFrom));
     if (auto reversals = recogniseReversals(table, sent)) return reversals;
     if (auto loop = learnLoop(sent, table.levels)) {
         correctBy(phrase(table, "RYRYRYRY"), *loop);

@@ -54,6 +54,7 @@ struct TapeCharacter {
     unsigned code = 0;
     std::string print;
     bool stopPresent = true;
+    std::optional<unsigned> due;  // the combination the tape should have sent, where its text is known
 };
 
 enum class SignalState {

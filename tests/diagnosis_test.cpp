@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From the samples of an independent sender to the finding that comes first.
+#include <gtest/gtest.h>
+
+#include <random>
+#include <string>
+
+#include "core/frame/code_table.h"
+#include "core/pipeline.h"
+#include "tests/support/plain_sender.h"
+
+using namespace trueunit;
+using trueunit::test::PlainSender;
+
+namespace {
+
+std::vector<unsigned> reversals(std::size_t n) {
+    const auto ry = encode(*findCode("ita2"), "RY");
+    std::vector<unsigned> codes;
+    for (std::size_t i = 0; i < n; ++i) codes.push_back(ry[i % 2]);
+    return codes;
+}
+
+Snapshot measured(PlainSender& sender, const std::vector<unsigned>& codes, const Options& options = {}) {
+    sender.snrDb = 40.0;
+    sender.polesHz = {8.0};
+    sender.scatterPercent = 0.4;
+    Pipeline pipeline(sender.rateHz, options, {});
+    pipeline.push(sender.send(codes));
+    pipeline.finish();
+    return pipeline.snapshot();
+}
+
+std::string first(const Snapshot& s) {
+    return s.reading.findings && !s.reading.findings->empty() ? s.reading.findings->front().id : "none";
+}
+
+}  // namespace
+
+TEST(Diagnosis, ASoundSenderIsInOrder) {
+    PlainSender sender;
+    EXPECT_EQ(first(measured(sender, reversals(150))), "in-order");
+}
+
+TEST(Diagnosis, MissedMarksAreCountedToTheLastOneAndShownOnTheTape) {
+    for (int level = 1; level <= 5; ++level) {
+        std::vector<unsigned> codes = reversals(150);
+        std::mt19937_64 random(static_cast<std::uint64_t>(level));
+        long lost = 0;
+        for (unsigned& c : codes) {
+            const unsigned bit = 1U << (level - 1);
+            if ((c & bit) == 0 || random() % 5 != 0) continue;
+            c &= ~bit;
+            ++lost;
+        }
+        PlainSender sender;
+        const Snapshot s = measured(sender, codes);
+        EXPECT_EQ(first(s), "level-dropout") << level;
+        ASSERT_TRUE(s.reading.levels);
+        for (const LevelReading& l : *s.reading.levels) {
+            EXPECT_EQ(l.marksMissed, l.level == level ? lost : 0);
+            EXPECT_EQ(l.spacesFilled, 0);
+        }
+        const auto ry = encode(*findCode("ita2"), "RY");
+        for (const TapeCharacter& c : s.tape) {
+            ASSERT_TRUE(c.due);
+            EXPECT_EQ(*c.due, ry[c.number % 2]);
+        }
+    }
+}
+
+TEST(Diagnosis, TheTextThePersonGivesIsHeldAgainstTheTape) {
+    const std::string text = "keeper of the light 1911 ";
+    const auto loop = encode(*findCode("ita2"), text + text);
+    std::vector<unsigned> codes;
+    for (std::size_t i = 0; i < 160; ++i) codes.push_back(loop[(i + 7) % (loop.size() / 2)]);
+    codes.insert(codes.begin() + 40, codes[39]);
+    codes.insert(codes.begin() + 90, codes[89]);
+    PlainSender sender;
+    Options options;
+    options.expect = text;
+    const Snapshot s = measured(sender, codes, options);
+    EXPECT_EQ(first(s), "feed-slip");
+    ASSERT_TRUE(s.reading.levels);
+    for (const LevelReading& l : *s.reading.levels) EXPECT_EQ(l.marksMissed + l.spacesFilled, 0);
+}
+
+TEST(Diagnosis, ATextThatIsNotKnownIsSaidToBe) {
+    std::mt19937_64 random(5);
+    std::vector<unsigned> codes(120);
+    for (unsigned& c : codes) c = static_cast<unsigned>(random() % 32);
+    PlainSender sender;
+    const Snapshot s = measured(sender, codes);
+    EXPECT_FALSE(s.reading.levels);
+    EXPECT_EQ(first(s), "in-order");
+    bool said = false;
+    for (const std::string& note : s.reading.notes) said |= note.find("text of the tape") != std::string::npos;
+    EXPECT_TRUE(said);
+}
+
+TEST(Diagnosis, OneInstantOffEitherWayIsItsLeversFault) {
+    for (int level = 1; level <= 5; ++level) {
+        PlainSender sender;
+        sender.extraPercent = [level](int k, bool, double) { return k == level ? 7.0 : 0.0; };
+        const Snapshot s = measured(sender, reversals(150));
+        ASSERT_EQ(first(s), "level-late") << level;
+        EXPECT_NE(s.reading.findings->front().title.find("Level " + std::to_string(level)), std::string::npos);
+    }
+}
+
+TEST(Diagnosis, AnIrregularStopIsNoScatterOfTheContact) {
+    PlainSender sender;
+    sender.stopScatterPercent = 20.0;
+    EXPECT_EQ(first(measured(sender, reversals(150))), "trip-late");
+}
+
+TEST(Diagnosis, SilenceIsNoSignal) {
+    Pipeline pipeline(48000.0, {}, {});
+    pipeline.push(std::vector<float>(96000, 0.0F));
+    pipeline.finish();
+    EXPECT_EQ(first(pipeline.snapshot()), "no-signal");
+}
