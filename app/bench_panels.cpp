@@ -3,6 +3,7 @@
 
 #include <QBoxLayout>
 #include <QScrollArea>
+#include <QScrollBar>
 
 #include "widgets/bias_gauge.h"
 #include "widgets/bias_trail.h"
@@ -21,7 +22,14 @@ constexpr int kGap = 12;
 constexpr int kSide = 16;
 constexpr int kNarrow = 1000;     // below this the plots stand under each other
 constexpr int kRightWidth = 392;  // where there is room
-constexpr int kRightNarrow = 270;
+constexpr int kRightNarrow = 262;
+
+// Slim, so that a panel keeps its width.
+const QString kScrollBar = QStringLiteral(
+    "QScrollBar:vertical { width: 10px; background: transparent; }"
+    "QScrollBar::handle:vertical { background: #C9C6BB; border-radius: 4px; min-height: 30px; margin: 1px 0 1px 3px; }"
+    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
 
 QScrollArea* scrolling(QWidget* content) {
     auto* area = new QScrollArea;
@@ -32,6 +40,7 @@ QScrollArea* scrolling(QWidget* content) {
     area->setFocusPolicy(Qt::NoFocus);
     area->viewport()->setAutoFillBackground(false);
     content->setAutoFillBackground(false);
+    area->verticalScrollBar()->setStyleSheet(kScrollBar);
     return area;
 }
 
@@ -120,6 +129,9 @@ void BenchPanels::resizeEvent(QResizeEvent*) {
         plots_->setDirection(direction);
         feet_->setDirection(direction);
     }
+    const int side = narrow ? kSide / 2 : kSide;
+    layout()->setContentsMargins(side, 4, side, side - 4);
+    layout()->setSpacing(narrow ? kGap / 2 : kGap);
     if (!gaugeAlone_) rightColumn_->setFixedWidth(narrow ? kRightNarrow : kRightWidth);
 }
 

@@ -9,6 +9,8 @@
 namespace trueunit {
 
 QWidget* captioned(const QString& caption, QWidget* field, const QString& toolTip) {
+    constexpr int kFieldHeight = 28;
+    field->setFixedHeight(kFieldHeight);
     auto* both = new QWidget;
     both->setSizePolicy(field->sizePolicy());
     auto* column = new QVBoxLayout(both);
@@ -21,7 +23,7 @@ QWidget* captioned(const QString& caption, QWidget* field, const QString& toolTi
     colors.setColor(QPalette::WindowText, theme::kSecondary);
     label->setPalette(colors);
     column->addWidget(label);
-    column->addWidget(field, 1);
+    column->addWidget(field);
     if (field->accessibleName().isEmpty()) field->setAccessibleName(caption);
     field->setToolTip(toolTip);
     return both;

@@ -24,7 +24,7 @@ QString tableOf(const QList<QAction*>& actions, const QList<std::pair<QString, Q
     for (const QAction* action : actions) {
         QStringList keys;
         for (const QKeySequence& key : action->shortcuts()) keys += key.toString(QKeySequence::NativeText);
-        if (!keys.isEmpty()) rows += rowOf(keys.join(QStringLiteral(", ")), action->toolTip());
+        if (!keys.isEmpty()) rows += rowOf(keys.join(QStringLiteral(", ")), action->statusTip());
     }
     for (const auto& [keys, what] : panelKeys) rows += rowOf(keys, what);
     return QStringLiteral("<table>") + rows + QStringLiteral("</table>");

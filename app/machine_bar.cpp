@@ -47,10 +47,10 @@ QComboBox* choice(bool typed, int narrowest, int widest) {
 MachineBar::MachineBar(QWidget* parent)
     : QWidget(parent),
       name_(new QLineEdit),
-      code_(choice(false, 84, 130)),
+      code_(choice(false, 84, 110)),
       speed_(choice(true, 88, 100)),
       stop_(choice(true, 88, 100)),
-      window_(choice(false, 70, 84)) {
+      window_(choice(false, 60, 84)) {
     name_->setMinimumWidth(90);
     name_->setMaximumWidth(180);
     name_->setPlaceholderText(QStringLiteral("name"));
@@ -81,8 +81,11 @@ MachineBar::MachineBar(QWidget* parent)
 void MachineBar::fillChoices() {
     const QString names = QString::fromStdString(codeNames());
     for (const QString& name : names.split(QStringLiteral(", ")))
-        if (const CodeTable* code = findCode(name.toStdString()))
-            code_->addItem(QString::fromUtf8(code->title.data(), qsizetype(code->title.size())), name);
+        if (const CodeTable* code = findCode(name.toStdString())) {
+            code_->addItem(name.toUpper(), name);
+            code_->setItemData(code_->count() - 1, QString::fromUtf8(code->title.data(), qsizetype(code->title.size())),
+                               Qt::ToolTipRole);
+        }
     speed_->addItem(kAutomatic);
     for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(QString::number(s.baud));
     stop_->addItem(kAutomatic);

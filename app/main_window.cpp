@@ -26,6 +26,26 @@
 
 namespace trueunit {
 
+namespace {
+
+// Fields and menus on the same paper as the panels, whatever the desktop's colours are.
+QPalette paper() {
+    QPalette colors;
+    colors.setColor(QPalette::Window, theme::kPaper);
+    colors.setColor(QPalette::Base, theme::kPanel);
+    colors.setColor(QPalette::AlternateBase, theme::kPaper);
+    colors.setColor(QPalette::Button, theme::kPanel);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText})
+        colors.setColor(role, theme::kInk);
+    colors.setColor(QPalette::PlaceholderText, theme::kSecondary);
+    colors.setColor(QPalette::Highlight, theme::kBlue);
+    colors.setColor(QPalette::HighlightedText, theme::kPanel);
+    colors.setColor(QPalette::Link, theme::kBlue);
+    return colors;
+}
+
+}  // namespace
+
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
@@ -34,6 +54,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       panels_(new BenchPanels),
       editor_(new NoteEditor(&panels_->grid())) {
     setWindowTitle(QStringLiteral("Trueunit"));
+    setPalette(paper());
+    setFont(theme::text(theme::kTextPx));
+    setStyleSheet(theme::styleSheet());
     makeFrameActions();
     makeInputActions();
     makeBenchActions();
@@ -92,7 +115,7 @@ void MainWindow::sourceChanged() {
 void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
     live_ = snapshot;
     bar_->show(live_);
-    messages_->showState(QString::fromStdString(live_->stateText));
+    messages_->showState(live_->stateText.empty() ? bar_->inputWords() : QString::fromStdString(live_->stateText));
     tellLosses(*live_);
     if (keeper_.frozen())
         tellFrozen();

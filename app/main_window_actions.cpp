@@ -35,7 +35,8 @@ QList<std::pair<QString, QString>> panelKeys() {
 QAction* MainWindow::act(const QString& name, const QString& what, const QList<QKeySequence>& keys,
                          std::function<void()> slot) {
     auto* action = new QAction(name, this);
-    action->setToolTip(what);
+    action->setStatusTip(what);
+    action->setToolTip(QStringLiteral("%1 (%2)").arg(what, keys.front().toString(QKeySequence::NativeText)));
     action->setShortcuts(keys);
     connect(action, &QAction::triggered, this, std::move(slot));
     addAction(action);

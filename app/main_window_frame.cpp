@@ -53,6 +53,7 @@ void MainWindow::toggleFreeze() {
 void MainWindow::frameChanged() {
     const bool frozen = keeper_.frozen();
     freeze_->setChecked(frozen);
+    freeze_->setText(frozen ? tr("Let go") : tr("Freeze"));
     panels_->show(frozen ? keeper_.frame().snapshot : live_);
     panels_->tape().setSelected(frozen ? keeper_.frame().characterNumber : 0);
     if (frozen)

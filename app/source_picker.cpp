@@ -11,10 +11,10 @@ namespace trueunit {
 
 SourcePicker::SourcePicker(Session& session, QWidget* parent)
     : QPushButton(parent), session_(session), menu_(new QMenu(this)) {
+    setStyleSheet(QStringLiteral("text-align: left;"));
     setMenu(menu_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    setMinimumWidth(150);
-    setMaximumWidth(260);
+    setMaximumWidth(300);
     connect(menu_, &QMenu::aboutToShow, this, &SourcePicker::fill);
     connect(&session_, &Session::sourceChanged, this, &SourcePicker::showSource);
     showSource();

@@ -16,6 +16,8 @@ class SourcePicker : public QPushButton {
 
 public:
     explicit SourcePicker(Session& session, QWidget* parent = nullptr);
+    QSize sizeHint() const override { return {240, 28}; }  // whatever the input is called
+    QSize minimumSizeHint() const override { return {150, 28}; }
 
     void playDemonstration();
     void openRecording();  // asks which

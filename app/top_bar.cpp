@@ -2,11 +2,11 @@
 #include "app/top_bar.h"
 
 #include <QAction>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include "app/captioned.h"
 #include "app/machine_bar.h"
@@ -17,8 +17,11 @@
 namespace trueunit {
 
 namespace {
+
 constexpr int kRowHeight = 46;
-constexpr int kOneRowFrom = 1300;  // logical pixels of width
+constexpr int kOneRowFrom = 1350;   // logical pixels of width
+constexpr int kWideRowsFrom = 820;  // two rows, level beside the input
+constexpr int kBareLevel = 210;     // segments and figures of the meter, without the words beside them
 constexpr int kSide = 16;
 
 // A shape and a word, so that neither colour nor the word alone carries it.
@@ -46,10 +49,14 @@ TopBar::TopBar(Session& session, const QList<QAction*>& buttons, QWidget* parent
       machine_(new MachineBar),
       level_(new LevelMeter),
       state_(new QLabel),
-      grid_(new QGridLayout(this)) {
-    grid_->setContentsMargins(kSide, 6, kSide, 6);
-    grid_->setHorizontalSpacing(16);
-    grid_->setVerticalSpacing(6);
+      rows_{new QHBoxLayout, new QHBoxLayout} {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(kSide, 6, kSide, 6);
+    column->setSpacing(6);
+    for (QHBoxLayout* row : rows_) {
+        row->setSpacing(16);
+        column->addLayout(row);
+    }
     input_ = makeInput();
     buttons_ = makeButtons(buttons);
     arrange();
@@ -62,9 +69,8 @@ QWidget* TopBar::makeInput() {
     row->setSpacing(8);
     state_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
     state_->setFixedWidth(state_->fontMetrics().horizontalAdvance(stateWords(SignalState::searching)) + 12);
-    row->addWidget(captioned(tr("Input"), source_), 3);
-    row->addWidget(captioned(tr("State"), state_));
-    row->addWidget(level_, 4);
+    row->addWidget(captioned(tr("Input"), source_), 3, Qt::AlignBottom);
+    row->addWidget(captioned(tr("State"), state_), 0, Qt::AlignBottom);
     return group;
 }
 
@@ -77,29 +83,42 @@ QWidget* TopBar::makeButtons(const QList<QAction*>& actions) {
         auto* button = new QToolButton(group);
         button->setDefaultAction(action);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-        button->setMinimumHeight(32);
+        button->setFixedHeight(28);
+        button->setAccessibleDescription(action->statusTip());
         row->addWidget(button, 0, Qt::AlignBottom);
     }
+    auto* first = qobject_cast<QToolButton*>(row->itemAt(0)->widget());  // the one that is used all the time
+    first->setMinimumWidth(84);                                          // holds either of its texts
+    first->setStyleSheet(QStringLiteral("QToolButton { background: %1; color: %2; border-color: %1; font-weight: 600; }"
+                                        "QToolButton:checked { background: %3; border-color: %3; }")
+                             .arg(theme::kInk.name(), theme::kPanel.name(), theme::kBlue.name()));
     return group;
 }
 
 void TopBar::arrange() {
-    const int rows = width() >= kOneRowFrom ? 1 : 2;
-    if (rows == rows_) return;
-    rows_ = rows;
-    for (QWidget* part : {input_, static_cast<QWidget*>(machine_), buttons_}) grid_->removeWidget(part);
-    if (rows == 1) {
-        grid_->addWidget(input_, 0, 0);
-        grid_->addWidget(machine_, 0, 1);
-        grid_->addWidget(buttons_, 0, 2);
-    } else {
-        grid_->addWidget(input_, 0, 0, 1, 2);
-        grid_->addWidget(machine_, 1, 0);
-        grid_->addWidget(buttons_, 1, 1);
-    }
-    grid_->setColumnStretch(0, 1);
-    setFixedHeight(rows * (kRowHeight + 6) + 6);
+    const int shape = width() >= kOneRowFrom ? 0 : width() >= kWideRowsFrom ? 1 : 2;
+    if (shape == shape_) return;
+    shape_ = shape;
+    for (QWidget* part : {input_, static_cast<QWidget*>(level_), static_cast<QWidget*>(machine_), buttons_})
+        for (QHBoxLayout* row : rows_) row->removeWidget(part);
+    const auto place = [this](std::size_t row, QWidget* part, int stretch) {
+        rows_[row]->addWidget(part, stretch, Qt::AlignBottom);
+    };
+    const bool narrow = shape == 2;  // there the buttons need less room beside the input than beside the machine
+    const std::size_t second = shape == 0 ? 0 : 1;
+    place(0, input_, 3);
+    if (!narrow) place(0, level_, 2);
+    place(second, machine_, 4);
+    if (narrow) place(1, level_, 2);
+    place(narrow ? 0 : second, buttons_, 0);
+    if (shape == 1)
+        level_->setMaximumWidth(QWIDGETSIZE_MAX);
+    else
+        level_->setMaximumWidth(kBareLevel);
+    setFixedHeight(shape == 0 ? kRowHeight + 12 : 2 * kRowHeight + 18);
 }
+
+QString TopBar::inputWords() const { return level_->inputWords(); }
 
 QSize TopBar::minimumSizeHint() const { return {660, kRowHeight}; }
 

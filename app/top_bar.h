@@ -3,12 +3,13 @@
 
 #include <QList>
 #include <QWidget>
+#include <array>
 #include <memory>
 
 #include "core/report/snapshot.h"
 
 class QAction;
-class QGridLayout;
+class QHBoxLayout;
 class QLabel;
 
 namespace trueunit {
@@ -28,6 +29,7 @@ public:
 
     void show(const std::shared_ptr<const Snapshot>& snapshot);  // always the live one
     using QWidget::show;
+    QString inputWords() const;  // what has been found of the wiring
     SourcePicker& source() { return *source_; }
     MachineBar& machine() { return *machine_; }
     QSize minimumSizeHint() const override;
@@ -45,10 +47,10 @@ private:
     MachineBar* machine_;
     LevelMeter* level_;
     QLabel* state_;
-    QGridLayout* grid_;
+    std::array<QHBoxLayout*, 2> rows_;
     QWidget* input_ = nullptr;
     QWidget* buttons_ = nullptr;
-    int rows_ = 0;
+    int shape_ = -1;  // which of the three arrangements is laid out
 };
 
 }  // namespace trueunit

@@ -210,7 +210,7 @@ TEST_F(Window, FitsSmallScreens) {
 TEST_F(Window, EveryActionHasAKeyAndWords) {
     for (const QAction* action : window.actions()) {
         EXPECT_FALSE(action->shortcuts().isEmpty()) << action->text().toStdString();
-        EXPECT_FALSE(action->toolTip().isEmpty()) << action->text().toStdString();
+        EXPECT_FALSE(action->statusTip().isEmpty()) << action->text().toStdString();
     }
     QStringList keys;
     for (const QAction* action : window.actions())
