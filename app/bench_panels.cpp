@@ -20,8 +20,10 @@ namespace {
 
 constexpr int kGap = 12;
 constexpr int kSide = 16;
-constexpr int kNarrow = 1000;     // below this the plots stand under each other
-constexpr int kRightWidth = 392;  // where there is room
+constexpr int kNarrow = 960;  // below this the plots stand under each other
+constexpr int kRoomy = 1150;  // below this the right column yields
+constexpr int kRightWidth = 392;
+constexpr int kRightMedium = 320;
 constexpr int kRightNarrow = 262;
 
 // Slim, so that a panel keeps its width.
@@ -100,8 +102,8 @@ QWidget* BenchPanels::makeRight() {
     auto* all = new QVBoxLayout(column);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(kGap);
-    all->addWidget(gauge_, 3);
-    all->addWidget(right_, 5);
+    all->addWidget(gauge_, 1);
+    all->addWidget(right_, 2);
     return column;
 }
 
@@ -132,7 +134,8 @@ void BenchPanels::resizeEvent(QResizeEvent*) {
     const int side = narrow ? kSide / 2 : kSide;
     layout()->setContentsMargins(side, 4, side, side - 4);
     layout()->setSpacing(narrow ? kGap / 2 : kGap);
-    if (!gaugeAlone_) rightColumn_->setFixedWidth(narrow ? kRightNarrow : kRightWidth);
+    if (!gaugeAlone_)
+        rightColumn_->setFixedWidth(narrow ? kRightNarrow : width() < kRoomy ? kRightMedium : kRightWidth);
 }
 
 }  // namespace trueunit

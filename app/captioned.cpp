@@ -13,6 +13,7 @@ QWidget* captioned(const QString& caption, QWidget* field, const QString& toolTi
     field->setFixedHeight(kFieldHeight);
     auto* both = new QWidget;
     both->setSizePolicy(field->sizePolicy());
+    both->setMaximumWidth(field->maximumWidth());
     auto* column = new QVBoxLayout(both);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(1);

@@ -67,7 +67,9 @@ int runWindow(const Command& command) {
 }
 
 int runPicture(const Command& command) {
-    Session session(command.options);
+    Options bench;
+    bench.windowCharacters = 32;  // fills the panels
+    Session session(merged(bench, command.options));
     if (const Outcome playing = playFile(session, command.file); !playing) return refuse(playing.error());
     PictureRequest request;
     request.file = QString::fromStdString(command.out);

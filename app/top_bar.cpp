@@ -69,8 +69,9 @@ QWidget* TopBar::makeInput() {
     row->setSpacing(8);
     state_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
     state_->setFixedWidth(state_->fontMetrics().horizontalAdvance(stateWords(SignalState::searching)) + 12);
-    row->addWidget(captioned(tr("Input"), source_), 3, Qt::AlignBottom);
+    row->addWidget(captioned(tr("Input"), source_), 8, Qt::AlignBottom);
     row->addWidget(captioned(tr("State"), state_), 0, Qt::AlignBottom);
+    row->addStretch(1);
     return group;
 }
 
