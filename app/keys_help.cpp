@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QDialogButtonBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -19,11 +20,19 @@ QString rowOf(const QString& keys, const QString& what) {
         .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
 }
 
+// Small marks are named, because on their own they are easily overlooked.
+QString keyName(const QKeySequence& key) {
+    QString name = key.toString(QKeySequence::NativeText);
+    if (name.endsWith(QLatin1Char('.'))) name.replace(QLatin1Char('.'), QStringLiteral("full stop"));
+    if (name.endsWith(QLatin1Char(','))) name.replace(QLatin1Char(','), QStringLiteral("comma"));
+    return name;
+}
+
 QString tableOf(const QList<QAction*>& actions, const QList<std::pair<QString, QString>>& panelKeys) {
     QString rows;
     for (const QAction* action : actions) {
         QStringList keys;
-        for (const QKeySequence& key : action->shortcuts()) keys += key.toString(QKeySequence::NativeText);
+        for (const QKeySequence& key : action->shortcuts()) keys += keyName(key);
         if (!keys.isEmpty()) rows += rowOf(keys.join(QStringLiteral(", ")), action->statusTip());
     }
     for (const auto& [keys, what] : panelKeys) rows += rowOf(keys, what);
@@ -39,6 +48,8 @@ KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString
     table->setFont(theme::text(theme::kTextPx));
     table->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     table->setMargin(12);
+    table->setWordWrap(true);
+    table->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* scroll = new QScrollArea;
     scroll->setWidget(table);
     scroll->setWidgetResizable(true);
@@ -48,12 +59,13 @@ KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString
            "practice come first."));
     cautions->setWordWrap(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)->setIcon({});
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addWidget(scroll, 1);
     column->addWidget(cautions);
     column->addWidget(buttons);
-    resize(560, 620);
+    resize(640, 760);
 }
 
 }  // namespace trueunit

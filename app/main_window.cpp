@@ -3,6 +3,7 @@
 
 #include <QAbstractButton>
 #include <QAction>
+#include <QApplication>
 #include <QDateTime>
 #include <QKeyEvent>
 #include <QPainter>
@@ -54,8 +55,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       panels_(new BenchPanels),
       editor_(new NoteEditor(&panels_->grid())) {
     setWindowTitle(QStringLiteral("Trueunit"));
-    setPalette(paper());
-    setFont(theme::text(theme::kTextPx));
+    QApplication::setPalette(paper());  // dialogs too
+    QApplication::setFont(theme::text(theme::kTextPx));
     setStyleSheet(theme::styleSheet());
     makeFrameActions();
     makeInputActions();

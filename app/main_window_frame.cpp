@@ -46,8 +46,8 @@ void MainWindow::toggleFreeze() {
     else if (live_)
         keeper_.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
     else
-        messages_->say(tr("There is nothing to freeze yet."));
-    freeze_->setChecked(keeper_.frozen());
+        return messages_->say(tr("There is nothing to freeze yet."));
+    messages_->dropNews();
 }
 
 void MainWindow::frameChanged() {

@@ -73,6 +73,10 @@ void MessageLine::sayWritten(const QString& path) {
     folder_->show();
 }
 
+void MessageLine::dropNews() {
+    if (lead_.isEmpty()) clear();
+}
+
 void MessageLine::clear() { speak({}, {}); }
 
 void MessageLine::showState(const QString& sentence) {

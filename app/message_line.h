@@ -21,6 +21,7 @@ public:
     void say(const QString& sentence);        // plain news, gone after a while
     void warn(const QString& sentence);       // something was refused or lost; stays until cleared
     void sayWritten(const QString& path);     // a report was written; its folder opens on a click
+    void dropNews();                          // what was said, not a warning
     void clear();                             // back to the state of the signal
     void showState(const QString& sentence);  // what the signal is doing; seen while there is no news
     void showFrozen(const QString& words);    // empty: not frozen

@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -34,6 +35,7 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     QPushButton* write = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);
     write->setDefault(true);
+    buttons->button(QDialogButtonBox::Cancel)->setIcon({});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(path_, &QLineEdit::textChanged, this,
@@ -41,7 +43,9 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     auto* form = new QFormLayout(this);
     form->addRow(tr("&Machine"), machine_);
     form->addRow(tr("&Remarks"), remarks_);
-    form->addRow(tr("&File"), file);
+    auto* fileLabel = new QLabel(tr("&File"));
+    fileLabel->setBuddy(path_);
+    form->addRow(fileLabel, file);
     form->addRow(buttons);
     resize(560, 300);
     remarks_->setFocus();
