@@ -3,7 +3,6 @@
 
 #include <QBoxLayout>
 #include <QScrollArea>
-#include <QScrollBar>
 
 #include "widgets/bias_gauge.h"
 #include "widgets/bias_trail.h"
@@ -23,15 +22,9 @@ constexpr int kSide = 16;
 constexpr int kNarrow = 960;  // below this the plots stand under each other
 constexpr int kRoomy = 1150;  // below this the right column yields
 constexpr int kRightWidth = 392;
-constexpr int kRightMedium = 320;
-constexpr int kRightNarrow = 262;
-
-// Slim, so that a panel keeps its width.
-const QString kScrollBar = QStringLiteral(
-    "QScrollBar:vertical { width: 10px; background: transparent; }"
-    "QScrollBar::handle:vertical { background: #C9C6BB; border-radius: 4px; min-height: 30px; margin: 1px 0 1px 3px; }"
-    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
-    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
+constexpr int kRightMedium = 350;
+constexpr int kRightNarrow = 278;
+constexpr int kLeastGrid = 400;
 
 QScrollArea* scrolling(QWidget* content) {
     auto* area = new QScrollArea;
@@ -42,7 +35,6 @@ QScrollArea* scrolling(QWidget* content) {
     area->setFocusPolicy(Qt::NoFocus);
     area->viewport()->setAutoFillBackground(false);
     content->setAutoFillBackground(false);
-    area->verticalScrollBar()->setStyleSheet(kScrollBar);
     return area;
 }
 
@@ -63,6 +55,7 @@ BenchPanels::BenchPanels(QWidget* parent)
     row->addWidget(left_, 1);
     row->addWidget(rightColumn_);
     eccentric_->hide();
+    grid_->setMinimumWidth(kLeastGrid);
 }
 
 QWidget* BenchPanels::makeLeft() {

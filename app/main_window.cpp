@@ -29,6 +29,13 @@ namespace trueunit {
 
 namespace {
 
+// Slim scroll bars, so that a panel keeps its width.
+const QString kScrollBars = QStringLiteral(
+    "QScrollBar:vertical { width: 10px; background: transparent; }"
+    "QScrollBar::handle:vertical { background: #C9C6BB; border-radius: 3px; min-height: 30px; margin: 1px 0 1px 3px; }"
+    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
+
 // Fields and menus on the same paper as the panels, whatever the desktop's colours are.
 QPalette paper() {
     QPalette colors;
@@ -57,7 +64,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
     QApplication::setFont(theme::text(theme::kTextPx));
-    setStyleSheet(theme::styleSheet());
+    for (const char* kind : {"QToolButton", "QComboBox", "QLineEdit", "QMenu"})  // the desktop has its own for these
+        QApplication::setFont(theme::text(theme::kTextPx), kind);
+    setStyleSheet(theme::styleSheet() + kScrollBars);
     makeFrameActions();
     makeInputActions();
     makeBenchActions();

@@ -20,6 +20,7 @@ public:
 
     QString shownText() const;  // all that is on the list, as plain text
 
+    bool hasHeightForWidth() const override { return false; }  // it scrolls inside; a column may squeeze it
     QSize sizeHint() const override { return {378, 230}; }
     QSize minimumSizeHint() const override { return {220, 110}; }
 
