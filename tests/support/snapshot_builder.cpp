@@ -143,7 +143,7 @@ Snapshot SnapshotBuilder::value() const {
     for (int i = std::max(0, characters_ - kTape); i < characters_; ++i) {
         const Letter letter = letterAt(i);
         s.tape.push_back({static_cast<std::uint64_t>(i) + 1, letter.code, letter.print,
-                          error_ < 0 || i != characters_ - 1 - error_});
+                          error_ < 0 || i != characters_ - 1 - error_, std::nullopt});
     }
     fillReading(s);
     fillTrail(s, random);
