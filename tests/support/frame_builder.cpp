@@ -85,7 +85,7 @@ FrozenFrame frameOfLongMarks() {
         const bool r = n % 2 == 1;
         const unsigned code = r ? 0b01010U : 0b10101U;
         s->traces.push_back(drawnTrace(n, code, r ? "R" : "Y", 6.3 + 0.05 * double(n % 20)));
-        s->tape.push_back({n, code, r ? "R" : "Y", true});
+        s->tape.push_back({n, code, r ? "R" : "Y", true, std::nullopt});
         s->trail.push_back({n, double(n) * 0.163, 7.3, 0.4});
         for (const TraceInstant& i : s->traces.back()->instants)
             s->dots.push_back({n, i.k, i.to, i.displacementPercent});
