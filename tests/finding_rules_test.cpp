@@ -179,13 +179,19 @@ TEST(FindingRules, ALevelThatLosesMarksIsNamedWithItsRate) {
     EXPECT_TRUE(says(b.findings()[0].title, "level 3"));
     EXPECT_TRUE(says(b.findings()[0].evidence, "95 % interval"));
     b.tape->levels[2].marksMissed = 1;
+    EXPECT_EQ(b.first(), "level-dropout");
+    EXPECT_LT(b.findings()[0].confidence, 0.8);
+    b.tape->levels[3].marksMissed = 1;  // here and there: no level's own fault
     EXPECT_EQ(b.first(), "in-order");
 }
 
 TEST(FindingRules, MarksLostOnEveryLevelAlikeAreNoLevelsFault) {
     Bench b;
     for (LevelCount& l : b.tape->levels) l.marksMissed = 5;
-    EXPECT_FALSE(levelDropout(b.symptoms()));
+    const auto found = levelDropout(b.symptoms());
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(says(found->finding.title, "several levels"));
+    EXPECT_LT(found->finding.confidence, 0.7);
 }
 
 TEST(FindingRules, FilledSpacesAreTheStuckLevels) {
