@@ -17,7 +17,8 @@ struct CommandRule {
     QStringList options;
 };
 
-const QStringList kMeasuring = {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm"};
+const QStringList kMeasuring = {"baud",  "stop",   "code",  "expect",    "input",
+                                "tones", "window", "slice", "clock-ppm", "limits"};
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
@@ -25,6 +26,7 @@ const std::map<QString, CommandRule>& commandRules() {
         {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
         {"clock", {Kind::clock, true, false, {"tone"}}},
+        {"limits", {Kind::limits, false, false, {}}},
         {"inputs", {Kind::inputs, false, false, {}}},
         {"picture", {Kind::picture, false, true, kMeasuring + QStringList{"out", "seconds", "size"}}},
     };
@@ -32,8 +34,8 @@ const std::map<QString, CommandRule>& commandRules() {
 }
 
 void addOptions(QCommandLineParser& parser) {
-    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm", "tone",
-                             "out", "machine", "seconds", "rate", "bits", "size"})
+    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm",
+                             "limits", "tone", "out", "machine", "seconds", "rate", "bits", "size"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     parser.addOption(QCommandLineOption("json"));
     parser.addOption(QCommandLineOption(QStringList{"h", "help"}));
@@ -186,6 +188,8 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     }
     command.kind = rule.kind;
     command.json = parser.isSet("json");
+    if (parser.isSet("limits") && parser.value("limits").isEmpty()) return Error{"--limits wants the name of a set."};
+    command.limits = parser.value("limits").toStdString();
     if (auto e = strayOption(parser, name, rule.options)) return *e;
     if (auto e = readMeasuring(parser, command.options)) return *e;
     if (auto e = readRendering(parser, command)) return *e;
@@ -202,6 +206,7 @@ std::string helpText() {
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC
   trueunit clock RECORDING --tone HZ      how far off the sound card's clock is, by a tone of known frequency
+  trueunit limits                         list the sets of limits, with their origin
   trueunit inputs                         list the sound inputs and outputs
   trueunit picture [FILE] --out X.png     a picture of the window playing a recording, a scenario or the demonstration
 
@@ -215,6 +220,7 @@ measuring (window, measure, report)
   --window N|all    characters the readings cover, counted from the end
   --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
   --clock-ppm P     the card's clock is fast by P parts in a million, as trueunit clock tells it
+  --limits NAME     the set of limits to judge by; otherwise bench. trueunit limits lists them
 
 report
   --out FILE        the PNG to write; further pages go beside it

@@ -14,7 +14,7 @@ namespace trueunit {
 
 // What the person asked for on the command line; a plain value.
 struct Command {
-    enum class Kind { window, measure, report, render, clock, inputs, picture, help, version };
+    enum class Kind { window, measure, report, render, clock, limits, inputs, picture, help, version };
 
     Kind kind = Kind::window;
     std::string file;     // recording or scenario
@@ -22,6 +22,7 @@ struct Command {
     std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;
+    std::string limits;             // name of a set; empty: the one chosen in the window, or the usual one
     double toneHz = 0.0;            // clock: of the reference tone
     std::optional<double> seconds;  // render: length; picture: of running before it is taken
     std::optional<double> rateHz;   // render: sample rate

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "app/limit_sets.h"
 #include "app/portaudio_source.h"
 #include "app/report_page.h"
 #include "core/measure/clock_trim.h"
@@ -29,7 +30,8 @@ void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), s
 
 int exitCode(const Reading& reading) {
     if (!reading.valid()) return kNoReading;
-    return reading.verdict.within.value_or(true) ? kInLimits : kOutOfLimits;
+    if (reading.verdict.within) return *reading.verdict.within ? kInLimits : kOutOfLimits;
+    return reading.verdict.judged.empty() ? kInLimits : kNoReading;  // open: neither is shown
 }
 
 QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }
@@ -72,7 +74,9 @@ int refuse(const Error& error) {
 }
 
 int runMeasure(const Command& command) {
-    const Limits limits;
+    const Result<Limits> chosen = limitSetNamed(command.limits.empty() ? "bench" : command.limits);
+    if (!chosen) return refuse(chosen.error());
+    const Limits& limits = *chosen;
     Result<Recording> recording = Recording::open(command.file);
     if (!recording) {
         if (command.json) print(readingJson(readingOfNothing(recording.error(), command.options, limits)) + "\n");
@@ -84,10 +88,12 @@ int runMeasure(const Command& command) {
 }
 
 int runReport(const Command& command) {
+    const Result<Limits> limits = limitSetNamed(command.limits.empty() ? "bench" : command.limits);
+    if (!limits) return refuse(limits.error());
     Result<Recording> recording = Recording::open(command.file);
     if (!recording) return refuse(recording.error());
     FrozenFrame frame;
-    frame.snapshot = std::make_shared<const Snapshot>(measureRecording(*recording, command.options, Limits{}));
+    frame.snapshot = std::make_shared<const Snapshot>(measureRecording(*recording, command.options, *limits));
     frame.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
     frame.machine = command.machine;
     frame.inputDescription = fileName(command.file).toStdString();

@@ -3,6 +3,7 @@
 #include <cstdio>
 
 #include "app/commands.h"
+#include "app/limits_command.h"
 #include "app/run_window.h"
 #include "app/version.h"
 
@@ -23,6 +24,8 @@ int runWithoutWindow(const Command& command) {
             return runRender(command);
         case Command::Kind::clock:
             return runClock(command);
+        case Command::Kind::limits:
+            return runLimits();
         case Command::Kind::inputs:
             return runInputs();
         case Command::Kind::help:

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/judge.h"
 #include "widgets/cursor_readout.h"
 #include "widgets/words.h"
 
@@ -35,10 +36,15 @@ ReportRow row(const QString& name, const QString& unit, const std::optional<doub
     return {name, v ? number(*v, places) : kNone, unit, {}, {}, {}, false};
 }
 
-ReportRow judge(ReportRow r, const Snapshot& s, const char* key, double limit, bool bothSides) {
-    r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(limit);
-    r.out = exceeded(s, key);
-    if (r.value != kNone && s.reading.verdict.within) r.judged = r.out ? QStringLiteral("OUT") : QStringLiteral("in");
+ReportRow judge(ReportRow r, const Snapshot& s, const char* key, bool bothSides) {
+    const JudgedReading* j = judged(s.reading.verdict, key);
+    if (!j) return r;
+    r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(j->limit);
+    r.out = j->judgement == Judgement::out;
+    r.judged = r.out                           ? QStringLiteral("OUT")
+               : j->judgement == Judgement::in ? QStringLiteral("in")
+                                               : QStringLiteral("?");
+    if (j->judgement == Judgement::open) r.open = QString::fromStdString(judgementWords(*j));
     return r;
 }
 
@@ -108,16 +114,16 @@ std::vector<ReportRow> reportRows(const Snapshot& s) {
     const Reading& r = s.reading;
     const QString percent = QStringLiteral("%");
     std::vector<ReportRow> rows;
-    rows.push_back(judge(row(QStringLiteral("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent",
-                         s.limits.biasPercent, true));
-    rows.push_back(judge(row(QStringLiteral("End distortion"), percent, r.distortion.endPercent, true), s,
-                         "end_percent", s.limits.endPercent, true));
+    rows.push_back(
+        judge(row(QStringLiteral("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent", true));
+    rows.push_back(
+        judge(row(QStringLiteral("End distortion"), percent, r.distortion.endPercent, true), s, "end_percent", true));
     rows.push_back(judge(row(QStringLiteral("Start-stop, gross"), percent, r.distortion.grossPercent, 1), s,
-                         "gross_percent", s.limits.grossPercent, false));
+                         "gross_percent", false));
     rows.push_back(judge(row(QStringLiteral("Start-stop, synchronous"), percent, r.distortion.synchronousPercent, 1), s,
-                         "synchronous_percent", s.limits.synchronousPercent, false));
-    rows.push_back(judge(row(QStringLiteral("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent",
-                         s.limits.speedPercent, true));
+                         "synchronous_percent", false));
+    rows.push_back(
+        judge(row(QStringLiteral("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent", true));
     rows.push_back(row(QStringLiteral("Speed"), QStringLiteral("baud"), r.speed.baud, false));
     rows.push_back(row(QStringLiteral("Unit"), QStringLiteral("ms"), r.speed.unitMs, 3));
     rows.push_back(row(QStringLiteral("Character"), QStringLiteral("ms"), r.speed.characterMs, false));
@@ -127,9 +133,26 @@ std::vector<ReportRow> reportRows(const Snapshot& s) {
     return rows;
 }
 
+namespace {
+
+// Nothing is out, but a limit lies within the uncertainty of a reading.
+VerdictText openText(const Snapshot& s) {
+    QStringList parts;
+    for (const ReportRow& r : reportRows(s))
+        if (!r.open.isEmpty())
+            parts += QStringLiteral("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
+    return {
+        QStringLiteral("Cannot tell yet"),
+        QStringLiteral("%1. Limits: %2.").arg(parts.join(QStringLiteral("; ")), QString::fromStdString(s.limits.title)),
+        std::nullopt};
+}
+
+}  // namespace
+
 VerdictText verdictText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
     const QString limits = QString::fromStdString(s.limits.title);
+    if (!v.within && !v.judged.empty()) return openText(s);
     if (!v.within)
         return {QStringLiteral("Not judged"),
                 QStringLiteral("No reading could be held against the limits (%1).").arg(limits), std::nullopt};
@@ -180,6 +203,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
                                                       : QStringLiteral("found from the signal"));
     rows.emplace_back(QStringLiteral("Window"), windowText(s));
     rows.emplace_back(QStringLiteral("Slice level"), QStringLiteral("%1 % of the swing").arg(in.slicePercent));
+    rows.emplace_back(QStringLiteral("Limits"), QString::fromStdString(limitsText(s.limits)));
     rows.emplace_back(QStringLiteral("Clock trim"),
                       QStringLiteral("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
     return rows;

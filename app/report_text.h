@@ -21,8 +21,9 @@ struct ReportRow {
     QString unit;
     QString uncertainty;  // "± 0.05" or empty
     QString limit;        // "± 5" or empty
-    QString judged;       // "in", "OUT" or empty
+    QString judged;       // "in", "OUT", "?" or empty
     bool out = false;
+    QString open{};  // "cannot tell yet: 12 more characters", or empty
 };
 
 std::vector<ReportRow> reportRows(const Snapshot& snapshot);

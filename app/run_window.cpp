@@ -4,6 +4,7 @@
 #include <QApplication>
 
 #include "app/commands.h"
+#include "app/limit_sets.h"
 #include "app/main_window.h"
 #include "app/session.h"
 #include "app/settings.h"
@@ -36,9 +37,17 @@ void listenAsBefore(Session& session, const Settings& settings) {
         (void)static_cast<bool>(session.listen(*device, settings.channel));
 }
 
+// A set of the last time that is not there any more gives way to the usual one.
+Result<Limits> chosenLimits(const Command& command, const Settings& settings) {
+    if (!command.limits.empty()) return limitSetNamed(command.limits);
+    Result<Limits> kept = limitSetNamed(settings.limits);
+    return kept ? kept : Limits{};
+}
+
 void keep(const Session& session) {
     Settings settings;
     settings.options = session.options();
+    settings.limits = session.limits().name;
     if (const auto device = session.soundInput()) {
         settings.deviceName = device->name;
         settings.deviceHostApi = device->hostApi;
@@ -57,7 +66,9 @@ Outcome playFile(Session& session, const std::string& file) {
 
 int runWindow(const Command& command) {
     const Settings settings = loadSettings();
-    Session session(merged(settings.options, command.options));
+    const Result<Limits> limits = chosenLimits(command, settings);
+    if (!limits) return refuse(limits.error());
+    Session session(merged(settings.options, command.options), *limits);
     listenAsBefore(session, settings);
     MainWindow window(session);
     window.show();
@@ -69,7 +80,9 @@ int runWindow(const Command& command) {
 int runPicture(const Command& command) {
     Options bench;
     bench.windowCharacters = 32;  // fills the panels
-    Session session(merged(bench, command.options));
+    const Result<Limits> limits = chosenLimits(command, {});
+    if (!limits) return refuse(limits.error());
+    Session session(merged(bench, command.options), *limits);
     if (const Outcome playing = playFile(session, command.file); !playing) return refuse(playing.error());
     PictureRequest request;
     request.file = QString::fromStdString(command.out);

@@ -40,6 +40,7 @@ Settings loadSettings() {
     s.deviceName = store.value("sound/device").toString().toStdString();
     s.deviceHostApi = store.value("sound/hostApi").toString().toStdString();
     s.channel = store.value("sound/channel", 0).toInt() == 1 ? 1 : 0;
+    s.limits = store.value("measure/limits", "bench").toString().toStdString();
     return s;
 }
 
@@ -52,6 +53,7 @@ void saveSettings(const Settings& s) {
     store.setValue("measure/windowCharacters", s.options.windowCharacters);
     store.setValue("measure/slicePercent", s.options.slicePercent);
     store.setValue("measure/clockPpm", s.options.clockPpm);
+    store.setValue("measure/limits", QString::fromStdString(s.limits));
     store.setValue("sound/device", QString::fromStdString(s.deviceName));
     store.setValue("sound/hostApi", QString::fromStdString(s.deviceHostApi));
     store.setValue("sound/channel", s.channel);

@@ -13,6 +13,7 @@ struct Settings {
     std::string deviceName;
     std::string deviceHostApi;
     int channel = 0;
+    std::string limits = "bench";  // name of the set chosen
 };
 
 // Window's thread. Values that are missing or no longer valid come as defaults.

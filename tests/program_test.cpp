@@ -82,6 +82,30 @@ TEST_F(Program, MeasureEndsWithZeroWhenInLimitsAndOneWhenOut) {
     EXPECT_NE(reading["text"]["decoded"].get<std::string>().find("THE LAMP IS LIT"), std::string::npos);
 }
 
+TEST_F(Program, AnotherSetOfLimitsGivesAnotherVerdict) {
+    const QString path = recording(2.0);
+    const Outcome strict = run({"measure", path, "--json", "--limits", "regenerator"});
+    EXPECT_EQ(strict.exitCode, 1) << strict.err;
+    EXPECT_EQ(Json::parse(strict.out)["verdict"]["limits"], "regenerator");
+    EXPECT_EQ(Json::parse(strict.out)["verdict"]["exceeded"], Json::array({"bias_percent"}));
+    const Outcome wide = run({"measure", path, "--limits", "s3"});
+    EXPECT_EQ(wide.exitCode, 0) << wide.out;
+    EXPECT_NE(wide.out.find("Origin: published."), std::string::npos);
+    const Outcome unknown = run({"measure", path, "--limits", "hearsay"});
+    EXPECT_EQ(unknown.exitCode, 2);
+    expectOneSentence(unknown.err);
+    EXPECT_NE(run({"limits"}).out.find("TM 11-5895-1012-10"), std::string::npos);
+}
+
+TEST_F(Program, ALimitWithinTheUncertaintyIsNeitherKeptNorExceeded) {
+    const Outcome open = run({"measure", recording(5.0), "--json"});
+    const Json reading = Json::parse(open.out);
+    EXPECT_EQ(open.exitCode, 2);
+    EXPECT_TRUE(reading["verdict"]["within"].is_null());
+    EXPECT_EQ(reading["verdict"]["exceeded"], Json::array());
+    EXPECT_NE(reading["notes"].dump().find("Whether the bias is in limits cannot be told"), std::string::npos);
+}
+
 TEST_F(Program, TheClockIsToldFromAToneAndTheTrimIsNotedWithTheReading) {
     constexpr double kFast = 60e-6;
     std::vector<float> tone(48000 * 8);

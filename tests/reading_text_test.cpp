@@ -5,6 +5,8 @@
 
 #include <sstream>
 
+#include "core/report/judge.h"
+
 using namespace trueunit;
 
 namespace {
@@ -25,7 +27,7 @@ TEST(ReadingText, SaysValueUncertaintyLimitAndWhetherItHolds) {
     Reading r;
     r.distortion.biasPercent = Measured{9.864, 0.073};
     r.distortion.endPercent = Measured{-0.041, 0.077};
-    r.verdict = {"bench", false, {"bias_percent"}};
+    r.verdict = judgeReading(r, Limits{}, {0.01, 0.01, 0.06}, {100, 100});
     EXPECT_TRUE(has(lineOf(r, "bias"), "+9.864 ± 0.073 %, marks too long")) << lineOf(r, "bias");
     EXPECT_TRUE(has(lineOf(r, "bias"), "limit ±5 %"));
     EXPECT_TRUE(has(lineOf(r, "bias"), "OUT OF LIMITS"));

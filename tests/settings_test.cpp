@@ -35,6 +35,7 @@ TEST_F(SettingsTest, ComeBackAsTheyWereSaved) {
     s.deviceName = "Line in";
     s.deviceHostApi = "ALSA";
     s.channel = 1;
+    s.limits = "s3";
     saveSettings(s);
     const Settings back = loadSettings();
     EXPECT_EQ(back.options.baud, 45.45);
@@ -46,6 +47,7 @@ TEST_F(SettingsTest, ComeBackAsTheyWereSaved) {
     EXPECT_EQ(back.deviceName, "Line in");
     EXPECT_EQ(back.deviceHostApi, "ALSA");
     EXPECT_EQ(back.channel, 1);
+    EXPECT_EQ(back.limits, "s3");
 }
 
 TEST_F(SettingsTest, AreDefaultsWhenNothingUsableIsStored) {

@@ -134,6 +134,16 @@ TEST(ReadingsPanel, ShowsValuesWithUncertaintyAndJudgement) {
     EXPECT_TRUE(panel.reasonShown().isEmpty());
 }
 
+TEST(ReadingsPanel, ALimitWithinTheUncertaintyIsAQuestionMarkAndHowManyCharactersMore) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().bias(4.95).build());  // +-0.2
+    const ReadingRow& bias = panel.row(ReadingsPanel::bias);
+    EXPECT_FALSE(bias.text().within.has_value());
+    EXPECT_TRUE(bias.text().judgement.startsWith(u("? "))) << bias.text().judgement.toStdString();
+    EXPECT_TRUE(bias.text().judgement.endsWith(u(" more")));
+    EXPECT_TRUE(bias.said().contains(u("cannot tell yet: "))) << bias.said().toStdString();
+}
+
 TEST(ReadingsPanel, GivesTheReasonOfAMissingReading) {
     ReadingsPanel panel;
     panel.show(SnapshotBuilder().withoutStop().build());

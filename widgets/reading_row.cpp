@@ -38,7 +38,8 @@ QString ReadingRow::said() const {
     QString s = name_ + u' ' + text_.value;
     if (!text_.unit.isEmpty()) s += u' ' + text_.unit;
     if (!text_.uncertainty.isEmpty()) s += u' ' + text_.uncertainty;
-    if (!text_.judgement.isEmpty()) s += QStringLiteral(", ") + text_.judgement;
+    const QString& words = text_.inWords.isEmpty() ? text_.judgement : text_.inWords;
+    if (!words.isEmpty()) s += QStringLiteral(", ") + words;
     return s;
 }
 

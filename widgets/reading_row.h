@@ -15,7 +15,8 @@ struct RowText {
     QString judgement;    // "in, limit 5"; empty: not judged
     QString brief;        // "in", where the row is narrow
     std::optional<bool> within;
-    QString reason;  // why there is no value
+    QString reason;     // why there is no value
+    QString inWords{};  // the judgement where there is room for it all; empty: as it is
 
     bool operator==(const RowText&) const = default;
 };

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "core/report/judge.h"
 #include "widgets/reading_row.h"
 #include "widgets/reason_line.h"
 
@@ -35,10 +36,20 @@ QString reasonFor(const Snapshot& s, const char* key) {
     return whyNothing(s);
 }
 
-void judge(RowText& text, double value, double limit) {
-    text.within = std::abs(value) <= limit;
-    text.brief = *text.within ? QStringLiteral("in") : QStringLiteral("out");
-    text.judgement = QStringLiteral("%1, limit %2").arg(text.brief, limitNumber(limit));
+// A question mark and how many characters more stand for what cannot be told yet.
+void judge(RowText& text, const Snapshot& s, const char* key) {
+    const JudgedReading* j = judged(s.reading.verdict, key);
+    if (!j || text.value.isEmpty()) return;
+    const QString limit = QStringLiteral(", limit ") + limitNumber(j->limit);
+    text.brief = QString::fromStdString(judgementWords(*j));
+    text.judgement = text.brief + limit;
+    if (j->judgement == Judgement::open) {
+        text.inWords = text.judgement;
+        text.brief = QStringLiteral("?");
+        text.judgement = j->more ? QStringLiteral("? %1 more").arg(*j->more) : QStringLiteral("? at the limit");
+    } else {
+        text.within = j->judgement == Judgement::in;
+    }
 }
 
 RowText measured(const std::optional<Measured>& m, const QString& unit, bool withSign, StableDecimals& decimals) {
@@ -54,12 +65,12 @@ RowText measured(const std::optional<Measured>& m, const QString& unit, bool wit
     return text;
 }
 
-RowText plain(const std::optional<double>& value, double limit) {
+RowText plain(const std::optional<double>& value, const Snapshot& s, const char* key) {
     RowText text;
     if (!value) return text;
     text.value = number(*value, 1);
     text.unit = QStringLiteral("%");
-    judge(text, *value, limit);
+    judge(text, s, key);
     return text;
 }
 
@@ -67,8 +78,9 @@ RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     const SpeedReading& speed = s.reading.speed;
     RowText text = measured(speed.baud, QStringLiteral("Bd"), false, decimals);
     if (!speed.baud || !speed.errorPercent) return text;
-    judge(text, speed.errorPercent->value, s.limits.speedPercent);
-    text.judgement = QStringLiteral("%1 %, %2").arg(signedNumber(speed.errorPercent->value, 2), text.brief);
+    judge(text, s, "error_percent");
+    text.judgement = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
+    if (!text.brief.isEmpty()) text.judgement += QStringLiteral(", ") + text.brief;
     return text;
 }
 
@@ -116,16 +128,16 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
             return measured(s.reading.speed.stopUnits, QStringLiteral("units"), false, decimals);
         case ReadingsPanel::bias:
             text = measured(d.biasPercent, percent, true, decimals);
-            if (d.biasPercent) judge(text, d.biasPercent->value, s.limits.biasPercent);
+            judge(text, s, "bias_percent");
             return text;
         case ReadingsPanel::end:
             text = measured(d.endPercent, percent, true, decimals);
-            if (d.endPercent) judge(text, d.endPercent->value, s.limits.endPercent);
+            judge(text, s, "end_percent");
             return text;
         case ReadingsPanel::gross:
-            return plain(d.grossPercent, s.limits.grossPercent);
+            return plain(d.grossPercent, s, "gross_percent");
         case ReadingsPanel::synchronous:
-            return plain(d.synchronousPercent, s.limits.synchronousPercent);
+            return plain(d.synchronousPercent, s, "synchronous_percent");
         case ReadingsPanel::scatter:
             return scatterRow(s);
         case ReadingsPanel::sampling:

@@ -9,6 +9,7 @@
 #include "core/measure/decomposition.h"
 #include "core/measure/timing.h"
 #include "core/report/find_faults.h"
+#include "core/report/judge.h"
 
 namespace trueunit {
 
@@ -156,24 +157,6 @@ std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
     return fit;
 }
 
-void judge(Reading& r, const Limits& limits) {
-    r.verdict.limits = limits.name;
-    if (!r.valid()) return;
-    const auto check = [&](const char* key, std::optional<double> value, double limit) {
-        if (value && std::abs(*value) > limit) r.verdict.exceeded.emplace_back(key);
-    };
-    const auto value = [](const std::optional<Measured>& m) -> std::optional<double> {
-        if (!m) return std::nullopt;
-        return m->value;
-    };
-    check("error_percent", value(r.speed.errorPercent), limits.speedPercent);
-    check("gross_percent", r.distortion.grossPercent, limits.grossPercent);
-    check("synchronous_percent", r.distortion.synchronousPercent, limits.synchronousPercent);
-    check("bias_percent", value(r.distortion.biasPercent), limits.biasPercent);
-    check("end_percent", value(r.distortion.endPercent), limits.endPercent);
-    r.verdict.within = r.verdict.exceeded.empty();
-}
-
 void noteWhatIsMissing(Reading& r) {
     if (!r.speed.nominalBaud)
         r.notes.emplace_back(
@@ -242,8 +225,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
         return r;
     }
     const auto nominal = nominalSpeed(options, fit->unit.value);
-    readSpeed(r, *fit, window.size() < kUnitCharacters ? recent : window, nominal, levels,
-              options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent);
+    const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
+    const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
+    readSpeed(r, *fit, unitCharacters, nominal, levels, clock);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     readDistortion(r, *fit, window, nominal, levels, frontEnd);
     readParts(r, characters.parts);
@@ -251,7 +235,10 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
-    judge(r, limits);
+    const double placing = std::hypot(kPlacingPercent, frontEnd);
+    r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},
+                             {static_cast<long>(window.size()), static_cast<long>(unitCharacters.size())});
+    for (std::string& note : openNotes(r.verdict)) r.notes.push_back(std::move(note));
     diagnose(r, characters, window, limits, options, fit->unit.value, levels);
     return r;
 }

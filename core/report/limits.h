@@ -5,10 +5,16 @@
 
 namespace trueunit {
 
+// Where a set of limits comes from.
+enum class LimitsOrigin { published, practice, own };
+
 // A set of limits, each the largest absolute value that is still in order. Percent of a unit unless said.
+// A set need not state every limit. What it does not state is not judged; the number that then stands in its place is
+// the largest that the stated ones leave room for, for scales and bands that want one.
 struct Limits {
     std::string name = "bench";
     std::string title = "bench practice";
+    LimitsOrigin kind = LimitsOrigin::practice;
     std::string origin =
         "Common practice for a mechanical transmitter as adjusted on the bench; speed after ITU-T S.3.";
     double biasPercent = 5.0;
@@ -16,6 +22,11 @@ struct Limits {
     double grossPercent = 10.0;
     double synchronousPercent = 10.0;
     double speedPercent = 0.75;  // of the nominal speed
+    bool statesBias = true;
+    bool statesEnd = true;
+    bool statesGross = true;
+    bool statesSynchronous = true;
+    bool statesSpeed = true;
 };
 
 }  // namespace trueunit

@@ -94,10 +94,21 @@ struct ContactReading {
     double longestMs = 0.0;
 };
 
+// With the uncertainty as a guard band; open: the limit lies inside it, and more characters may settle it.
+enum class Judgement { in, out, open };
+
+struct JudgedReading {
+    std::string key;  // as in the JSON reading
+    Judgement judgement = Judgement::open;
+    double limit = 0.0;          // percent
+    std::optional<long> more{};  // open: about so many more characters settle it; empty: none can
+};
+
 struct Verdict {
     std::string limits;
-    std::optional<bool> within;         // empty: nothing could be judged
-    std::vector<std::string> exceeded;  // JSON keys of the readings out of limits
+    std::optional<bool> within;           // empty: nothing could be judged, or something is open and nothing is out
+    std::vector<std::string> exceeded;    // JSON keys of the readings out of limits
+    std::vector<JudgedReading> judged{};  // each reading that the limits speak of
 };
 
 struct Reading {

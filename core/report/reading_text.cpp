@@ -7,6 +7,8 @@
 #include <optional>
 #include <string_view>
 
+#include "core/report/judge.h"
+
 namespace trueunit {
 
 namespace {
@@ -58,20 +60,20 @@ public:
 
     void row(std::string name, std::string value) { out_ += padded(std::move(name), kNameColumns) + value + "\n"; }
 
-    // A judged reading: key as in the JSON, the limit that applies to its size.
-    void judged(std::string name, const std::string& value, std::string_view key, double limit) {
-        const std::string bound = "limit ±" + fixed(limit, limit == std::round(limit) ? 0 : 2) + " %";
-        row(std::move(name), padded(value, kValueColumns) + padded(bound, kLimitColumns) +
-                                 (exceeded(key) ? "OUT OF LIMITS" : "in limits"));
+    // A judged reading: key as in the JSON.
+    void judged(std::string name, const std::string& value, std::string_view key) {
+        const JudgedReading* j = trueunit::judged(verdict_, std::string(key));
+        if (!j) return row(std::move(name), value);
+        const std::string bound = "limit ±" + fixed(j->limit, j->limit == std::round(j->limit) ? 0 : 2) + " %";
+        const std::string words = j->judgement == Judgement::out  ? "OUT OF LIMITS"
+                                  : j->judgement == Judgement::in ? "in limits"
+                                                                  : judgementWords(*j);
+        row(std::move(name), padded(value, kValueColumns) + padded(bound, kLimitColumns) + words);
     }
     void unknown(std::string name) { row(std::move(name), "no reading"); }
     void gap() { out_ += "\n"; }
 
 private:
-    bool exceeded(std::string_view key) const {
-        return std::any_of(verdict_.exceeded.begin(), verdict_.exceeded.end(),
-                           [&](const std::string& e) { return std::string_view(e).ends_with(key); });
-    }
     const Verdict& verdict_;
     std::string& out_;
 };
@@ -113,14 +115,13 @@ void addText(const TextReading& text, Table& table) {
     table.row("text", shown);
 }
 
-void addSpeed(const SpeedReading& s, const Limits& limits, Table& table) {
+void addSpeed(const SpeedReading& s, Table& table) {
     if (s.nominalBaud) table.row("nominal speed", fixed(*s.nominalBaud, 2) + " baud");
     if (s.baud)
         table.row("speed", measured(*s.baud, "baud", false));
     else
         table.unknown("speed");
-    if (s.errorPercent)
-        table.judged("speed error", measured(*s.errorPercent, "%", true), "error_percent", limits.speedPercent);
+    if (s.errorPercent) table.judged("speed error", measured(*s.errorPercent, "%", true), "error_percent");
     if (s.unitMs) table.row("unit", fixed(*s.unitMs, 4) + " ms");
     if (s.characterMs) table.row("character", measured(*s.characterMs, "ms", false));
     if (s.operationsPerMinute) table.row("operations a minute", measured(*s.operationsPerMinute, "", false));
@@ -132,20 +133,18 @@ std::string biasWords(const Measured& bias) {
     return bias.value > 0.0 ? ", marks too long" : ", marks too short";
 }
 
-void addDistortion(const DistortionReading& d, const Limits& limits, Table& table) {
+void addDistortion(const DistortionReading& d, Table& table) {
     if (d.biasPercent)
-        table.judged("bias", measured(*d.biasPercent, "%", true) + biasWords(*d.biasPercent), "bias_percent",
-                     limits.biasPercent);
+        table.judged("bias", measured(*d.biasPercent, "%", true) + biasWords(*d.biasPercent), "bias_percent");
     else
         table.unknown("bias");
     if (d.endPercent)
-        table.judged("end", measured(*d.endPercent, "%", true), "end_percent", limits.endPercent);
+        table.judged("end", measured(*d.endPercent, "%", true), "end_percent");
     else
         table.unknown("end");
     if (d.synchronousPercent)
-        table.judged("synchronous", fixed(*d.synchronousPercent, 2) + " %", "synchronous_percent",
-                     limits.synchronousPercent);
-    if (d.grossPercent) table.judged("gross", fixed(*d.grossPercent, 2) + " %", "gross_percent", limits.grossPercent);
+        table.judged("synchronous", fixed(*d.synchronousPercent, 2) + " %", "synchronous_percent");
+    if (d.grossPercent) table.judged("gross", fixed(*d.grossPercent, 2) + " %", "gross_percent");
     if (d.characteristicPercent) table.row("characteristic", fixed(*d.characteristicPercent, 2) + " %");
     if (d.fortuitousRmsPercent) table.row("fortuitous, rms", fixed(*d.fortuitousRmsPercent, 2) + " %");
     if (d.fortuitousPeakPercent) table.row("fortuitous, peak", fixed(*d.fortuitousPeakPercent, 2) + " %");
@@ -185,7 +184,8 @@ void addDetails(const Reading& r, Table& table) {
 }
 
 std::string verdictWords(const Reading& r, const Limits& limits) {
-    if (!r.verdict.within) return "none: nothing could be judged";
+    if (!r.verdict.within)
+        return r.verdict.judged.empty() ? "none: nothing could be judged" : "CANNOT TELL YET (" + limits.title + ")";
     return (*r.verdict.within ? "IN LIMITS (" : "OUT OF LIMITS (") + limits.title + ")";
 }
 
@@ -197,12 +197,13 @@ std::string readingText(const Reading& reading, const Limits& limits) {
     addInput(reading.input, table);
     addText(reading.text, table);
     table.gap();
-    addSpeed(reading.speed, limits, table);
-    addDistortion(reading.distortion, limits, table);
+    addSpeed(reading.speed, table);
+    addDistortion(reading.distortion, table);
     addDetails(reading, table);
     addInstants(reading.instants, out);
     table.gap();
     table.row("verdict", verdictWords(reading, limits));
+    table.row("limits", limitsText(limits));
     for (const std::string& note : reading.notes) table.row("note", note);
     return out;
 }

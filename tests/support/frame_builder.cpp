@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/report/judge.h"
+
 namespace trueunit::testing {
 
 namespace {
@@ -41,7 +43,7 @@ Reading readingOfLongMarks() {
         r.instants.push_back({k, Condition::mark, 16 + k, -7.3 + 0.1 * k, 0.42, -8.9, -6.1});
         if (k < 6) r.instants.push_back({k, Condition::space, 12 + k, 0.05 * k, 0.38, -1.2, 1.4});
     }
-    r.verdict = {"bench", false, {"bias_percent"}};
+    r.verdict = judgeReading(r, Limits{}, {0.01, 0.01, 0.06}, {32, 32});
     r.notes = {"The stop length varies with pauses of the operator; only runs without a pause were used."};
     return r;
 }

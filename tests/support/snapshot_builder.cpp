@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/frame/code_table.h"
+#include "core/report/judge.h"
 
 namespace trueunit::test {
 
@@ -100,6 +101,7 @@ void SnapshotBuilder::fillReading(Snapshot& s) const {
     r.distortion.synchronousPercent = furthest;
     r.distortion.fortuitousRmsPercent = scatter_;
     r.margin = MarginReading{furthest, 100.0 - furthest};
+    r.verdict = judgeReading(r, s.limits, {0.01, 0.01, 0.06}, {characters_, characters_});
 }
 
 void SnapshotBuilder::fillInstants(Snapshot& s) const {

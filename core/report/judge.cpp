@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/judge.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kMostMore = 5000.0;  // characters; more is a quarter of an hour of tape, and no help at the bench
+
+// The scatter's share of the uncertainty falls with the root of the count, the instrument's own does not fall.
+std::optional<long> moreCharacters(double distance, double uncertainty, double part, long count) {
+    const double room = distance * distance - part * part;
+    if (room <= 0.0 || count <= 0) return std::nullopt;
+    const double scatter = std::max(uncertainty * uncertainty - part * part, 0.0);
+    const double more = std::ceil(static_cast<double>(count) * (scatter / room - 1.0));
+    if (more > kMostMore) return std::nullopt;
+    return std::max(static_cast<long>(more), 1L);
+}
+
+JudgedReading held(const char* key, Measured m, double limit, double part, long count) {
+    JudgedReading j;
+    j.key = key;
+    j.limit = limit;
+    const double size = std::abs(m.value);
+    if (size + m.uncertainty <= limit)
+        j.judgement = Judgement::in;
+    else if (size - m.uncertainty > limit)
+        j.judgement = Judgement::out;
+    else
+        j.more = moreCharacters(std::abs(size - limit), m.uncertainty, part, count);
+    return j;
+}
+
+// A largest value does not settle with more characters, so that none are asked for.
+JudgedReading heldPeak(const char* key, double value, double limit, double part) {
+    return held(key, {value, part}, limit, part, 0);
+}
+
+std::string nameOf(const std::string& key) {
+    if (key == "error_percent") return "the speed error";
+    if (key == "gross_percent") return "the gross distortion";
+    if (key == "synchronous_percent") return "the synchronous distortion";
+    if (key == "end_percent") return "the end distortion";
+    return "the bias";
+}
+
+}  // namespace
+
+Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPart& part,
+                     const JudgedCharacters& characters) {
+    Verdict v;
+    v.limits = limits.name;
+    if (!r.valid()) return v;
+    const DistortionReading& d = r.distortion;
+    if (r.speed.errorPercent && limits.statesSpeed)
+        v.judged.push_back(
+            held("error_percent", *r.speed.errorPercent, limits.speedPercent, part.speedPercent, characters.unit));
+    if (d.grossPercent && limits.statesGross)
+        v.judged.push_back(heldPeak("gross_percent", *d.grossPercent, limits.grossPercent, part.peakPercent));
+    if (d.synchronousPercent && limits.statesSynchronous)
+        v.judged.push_back(
+            heldPeak("synchronous_percent", *d.synchronousPercent, limits.synchronousPercent, part.peakPercent));
+    if (d.biasPercent && limits.statesBias)
+        v.judged.push_back(
+            held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));
+    if (d.endPercent && limits.statesEnd)
+        v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window));
+    bool open = v.judged.empty();
+    for (const JudgedReading& j : v.judged) {
+        if (j.judgement == Judgement::out) v.exceeded.push_back(j.key);
+        open |= j.judgement == Judgement::open;
+    }
+    if (!v.exceeded.empty())
+        v.within = false;
+    else if (!open)
+        v.within = true;
+    return v;
+}
+
+const JudgedReading* judged(const Verdict& verdict, const std::string& key) {
+    const auto found = std::find_if(verdict.judged.begin(), verdict.judged.end(),
+                                    [&](const JudgedReading& j) { return j.key == key; });
+    return found == verdict.judged.end() ? nullptr : &*found;
+}
+
+std::string judgementWords(const JudgedReading& j) {
+    if (j.judgement == Judgement::in) return "in";
+    if (j.judgement == Judgement::out) return "out";
+    if (!j.more) return "cannot tell: too near the limit";
+    return "cannot tell yet: " + std::to_string(*j.more) + (*j.more == 1 ? " more character" : " more characters");
+}
+
+std::string originWords(LimitsOrigin kind) {
+    if (kind == LimitsOrigin::published) return "published";
+    return kind == LimitsOrigin::practice ? "common practice" : "own";
+}
+
+std::string limitsText(const Limits& limits) {
+    std::string all;
+    const auto add = [&all](const char* name, bool stated, double limit) {
+        if (!stated) return;
+        char text[48];
+        std::snprintf(text, sizeof text, "%s%s %g", all.empty() ? "" : ", ", name, limit);
+        all += text;
+    };
+    add("bias", limits.statesBias, limits.biasPercent);
+    add("end", limits.statesEnd, limits.endPercent);
+    add("gross", limits.statesGross, limits.grossPercent);
+    add("synchronous", limits.statesSynchronous, limits.synchronousPercent);
+    add("speed", limits.statesSpeed, limits.speedPercent);
+    return limits.title + ": " + all + " %. Origin: " + originWords(limits.kind) + ". " + limits.origin;
+}
+
+std::vector<std::string> openNotes(const Verdict& verdict) {
+    std::vector<std::string> notes;
+    for (const JudgedReading& j : verdict.judged) {
+        if (j.judgement != Judgement::open) continue;
+        std::string note = "Whether " + nameOf(j.key) + " is in limits cannot be told";
+        note += j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
+                       : ": it is nearer to the limit than its uncertainty.";
+        notes.push_back(std::move(note));
+    }
+    return notes;
+}
+
+}  // namespace trueunit

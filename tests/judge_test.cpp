@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/judge.h"
+
+#include <gtest/gtest.h>
+
+using namespace trueunit;
+
+namespace {
+
+constexpr InstrumentPart kNothing{};
+
+Reading withBias(double value, double uncertainty) {
+    Reading r;
+    r.distortion.biasPercent = Measured{value, uncertainty};
+    return r;
+}
+
+Verdict verdictOf(const Reading& r, long characters = 32, InstrumentPart part = kNothing, Limits limits = {}) {
+    return judgeReading(r, limits, part, {characters, characters});
+}
+
+const JudgedReading& bias(const Verdict& v) { return *judged(v, "bias_percent"); }
+
+}  // namespace
+
+// The decision rule of ISO 14253-1 (from memory): the uncertainty counts against whoever has to prove something.
+TEST(Judge, TheUncertaintyIsAGuardBandOnEitherSideOfTheLimit) {
+    EXPECT_EQ(bias(verdictOf(withBias(4.5, 0.5))).judgement, Judgement::in);
+    EXPECT_EQ(bias(verdictOf(withBias(4.6, 0.5))).judgement, Judgement::open);
+    EXPECT_EQ(bias(verdictOf(withBias(-5.4, 0.5))).judgement, Judgement::open);
+    EXPECT_EQ(bias(verdictOf(withBias(-5.6, 0.5))).judgement, Judgement::out);
+}
+
+TEST(Judge, WithinNeedsEveryReadingAndOneOutIsEnoughToBeOut) {
+    Reading r = withBias(1.0, 0.1);
+    r.distortion.endPercent = Measured{4.9, 0.5};
+    EXPECT_EQ(verdictOf(r).within, std::nullopt);
+    EXPECT_TRUE(verdictOf(r).exceeded.empty());
+    r.distortion.biasPercent = Measured{7.0, 0.1};
+    EXPECT_EQ(verdictOf(r).within, std::optional(false));
+    EXPECT_EQ(verdictOf(r).exceeded, std::vector<std::string>{"bias_percent"});
+    r = withBias(1.0, 0.1);
+    EXPECT_EQ(verdictOf(r).within, std::optional(true));
+}
+
+// The uncertainty of a mean falls with the root of the count: half of it asks for four times as many.
+TEST(Judge, SaysHowManyCharactersMoreWouldSettleIt) {
+    const Verdict v = verdictOf(withBias(4.5, 1.0), 32);
+    EXPECT_EQ(bias(v).more, std::optional(96L));
+    EXPECT_EQ(judgementWords(bias(v)), "cannot tell yet: 96 more characters");
+    ASSERT_EQ(openNotes(v).size(), 1U);
+    EXPECT_EQ(openNotes(v)[0],
+              "Whether the bias is in limits cannot be told yet: about 96 more characters are wanted.");
+}
+
+TEST(Judge, WhatTheInstrumentItselfAddsIsNotLessenedByMoreCharacters) {
+    const InstrumentPart part{0.0, 0.3, 0.0};
+    EXPECT_FALSE(bias(verdictOf(withBias(4.8, 0.5), 32, part)).more);
+    EXPECT_EQ(judgementWords(bias(verdictOf(withBias(4.8, 0.5), 32, part))), "cannot tell: too near the limit");
+    EXPECT_EQ(bias(verdictOf(withBias(4.5, 0.6), 32, part)).more, std::optional(22L));  // 32 (0.27 / 0.16 - 1)
+}
+
+TEST(Judge, ALargestValueIsHeldWithTheInstrumentsPartAlone) {
+    Reading r = withBias(1.0, 0.1);
+    r.distortion.grossPercent = 10.05;
+    const InstrumentPart part{0.0, 0.0, 0.1};
+    EXPECT_EQ(judged(verdictOf(r, 32, part), "gross_percent")->judgement, Judgement::open);
+    EXPECT_FALSE(judged(verdictOf(r, 32, part), "gross_percent")->more);
+    r.distortion.grossPercent = 10.2;
+    EXPECT_EQ(judged(verdictOf(r, 32, part), "gross_percent")->judgement, Judgement::out);
+}
+
+TEST(Judge, ALimitThatTheSetDoesNotStateIsNotJudged) {
+    Limits limits;
+    limits.statesBias = false;
+    const Verdict v = verdictOf(withBias(30.0, 0.1), 32, kNothing, limits);
+    EXPECT_EQ(judged(v, "bias_percent"), nullptr);
+    EXPECT_EQ(v.within, std::nullopt);
+    EXPECT_EQ(limitsText(limits).find("bias 5"), std::string::npos);
+    EXPECT_NE(limitsText(limits).find("Origin: common practice."), std::string::npos);
+}
