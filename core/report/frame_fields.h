@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/frozen_frame.h"
+
+namespace trueunit {
+
+// Every field of a frozen frame, named once, for writing and reading alike: f is called as f("key", field). A field
+// added to one of these structs is named here too, else a frame that is kept loses it; keys are never renamed.
+template <class T>
+struct Fields;
+
+#define TRUEUNIT_FIELDS(Type)          \
+    template <>                        \
+    struct Fields<Type> {              \
+        template <class F, class V>    \
+        static void visit(F& f, V& v); \
+    };                                 \
+    template <class F, class V>        \
+    void Fields<Type>::visit(F& f, V& v)
+
+TRUEUNIT_FIELDS(Measured) {
+    f("value", v.value);
+    f("uncertainty", v.uncertainty);
+}
+
+TRUEUNIT_FIELDS(InputReading) {
+    f("kind", v.kind);
+    f("inverted", v.inverted);
+    f("rate_hz", v.rateHz);
+    f("seconds", v.seconds);
+    f("snr_db", v.snrDb);
+    f("hum_percent", v.humPercent);
+    f("rise_to_mark_ms", v.riseToMarkMs);
+    f("rise_to_space_ms", v.riseToSpaceMs);
+    f("peak_dbfs", v.peakDbfs);
+    f("coupling_hz", v.couplingHz);
+    f("clipped_percent", v.clippedPercent);
+    f("front_end_rise_ms", v.frontEndRiseMs);
+    f("gaps", v.gaps);
+    f("slice_percent", v.slicePercent);
+}
+
+TRUEUNIT_FIELDS(TextReading) {
+    f("code", v.code);
+    f("decoded", v.decoded);
+    f("characters", v.characters);
+    f("framing_errors", v.framingErrors);
+}
+
+TRUEUNIT_FIELDS(SpeedReading) {
+    f("nominal_baud", v.nominalBaud);
+    f("nominal_unit_ms", v.nominalUnitMs);
+    f("unit_ms", v.unitMs);
+    f("baud", v.baud);
+    f("error_percent", v.errorPercent);
+    f("character_ms", v.characterMs);
+    f("operations_per_minute", v.operationsPerMinute);
+    f("stop_units", v.stopUnits);
+}
+
+TRUEUNIT_FIELDS(CyclicLine) {
+    f("amplitude_percent", v.amplitudePercent);
+    f("hz", v.hz);
+    f("per_character", v.perCharacter);
+}
+
+TRUEUNIT_FIELDS(DistortionReading) {
+    f("gross_percent", v.grossPercent);
+    f("synchronous_percent", v.synchronousPercent);
+    f("bias_percent", v.biasPercent);
+    f("end_percent", v.endPercent);
+    f("characteristic_percent", v.characteristicPercent);
+    f("fortuitous_rms_percent", v.fortuitousRmsPercent);
+    f("fortuitous_peak_percent", v.fortuitousPeakPercent);
+    f("cyclic", v.cyclic);
+}
+
+TRUEUNIT_FIELDS(InstantReading) {
+    f("k", v.k);
+    f("to", v.to);
+    f("count", v.count);
+    f("mean_percent", v.meanPercent);
+    f("rms_percent", v.rmsPercent);
+    f("min_percent", v.minPercent);
+    f("max_percent", v.maxPercent);
+}
+
+TRUEUNIT_FIELDS(LevelReading) {
+    f("level", v.level);
+    f("marks_expected", v.marksExpected);
+    f("marks_missed", v.marksMissed);
+    f("spaces_expected", v.spacesExpected);
+    f("spaces_filled", v.spacesFilled);
+}
+
+TRUEUNIT_FIELDS(MarginReading) {
+    f("low_percent", v.lowPercent);
+    f("high_percent", v.highPercent);
+}
+
+TRUEUNIT_FIELDS(ContactReading) {
+    f("bounces", v.bounces);
+    f("longest_ms", v.longestMs);
+}
+
+TRUEUNIT_FIELDS(Finding) {
+    f("id", v.id);
+    f("confidence", v.confidence);
+    f("title", v.title);
+    f("evidence", v.evidence);
+    f("look_at", v.lookAt);
+    f("confirm", v.confirm);
+}
+
+TRUEUNIT_FIELDS(Verdict) {
+    f("limits", v.limits);
+    f("within", v.within);
+    f("exceeded", v.exceeded);
+}
+
+TRUEUNIT_FIELDS(Reading) {
+    f("input", v.input);
+    f("text", v.text);
+    f("speed", v.speed);
+    f("distortion", v.distortion);
+    f("instants", v.instants);
+    f("levels", v.levels);
+    f("margin", v.margin);
+    f("contact", v.contact);
+    f("findings", v.findings);
+    f("verdict", v.verdict);
+    f("notes", v.notes);
+}
+
+TRUEUNIT_FIELDS(Options) {
+    f("baud", v.baud);
+    f("stop_units", v.stopUnits);
+    f("code", v.code);
+    f("input", v.input);
+    f("tones_hz", v.tonesHz);
+    f("window_characters", v.windowCharacters);
+    f("slice_percent", v.slicePercent);
+    f("expect", v.expect);
+    f("clock_ppm", v.clockPpm);
+}
+
+TRUEUNIT_FIELDS(Limits) {
+    f("name", v.name);
+    f("title", v.title);
+    f("origin", v.origin);
+    f("bias_percent", v.biasPercent);
+    f("end_percent", v.endPercent);
+    f("gross_percent", v.grossPercent);
+    f("synchronous_percent", v.synchronousPercent);
+    f("speed_percent", v.speedPercent);
+}
+
+TRUEUNIT_FIELDS(TraceInstant) {
+    f("k", v.k);
+    f("to", v.to);
+    f("seconds", v.seconds);
+    f("displacement_percent", v.displacementPercent);
+}
+
+TRUEUNIT_FIELDS(CharacterTrace) {
+    f("number", v.number);
+    f("code", v.code);
+    f("print", v.print);
+    f("stop_present", v.stopPresent);
+    f("start_seconds", v.startSeconds);
+    f("first_sample_seconds", v.firstSampleSeconds);
+    f("sample_seconds", v.sampleSeconds);
+    f("level", v.level);
+    f("instants", v.instants);
+}
+
+TRUEUNIT_FIELDS(DisplacementDot) {
+    f("number", v.number);
+    f("k", v.k);
+    f("to", v.to);
+    f("percent", v.percent);
+}
+
+TRUEUNIT_FIELDS(TrailPoint) {
+    f("number", v.number);
+    f("seconds", v.seconds);
+    f("bias_percent", v.biasPercent);
+    f("uncertainty", v.uncertainty);
+}
+
+TRUEUNIT_FIELDS(TapeCharacter) {
+    f("number", v.number);
+    f("code", v.code);
+    f("print", v.print);
+    f("stop_present", v.stopPresent);
+    f("due", v.due);
+}
+
+TRUEUNIT_FIELDS(Snapshot) {
+    f("serial", v.serial);
+    f("state", v.state);
+    f("state_text", v.stateText);
+    f("seconds", v.seconds);
+    f("level_dbfs", v.levelDbfs);
+    f("clipping_now", v.clippingNow);
+    f("lost_samples", v.lostSamples);
+    f("options", v.options);
+    f("limits", v.limits);
+    f("levels", v.levels);
+    f("grid_unit_seconds", v.gridUnitSeconds);
+    f("reading", v.reading);
+    f("window_used", v.windowUsed);
+    f("traces", v.traces);
+    f("dots", v.dots);
+    f("trail", v.trail);
+    f("tape", v.tape);
+}
+
+TRUEUNIT_FIELDS(Note) {
+    f("units", v.units);
+    f("level", v.level);
+    f("text", v.text);
+}
+
+TRUEUNIT_FIELDS(FrozenFrame) {
+    f("character_number", v.characterNumber);
+    f("taken_seconds_utc", v.takenSecondsUtc);
+    f("cursors", v.cursors);
+    f("notes", v.notes);
+    f("machine", v.machine);
+    f("remarks", v.remarks);
+    f("input_description", v.inputDescription);
+    f("snapshot", v.snapshot);
+}
+
+#undef TRUEUNIT_FIELDS
+
+}  // namespace trueunit
