@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/logbook/keeping.h"
+
+#include <QDateTime>
+
+#include "app/logbook/frame_search.h"
+#include "app/logbook/machines.h"
+#include "app/logbook/statement.h"
+#include "app/logbook/uid.h"
+
+namespace trueunit {
+
+namespace {
+
+const QString kNameless = QStringLiteral("Machine without a name");
+
+Result<qint64> machineFor(const Store& store, const FrozenFrame& frame) {
+    QString name = QString::fromStdString(frame.machine).simplified();
+    if (name.isEmpty()) name = kNameless;
+    const auto found = findMachineByName(store, name);
+    if (!found) return found.error();
+    if (*found) return (*found)->id;
+    Machine machine;
+    machine.name = name;
+    machine.changed = frame.takenSecondsUtc;
+    return saveMachine(store, machine);
+}
+
+Result<Kept> place(const Store& store, const Keeping& keeping) {
+    Kept kept;
+    if (keeping.visit) {
+        const auto visit = findVisit(store, *keeping.visit);
+        if (!visit) return visit.error();
+        if (!*visit) return Error{"There is no visit " + std::to_string(*keeping.visit) + " in the logbook."};
+        kept.visit = (*visit)->id;
+        kept.machine = (*visit)->machine;
+        return kept;
+    }
+    const FrozenFrame& frame = keeping.kept.frame;
+    const Result<qint64> machine = machineFor(store, frame);
+    if (!machine) return machine.error();
+    kept.machine = *machine;
+    const auto goingOn = visitGoingOn(store, *machine, frame.takenSecondsUtc);
+    if (!goingOn) return goingOn.error();
+    if (*goingOn) {
+        kept.visit = (*goingOn)->id;
+        return kept;
+    }
+    Visit visit;
+    visit.machine = *machine;
+    visit.opened = visit.changed = frame.takenSecondsUtc;
+    const Result<qint64> id = saveVisit(store, visit);
+    if (!id) return id.error();
+    kept.visit = *id;
+    kept.newVisit = true;
+    return kept;
+}
+
+Result<Kept> again(const Store& store, qint64 id, const FrozenFrame& frame) {
+    if (Outcome changed = rewriteFrame(store, id, frame); !changed) return changed.error();
+    const auto found = findFrame(store, id);
+    if (!found) return found.error();
+    if (!*found) return Error{"The frame is no longer in the logbook."};
+    return Kept{id, (*found)->row.visit, (*found)->machine, false, true};
+}
+
+Result<Kept> write(const Store& store, const Keeping& keeping) {
+    const auto there = findFrameByUid(store, keeping.uid);
+    if (!there) return there.error();
+    if (*there) return again(store, **there, keeping.kept.frame);
+    Result<Kept> kept = place(store, keeping);
+    if (!kept) return kept;
+    const QString uid = keeping.uid.isEmpty() ? freshUid() : keeping.uid;
+    const Result<qint64> id = insertFrame(store, kept->visit, uid, keeping.role, keeping.kept);
+    if (!id) return id.error();
+    kept->frame = *id;
+    return kept;
+}
+
+}  // namespace
+
+Result<Kept> keepFrame(const Store& store, const Keeping& keeping) {
+    if (!keeping.kept.frame.snapshot) return Error{"There is nothing to keep yet; choose an input first."};
+    WriteTransaction transaction(store);
+    if (!transaction.begun()) return transaction.begun().error();
+    Result<Kept> kept = write(store, keeping);
+    if (!kept) return kept;
+    if (Outcome committed = transaction.commit(); !committed) return committed.error();
+    return kept;
+}
+
+}  // namespace trueunit

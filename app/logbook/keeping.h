@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/logbook/frames.h"
+#include "app/logbook/visits.h"
+
+namespace trueunit {
+
+// A frame to be kept. Its machine is found by the frame's machine name, or made.
+struct Keeping {
+    KeptFrame kept;
+    QString uid;                  // of the frame; one that the logbook has already gets its notes changed
+    std::optional<qint64> visit;  // empty: the machine's visit that goes on, or a new one
+    FrameRole role = FrameRole::none;
+};
+
+struct Kept {
+    qint64 frame = 0, visit = 0, machine = 0;
+    bool newVisit = false;
+    bool again = false;  // it was there already; its notes were changed
+};
+
+// One transaction: when it succeeds the frame is on the disk, when it is refused nothing was changed.
+Result<Kept> keepFrame(const Store& store, const Keeping& keeping);
+
+}  // namespace trueunit
