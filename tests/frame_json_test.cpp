@@ -22,6 +22,10 @@ FrozenFrame frameWithAllFields() {
     s->reading.margin = MarginReading{9.5, 88.25};
     s->reading.contact = ContactReading{4, 0.75};
     s->reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "Marks too long", "7.3 %", "gap", "turn"}};
+    s->reading.verdict.judged = {{"bias_percent", Judgement::out, 5.0, std::nullopt},
+                                 {"end_percent", Judgement::open, 5.0, 12L}};
+    s->limits.kind = LimitsOrigin::own;
+    s->limits.statesSpeed = false;
     s->options.baud = 45.45;
     s->options.tonesHz = {1270.0, 1070.0};
     s->options.input = InputKind::twoTone;
@@ -49,6 +53,9 @@ TEST(FrameJson, AFrameComesBackAsItWas) {
     EXPECT_EQ(is.state, was.state);
     EXPECT_EQ(is.reading.distortion.biasPercent->value, was.reading.distortion.biasPercent->value);
     EXPECT_EQ(is.reading.findings->front().confirm, "turn");
+    EXPECT_EQ(is.reading.verdict.judged[1].more, 12L);
+    EXPECT_EQ(is.limits.kind, LimitsOrigin::own);
+    EXPECT_FALSE(is.limits.statesSpeed);
     EXPECT_EQ(is.options.input, InputKind::twoTone);
     EXPECT_EQ(is.lostSamples, was.lostSamples);
     ASSERT_EQ(is.traces.size(), was.traces.size());

@@ -113,10 +113,18 @@ TRUEUNIT_FIELDS(Finding) {
     f("confirm", v.confirm);
 }
 
+TRUEUNIT_FIELDS(JudgedReading) {
+    f("key", v.key);
+    f("judgement", v.judgement);
+    f("limit", v.limit);
+    f("more", v.more);
+}
+
 TRUEUNIT_FIELDS(Verdict) {
     f("limits", v.limits);
     f("within", v.within);
     f("exceeded", v.exceeded);
+    f("judged", v.judged);
 }
 
 TRUEUNIT_FIELDS(Reading) {
@@ -149,11 +157,17 @@ TRUEUNIT_FIELDS(Limits) {
     f("name", v.name);
     f("title", v.title);
     f("origin", v.origin);
+    f("kind", v.kind);
     f("bias_percent", v.biasPercent);
     f("end_percent", v.endPercent);
     f("gross_percent", v.grossPercent);
     f("synchronous_percent", v.synchronousPercent);
     f("speed_percent", v.speedPercent);
+    f("states_bias", v.statesBias);
+    f("states_end", v.statesEnd);
+    f("states_gross", v.statesGross);
+    f("states_synchronous", v.statesSynchronous);
+    f("states_speed", v.statesSpeed);
 }
 
 TRUEUNIT_FIELDS(TraceInstant) {

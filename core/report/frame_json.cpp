@@ -30,6 +30,15 @@ struct Names<SignalState> {
     static constexpr std::array kAll = {"waiting", "silent", "searching", "reading", "idle"};
 };
 
+template <>
+struct Names<Judgement> {
+    static constexpr std::array kAll = {"in", "out", "open"};
+};
+template <>
+struct Names<LimitsOrigin> {
+    static constexpr std::array kAll = {"published", "practice", "own"};
+};
+
 // ---- writing
 struct Writer {
     Json& to;
