@@ -167,6 +167,7 @@ Result<Mended> mendLogbook(const QString& path) {
     Mended mended;
     mended.setAside = freshName(path);
     if (Outcome filled = fill(path, made, mended); !filled) return filled.error();
+    QFile::remove(Store::mendedName(path));  // of a mending that was killed before the damaged file was moved
     if (!QFile::rename(made, Store::mendedName(path))) return troubleSentence(Trouble::readOnly, path);
     if (Outcome moved = setAside(path, mended.setAside); !moved) return moved.error();
     Store::takeUpMended(path);

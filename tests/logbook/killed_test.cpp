@@ -159,7 +159,8 @@ TEST_F(Killed, ADamagedLogbookIsNeverWithoutItsFrames) {
         ASSERT_TRUE(store);
         if (!(*store)->check()) {
             store->reset();
-            ASSERT_TRUE(mendLogbook(book));
+            const auto mended = mendLogbook(book);
+            ASSERT_TRUE(mended) << mended.error().text;
             store = Store::open(book);
             ASSERT_TRUE(store);
         }
