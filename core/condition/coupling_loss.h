@@ -32,6 +32,16 @@ public:
         return loss;
     }
 
+    double loss() const { return state_[0] + state_[1]; }
+
+    // Moves on by one sample along what was heard at its beginning and end, with a share of trust in the given level:
+    // 0 integrates what was heard, whatever the edge looks like, and its noise with it; 1 is step().
+    void follow(double heardBefore, double heardNow, double level, double trust) {
+        const double before = state_[0];
+        state_[0] += a_ * ((1.0 - trust) * 0.5 * (heardBefore + heardNow) + trust * (level - loss()));
+        if (a_ > 0.0) state_[1] += b_ / a_ * 0.5 * (before + state_[0]);
+    }
+
     // The line's last step, of the given height, came this many samples before the present one.
     void stepWasEarlier(double height, double samplesAgo);
 

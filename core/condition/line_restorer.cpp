@@ -16,6 +16,10 @@ constexpr double kHysteresis = 0.12;            // of the swing, either side of 
 constexpr double kRail = 0.999;                 // full scale
 constexpr double kFollowSeconds = 0.5;          // time constant of swing and offset
 constexpr double kQuietSeconds = 0.004;         // after a decision the levels are not yet steady
+constexpr double kHeardBeforeSeconds = 0.0035;  // from this long before an edge the coupling is fed with what is heard,
+constexpr double kHeardAfterSeconds = 0.005;   // until this long after it;
+constexpr double kTrustedSeconds = 0.014;      // from here on with the level alone
+constexpr double kAway = 0.2;                  // of the swing: on the way to the other level
 constexpr double kLargestError = 0.25;          // of the swing: more than that is no level error but an edge
 }  // namespace
 
@@ -44,6 +48,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     std::fill(held_.begin(), held_.end(), static_cast<float>(first));
     sum_ = first * static_cast<double>(width_);
     previous_ = level();
+    smoothBefore_ = heardBefore_ = first - offset_;
     middleCrossing_ = static_cast<double>(firstSample);
 }
 
@@ -75,11 +80,23 @@ void LineRestorer::finish(std::vector<float>& line) {
         line.push_back(restoreNext(static_cast<double>(held_[static_cast<std::size_t>(restoredCount_) & mask])));
 }
 
+// How far the decided level is trusted so many samples after an edge. Near one the line has a form of its own.
+double LineRestorer::trust(double sinceEdge) const {
+    const double seconds = sinceEdge / rateHz_;
+    return std::clamp((seconds - kHeardAfterSeconds) / (kTrustedSeconds - kHeardAfterSeconds), 0.0, 1.0);
+}
+
 // The smoothed samples lie groupDelay_ behind; the loss model of the decision runs on that clock.
 void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
-    double value = smooth - offset_ + decisionLoss_.step(level());
+    const double heard = smooth - offset_;
     const bool atRail = std::abs(smooth) >= kRail;  // it is at least so much: the sign decides
+    const double share = atRail ? 1.0 : away_ > 0 && away_ <= delay_ ? 0.0 : trust(static_cast<double>(sinceDecision_));
+    decisionLoss_.follow(smoothBefore_, heard, atRail ? std::copysign(0.5 * swing_, smooth) : level(), share);
+    smoothBefore_ = heard;
+    double value = heard + decisionLoss_.loss();
     if (atRail) value = smooth > 0.0 ? std::max(value, 0.5 * swing_) : std::min(value, -0.5 * swing_);
+    // A level that stays away without having become the other one is a wrong level: after a while it is pulled back.
+    away_ = std::abs(value - level()) < kAway * swing_ ? 0 : away_ + 1;
     const double now = static_cast<double>(heardCount_ - 1);
     if ((value >= 0.0) != (previous_ >= 0.0)) middleCrossing_ = now - value / (value - previous_);
     previous_ = value;
@@ -90,33 +107,33 @@ void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
         sinceDecision_ = 0;
         const double oldest = now - static_cast<double>(delay_) + groupDelay_ + 1.0;
         const double crossing = std::max(middleCrossing_, oldest);
-        decisionLoss_.stepWasEarlier(high_ ? swing_ : -swing_, now + 1.0 - crossing);
         transitions.push_back({crossing - groupDelay_, high_});
-        const double delay =
-            std::clamp(edgeDelays_.of(high_), -0.2 * static_cast<double>(delay_), 0.8 * static_cast<double>(delay_));
-        ahead_.push_back({transitions.back().time + delay, high_});
+        ahead_.push_back(transitions.back());
     } else if (sinceDecision_ > quiet_ && !atRail) {
-        followLevels(value - level());
+        followLevels(value - level(), follow_ * trust(static_cast<double>(sinceDecision_)));
     }
 }
 
-void LineRestorer::followLevels(double error) {
+void LineRestorer::followLevels(double error, double share) {
     if (std::abs(error) > kLargestError * swing_) return;
-    offset_ += follow_ * error;
-    swing_ += follow_ * (high_ ? error : -error);
+    offset_ += share * error;
+    swing_ += share * (high_ ? error : -error);
 }
 
-float LineRestorer::restoreNext(double heard) {
-    const auto now = static_cast<double>(restoredCount_);
+float LineRestorer::restoreNext(double sample) {
+    const auto now = static_cast<double>(restoredCount_++);
     while (!ahead_.empty() && ahead_.front().time <= now) {
-        const Transition t = ahead_.front();
+        lastEdge_ = ahead_.front().time;
+        restoreHigh_ = ahead_.front().up;
         ahead_.pop_front();
-        restoreHigh_ = t.up;
-        restoreLoss_.stepWasEarlier(t.up ? swing_ : -swing_, now - t.time);
     }
-    ++restoredCount_;
-    const double lost = restoreLoss_.step(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_);
-    return static_cast<float>((heard - offset_ + lost) / swing_ + 0.5);
+    const double heard = sample - offset_;
+    const double level = restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_;
+    const bool atRail = std::abs(sample) >= kRail;
+    const bool before = !ahead_.empty() && ahead_.front().time - now < kHeardBeforeSeconds * rateHz_;
+    restoreLoss_.follow(heardBefore_, heard, level, atRail ? 1.0 : before ? 0.0 : trust(now - lastEdge_));
+    heardBefore_ = heard;
+    return static_cast<float>((heard + restoreLoss_.loss()) / swing_ + 0.5);
 }
 
 }  // namespace trueunit

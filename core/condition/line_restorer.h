@@ -29,13 +29,12 @@ public:
     double offset() const { return offset_; }
     bool high() const { return high_; }
     void setCoupling(const HighPass& coupling);
-    // By how many samples an edge of either direction counts later than its middle, for the coupling. 0 at first.
-    void setEdgeDelays(const EdgeDelays& samples) { edgeDelays_ = samples; }
 
 private:
-    float restoreNext(double heard);
+    float restoreNext(double sample);
+    double trust(double sinceEdge) const;
     void decide(double smooth, std::vector<Transition>& transitions);
-    void followLevels(double error);
+    void followLevels(double error, double share);
     double level() const { return high_ ? 0.5 * swing_ : -0.5 * swing_; }
 
     double rateHz_;
@@ -58,11 +57,14 @@ private:
     double previous_ = 0.0;  // smoothed and restored, last sample
     double middleCrossing_ = 0.0;
     std::size_t sinceDecision_ = 0;
+    std::size_t away_ = 0;       // samples that the line has been off its level
+    double smoothBefore_ = 0.0;  // as heard, less the offset
 
     // Restoration: follows delay_ samples behind, with the transitions at their times.
     CouplingLoss restoreLoss_;
     bool restoreHigh_;
-    EdgeDelays edgeDelays_;
+    double heardBefore_ = 0.0;
+    double lastEdge_ = -1e12;
     std::deque<Transition> ahead_;
 };
 

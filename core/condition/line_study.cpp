@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/condition/coupling_regression.h"
 #include "core/condition/high_pass_search.h"
 #include "core/condition/line_restorer.h"
 #include "core/condition/line_trial.h"
@@ -116,6 +117,7 @@ Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
     markBlind(s, blindAfter);
     Trial best = tryHighPass(s, HighPass{});
     if (!coupled) return best;
+    if (const auto coupling = regressCoupling(s)) return coupling->a > 0.0 ? tryHighPass(s, *coupling) : best;
     const Trial one = bestOnePole(s);
     const auto audible = [](const Trial& t) { return t.fit.coupling.a > kLowestCorner; };
     if (audible(one) && best.squares > kOnePoleGain * one.squares) best = one;
@@ -145,7 +147,6 @@ struct Look {
 
 Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, const Look& look) {
     LineRestorer restorer(first.fit, look.rateHz);
-    restorer.setEdgeDelays(look.delays);
     std::vector<float> line;
     Stretch s;
     restorer.push(heard, line, s.transitions);

@@ -34,7 +34,6 @@ void EdgeFinder::push(std::span<const float> samples, std::vector<Edge>& out) {
     std::vector<Transition> raw;
     restorer_.push(samples, line, raw);
     pass(line, raw, false, out);
-    restorer_.setEdgeDelays(edgeDelays());
     if (refineAt_ != UINT64_MAX) refineCoupling(samples);
 }
 
