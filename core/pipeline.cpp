@@ -13,6 +13,7 @@
 #include "core/detect/edge_finder.h"
 #include "core/frame/code_table.h"
 #include "core/frame/framing_follower.h"
+#include "core/frame/one_clock.h"
 #include "core/measure/character_log.h"
 #include "core/report/compose_reading.h"
 #include "core/report/find_faults.h"
@@ -95,6 +96,7 @@ struct Pipeline::Stages {
     void keepStamp(const Character& c);
     InputReading inputReading() const;
     NoReading whyNoReading() const;
+    bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     Reading reading(bool final);
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;
@@ -251,11 +253,19 @@ void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
             c.due = tape->expected[tape->expected.size() - 1 - (tapeEnd - c.number)];
 }
 
+bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {
+    if (!framing.framed()) return false;
+    std::vector<const Character*> characters;
+    for (const LoggedCharacter* c : recent) characters.push_back(&c->character);
+    return runsOnOneClock(characters, framing.framing().unitSeconds);
+}
+
 // A running window takes the parts of the displacement anew every few characters only.
 Reading Pipeline::Stages::reading(bool final) {
     const auto recent = log.last(kJudgedCharacters);
     const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
-    if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size())) {
+    if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size()) ||
+        onOneClock(recent)) {
         Reading r = composeReading({}, options, limits, inputReading());
         r.notes.push_back(sentenceOf(whyNoReading()));
         r.findings = findingsOfNothing(whyNoReading(), r.input);

@@ -84,18 +84,5 @@ TEST(EdgeShape, TheZoneHoldsAllOfTheEdgeAndNotMuchMore) {
     }
 }
 
-TEST(EdgeShape, TheCentroidOfAnExponentialEdgeLiesBehindItsMiddle) {
-    // The mean of an exponential distribution is tau, its median tau ln 2.
-    const double tau = 10.0;
-    const EdgeShape shape = learned(
-        [&](double t) {
-            const double late = t + tau * std::numbers::ln2;
-            return late > 0.0 ? 1.0 - std::exp(-late / tau) : 0.0;
-        },
-        0.003);
-    EXPECT_NEAR(shape.centroidDelay(), tau * (1.0 - std::numbers::ln2), 0.4);
-    EXPECT_NEAR(learned([](double t) { return gaussianStep(t, 8.0); }, 0.003).centroidDelay(), 0.0, 0.3);
-}
-
 }  // namespace
 }  // namespace trueunit

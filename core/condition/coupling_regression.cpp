@@ -21,8 +21,8 @@ constexpr std::array<double, 3> kTailSeconds{0.001, 0.002, 0.004};
 constexpr std::size_t kFewestSamples = 40;  // of a piece
 constexpr double kHighestHz = 80.0;
 constexpr double kMostClipped = 0.002;
-constexpr double kLowestCorner = 0.5;   // 1/s (0.08 Hz): lower ones are none
-constexpr double kOnePoleGain = 1.01;   // a pole must lower the sum of squares by this factor to be believed
+constexpr double kLowestCorner = 0.5;  // 1/s (0.08 Hz): lower ones are none
+constexpr double kOnePoleGain = 1.01;  // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.01;
 
 // What explains a sample: its level, the tails of the last edge by direction, the integrals. And the sample itself.
@@ -165,8 +165,7 @@ struct Equations {
             least = squares;
             best = coupling;
         };
-        if (const auto x = solveWithoutDisguise(onePole))
-            offer({-(*x)[kFirst], 0.0}, onePole.left(*x), kOnePoleGain);
+        if (const auto x = solveWithoutDisguise(onePole)) offer({-(*x)[kFirst], 0.0}, onePole.left(*x), kOnePoleGain);
         if (const auto x = solveWithoutDisguise(twoPoles))
             offer({-(*x)[kFirst], -(*x)[kSecond]}, twoPoles.left(*x), kTwoPoleGain);
         return best;

@@ -18,13 +18,6 @@ struct LineFit {
     std::array<double, 2> lossAtStart{0.0, 0.0};  // state of the coupling there, in swings
 };
 
-// A slow edge counts for the coupling from the centroid of its change on, later than its middle by this much.
-struct EdgeDelays {
-    double up = 0.0;
-    double down = 0.0;
-    double of(bool rising) const { return rising ? up : down; }
-};
-
 // A change of level as first seen; time in samples, sub-sample but not yet refined.
 struct Transition {
     double time = 0.0;

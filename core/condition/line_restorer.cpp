@@ -17,9 +17,9 @@ constexpr double kRail = 0.999;                 // full scale
 constexpr double kFollowSeconds = 0.5;          // time constant of swing and offset
 constexpr double kQuietSeconds = 0.004;         // after a decision the levels are not yet steady
 constexpr double kHeardBeforeSeconds = 0.0035;  // from this long before an edge the coupling is fed with what is heard,
-constexpr double kHeardAfterSeconds = 0.005;   // until this long after it;
-constexpr double kTrustedSeconds = 0.014;      // from here on with the level alone
-constexpr double kAway = 0.2;                  // of the swing: on the way to the other level
+constexpr double kHeardAfterSeconds = 0.005;    // until this long after it;
+constexpr double kTrustedSeconds = 0.014;       // from here on with the level alone
+constexpr double kAway = 0.2;                   // of the swing: on the way to the other level
 constexpr double kLargestError = 0.25;          // of the swing: more than that is no level error but an edge
 }  // namespace
 
@@ -133,6 +133,7 @@ float LineRestorer::restoreNext(double sample) {
     const bool before = !ahead_.empty() && ahead_.front().time - now < kHeardBeforeSeconds * rateHz_;
     restoreLoss_.follow(heardBefore_, heard, level, atRail ? 1.0 : before ? 0.0 : trust(now - lastEdge_));
     heardBefore_ = heard;
+    if (atRail) return sample > 0.0 ? 1.0F : 0.0F;
     return static_cast<float>((heard + restoreLoss_.loss()) / swing_ + 0.5);
 }
 

@@ -14,8 +14,10 @@ namespace trueunit {
 // Gives the line its levels back. In: samples as heard. Out: the line scaled to 0 (low) and 1 (high), late by
 // delay() samples, and the transitions seen in it, each before the samples around it are let go.
 //
-// The levels decided so far are sent through a model of the coupling and what it loses is added to the samples: a
-// level holds for any length of time and no noise is integrated. Swing and offset follow the signal slowly.
+// What the coupling loses is added to the samples. Its model is fed near an edge with what is heard, so that the edge
+// may have any form, and further away with the level that was decided: a level holds for any length of time and hardly
+// any noise is integrated. Swing and offset follow the signal slowly. A sample at the rail was cut off there: all that
+// is known of it is the side, and it comes out as exactly 0 or 1.
 // Analysis thread; a fixed cost a sample; the result does not depend on how the samples are chopped.
 class LineRestorer {
 public:

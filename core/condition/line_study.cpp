@@ -26,8 +26,9 @@ constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-lev
 constexpr double kLowestCorner = 0.5;     // 1/s (0.08 Hz): lower ones are none
 constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.03;
-constexpr float kRail = 0.999F;    // full scale
-constexpr double kSilence = 1e-5;  // full scale
+constexpr double kSquareShare = 0.9;  // of the samples at the rail
+constexpr float kRail = 0.999F;       // full scale
+constexpr double kSilence = 1e-5;     // full scale
 
 Stretch thin(std::span<const float> heard, double rateHz) {
     const auto q = std::max<std::size_t>(1, static_cast<std::size_t>(rateHz / kStudyRateHz));
@@ -56,13 +57,13 @@ std::vector<double> meanSteps(const std::vector<double>& x, std::size_t w) {
     return steps;
 }
 
-// A height that the transitions reach: high percentile of the largest steps of short stretches.
-double stepHeight(const std::vector<double>& steps, double rateHz) {
+// A height that the transitions of one direction reach: high percentile of the largest steps of short stretches.
+double stepHeight(const std::vector<double>& steps, double rateHz, double direction) {
     const auto chunk = static_cast<std::size_t>(0.05 * rateHz);
     std::vector<double> largest;
     for (std::size_t i = 0; i + chunk <= steps.size(); i += chunk) {
         double m = 0.0;
-        for (std::size_t j = i; j < i + chunk; ++j) m = std::max(m, std::abs(steps[j]));
+        for (std::size_t j = i; j < i + chunk; ++j) m = std::max(m, direction * steps[j]);
         largest.push_back(m);
     }
     if (largest.empty()) return 0.0;
@@ -74,16 +75,18 @@ double stepHeight(const std::vector<double>& steps, double rateHz) {
 void findTransitions(Stretch& s, double windowSeconds) {
     const auto w = std::max<std::size_t>(2, static_cast<std::size_t>(windowSeconds * s.rateHz));
     const std::vector<double> steps = meanSteps(s.heard, w);
-    const double threshold = 0.5 * stepHeight(steps, s.rateHz);
+    // A slow edge behind a high corner is a small step, the sharp one the other way a large one.
+    const double rising = 0.5 * stepHeight(steps, s.rateHz, 1.0);
+    const double falling = 0.5 * stepHeight(steps, s.rateHz, -1.0);
     s.transitions.clear();
-    if (!(threshold > kSilence)) return;
+    if (!(rising > kSilence && falling > kSilence)) return;
     double lastHeight = 0.0;
     for (std::size_t i = w; i + w < steps.size(); ++i) {
         const double height = std::abs(steps[i]);
-        if (height < threshold) continue;
+        if (height < (steps[i] > 0.0 ? rising : falling)) continue;
         bool peak = true;
         for (std::size_t j = i - w; j <= i + w && peak; ++j)
-            peak = std::abs(steps[j]) < height || (std::abs(steps[j]) == height && j >= i);
+            peak = std::abs(steps[j]) < height || steps[j] * steps[i] < 0.0 || (std::abs(steps[j]) == height && j >= i);
         if (!peak) continue;
         double moment = 0.0;
         double weight = 0.0;
@@ -103,7 +106,10 @@ void findTransitions(Stretch& s, double windowSeconds) {
 }
 
 void markBlind(Stretch& s, double secondsAfter) {
-    s.blind = s.clipped;
+    // A line that is hardly ever off the rails has them for its levels.
+    const auto clipped = static_cast<double>(std::count(s.clipped.begin(), s.clipped.end(), 1));
+    const bool square = clipped > kSquareShare * static_cast<double>(s.clipped.size());
+    s.blind = square ? std::vector<char>(s.clipped.size(), 0) : s.clipped;
     const double reach = kBlindSeconds * s.rateHz;
     for (const Transition& t : s.transitions) {
         const auto from = static_cast<std::size_t>(std::max(0.0, t.time - reach));
@@ -139,33 +145,26 @@ double stepNoise(const Stretch& s, double swing) {
 }
 
 // The restorer places transitions better than the mean steps do, slow edges above all: once more with those.
-struct Look {
-    double rateHz;
-    bool coupled;
-    EdgeDelays delays;  // samples
-};
-
-Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, const Look& look) {
-    LineRestorer restorer(first.fit, look.rateHz);
+Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz, bool coupled) {
+    LineRestorer restorer(first.fit, rateHz);
     std::vector<float> line;
     Stretch s;
     restorer.push(heard, line, s.transitions);
     s.heard = before.heard;
     s.clipped = before.clipped;
     s.rateHz = before.rateHz;
-    const double q = look.rateHz / s.rateHz;
-    for (Transition& t : s.transitions)
-        t.time = (t.time + look.delays.of(t.up) + 0.5) / q - 0.5;  // centre of the thinned samples
-    const Trial near = bestFit(s, look.coupled, kBlindSeconds, true);
+    const double q = rateHz / s.rateHz;
+    for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
+    const Trial near = bestFit(s, coupled, kBlindSeconds, true);
     if (!(near.fit.swing > 0.0) || near.fit.residual < kUnexplained * stepNoise(s, near.fit.swing)) return near;
     // More is left than noise: perhaps slow edges, whose tails pass for coupling. Look away for longer.
-    const Trial far = bestFit(s, look.coupled, kLongBlindSeconds, true);
+    const Trial far = bestFit(s, coupled, kLongBlindSeconds, true);
     return far.fit.swing > 0.0 && far.fit.residual < kTailGain * near.fit.residual ? far : near;
 }
 
 }  // namespace
 
-std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled, const EdgeDelays& delays) {
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
     Stretch s = thin(heard, rateHz);
     Trial best;
     for (const double window : {0.0015, 0.005}) {
@@ -175,7 +174,7 @@ std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bo
         if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
     }
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
-    const Trial second = again(s, best, heard, {rateHz, coupled, delays});
+    const Trial second = again(s, best, heard, rateHz, coupled);
     if (second.fit.swing > 0.0 && second.fit.residual < 1.1 * best.fit.residual) best = second;
     if (best.fit.residual > kLargestResidual) return std::nullopt;
     return best.fit;

@@ -9,10 +9,8 @@
 namespace trueunit {
 
 // Looks at a stretch of samples as a whole (two seconds and more) and finds the keyed line in it: swing, offset and
-// the one or two poles of the coupling, by least squares of the whole stretch. Edge delays, in samples, are those
-// learned from an earlier look. Empty when no two-level signal of at least ten transitions explains it. Pure; some tens
-// of milliseconds for four seconds of input.
-std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled = true,
-                                 const EdgeDelays& delays = {});
+// the one or two poles of the coupling, by least squares of the whole stretch. Empty when no two-level signal of at
+// least ten transitions explains it. Pure; some milliseconds for four seconds of input.
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled = true);
 
 }  // namespace trueunit

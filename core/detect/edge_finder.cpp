@@ -37,10 +37,6 @@ void EdgeFinder::push(std::span<const float> samples, std::vector<Edge>& out) {
     if (refineAt_ != UINT64_MAX) refineCoupling(samples);
 }
 
-EdgeDelays EdgeFinder::edgeDelays() const {
-    return {timer_.shapes()[1].centroidDelay(), timer_.shapes()[0].centroidDelay()};
-}
-
 void EdgeFinder::finish(std::vector<Edge>& out) {
     std::vector<float> line;
     restorer_.finish(line);
@@ -80,7 +76,7 @@ void EdgeFinder::refineCoupling(std::span<const float> samples) {
     if (recent_.size() < refineAt_) return;
     refineAt_ = UINT64_MAX;
     const std::vector<float> stretch = std::exchange(recent_, {});
-    const auto again = studyLine(stretch, rateHz_, true, edgeDelays());
+    const auto again = studyLine(stretch, rateHz_);
     if (!again) return;
     restorer_.setCoupling(again->coupling);
     line_.fit.coupling = again->coupling;

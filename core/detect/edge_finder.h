@@ -40,7 +40,6 @@ public:
 private:
     void pass(std::vector<float>& line, const std::vector<Transition>& raw, bool last, std::vector<Edge>& out);
     void refineCoupling(std::span<const float> samples);
-    EdgeDelays edgeDelays() const;  // samples, as learned
 
     FoundLine line_;
     double rateHz_;

@@ -109,12 +109,6 @@ void EdgeShape::adopt(const std::vector<double>& smooth, double zoneLevel) {
     const auto middle = static_cast<std::ptrdiff_t>((reach_ + crossing(0.5)) * kFinePerSample);
     before_ = std::clamp(1.15 * (reach_ - settles(middle, -1, 0.0, zoneLevel)) + 1.0, smallestZone_, reach_);
     after_ = std::clamp(1.15 * (settles(middle, 1, 1.0, zoneLevel) - reach_) + 1.0, smallestZone_, reach_);
-    double late = 0.0;
-    for (std::size_t i = 0; i < value_.size(); ++i) {
-        const double t = static_cast<double>(i) / kFinePerSample - reach_;
-        if (t >= -before_ && t <= after_) late += ((t > 0.0 ? 1.0 : 0.0) - value_[i]) / kFinePerSample;
-    }
-    centroidDelay_ = late - crossing(0.5);
 }
 
 // Samples from the start of the grid to where the form has come to the target and stays there: three stretches in a

@@ -27,8 +27,6 @@ public:
     double after() const { return after_; }
     double sliceOffset() const { return slice_; }  // of the slice crossing from the reference
     double riseSamples() const { return rise_; }   // 10 to 90 %
-    // How much later than the middle of the swing the edge counts for what integrates it, such as the coupling.
-    double centroidDelay() const { return centroidDelay_; }
     int edges() const { return edges_; }
     double reach() const { return reach_; }  // samples either side that learning covers
 
@@ -49,7 +47,6 @@ private:
     std::vector<double> count_;
     std::vector<double> value_;  // on the grid
     std::vector<double> slope_;  // on the grid, per sample
-    double centroidDelay_ = 0.0;
     double before_ = 0.0;
     double after_ = 0.0;
     double slice_ = 0.0;

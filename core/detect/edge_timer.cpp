@@ -145,12 +145,14 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
     const double zone = std::max(shape.before(), shape.after());
     const double scale = 1.0 / (levels.after - levels.before);
     double t = at - shape.sliceOffset();
+    const bool useAll = allFlattened(t - shape.before(), t + shape.after());
     for (int round = 0; round < 8; ++round) {
         const double from = std::max(t - shape.before(), static_cast<double>(begin_));
         const double to = std::min(t + shape.after(), static_cast<double>(end_) - 1.0);
         double numerator = 0.0;
         double denominator = 0.0;
         for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            if (!useAll && flattened(i)) continue;
             const double r = static_cast<double>(i) - t;
             const double slope = shape.slope(r);
             const double z = (sample(i) - levels.slope * (static_cast<double>(i) - at) - levels.before) * scale;
@@ -163,6 +165,13 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
         if (std::abs(move) < 1e-4) break;
     }
     return std::abs(t - at) < 3.0 * zone ? t : at - shape.sliceOffset();
+}
+
+bool EdgeTimer::allFlattened(double from, double to) const {
+    const double last = std::min(to, static_cast<double>(end_) - 1.0);
+    for (double i = std::max(std::ceil(from), static_cast<double>(begin_)); i <= last; i += 1.0)
+        if (!flattened(static_cast<std::uint64_t>(i))) return false;
+    return true;
 }
 
 // A bouncing contact: its instant is the first crossing of the slice; the form of the edge is lost in the bounce.
@@ -194,6 +203,7 @@ double EdgeTimer::crossSettled(double at, bool up) const {
         const double from = std::max(t - half, static_cast<double>(begin_));
         const double to = std::min(t + half, static_cast<double>(end_) - 1.0);
         for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
+            if (flattened(i)) continue;
             const double u = (static_cast<double>(i) - t) / half;
             parabola.add({1.0, u, u * u}, sample(i) - height);
         }

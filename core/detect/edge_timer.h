@@ -63,6 +63,12 @@ private:
     double crossFirst(const HeldTransition& held) const;
     void followNoise(const HeldTransition& held, double at);
     void followSettled(const HeldTransition& held, double at);
+    // At the rail, and so without a word on when the edge was.
+    bool flattened(std::uint64_t i) const {
+        const float v = ring_[i & (ring_.size() - 1)];
+        return v == 0.0F || v == 1.0F;
+    }
+    bool allFlattened(double from, double to) const;
     double sample(std::uint64_t i) const { return static_cast<double>(ring_[i & (ring_.size() - 1)]); }
 
     double rateHz_;

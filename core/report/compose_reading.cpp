@@ -20,6 +20,8 @@ namespace {
 constexpr double kClockPercent = 0.01;
 constexpr double kTrimmedClockPercent = 0.001;
 constexpr double kPlacingPercent = 0.01;
+constexpr double kClippedPercent = 0.25;  // coupled and cut off: what the card lost is not all known
+constexpr double kClipMatters = 0.5;      // percent of the samples
 constexpr double kFrontEndShare = 0.015;  // of a demodulator's rise: the largest error met with tones at 30 dB
 
 Measured scaled(Measured m, double factor, double calibration = 0.0) {
@@ -229,7 +231,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     readSpeed(r, *fit, unitCharacters, nominal, levels, clock);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
-    readDistortion(r, *fit, window, nominal, levels, frontEnd);
+    const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
+    readDistortion(r, *fit, window, nominal, levels, std::hypot(frontEnd, cut ? kClippedPercent : 0.0));
+    if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readParts(r, characters.parts);
     readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);

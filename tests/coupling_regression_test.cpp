@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/condition/coupling_regression.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "tests/support/plain_sender.h"
+#include "tests/support/texts.h"
+
+namespace trueunit {
+namespace {
+
+// As the study of a line would have it, with every transition where it was sent.
+Stretch stretchOf(test::PlainSender& sender) {
+    constexpr std::size_t kThinned = 16;
+    const std::vector<float> heard = sender.send(test::mixedText(20, 3));
+    Stretch s;
+    s.rateHz = sender.rateHz / kThinned;
+    for (std::size_t i = 0; i + kThinned <= heard.size(); i += kThinned) {
+        double sum = 0.0;
+        for (std::size_t j = 0; j < kThinned; ++j) sum += static_cast<double>(heard[i + j]);
+        s.heard.push_back(sum / kThinned);
+        s.clipped.push_back(0);
+    }
+    for (const auto& i : sender.instants) s.transitions.push_back({i.seconds * s.rateHz - 0.5, i.toMark});
+    return s;
+}
+
+class CouplingRegression : public ::testing::TestWithParam<std::vector<double>> {};
+
+// Rise time constants of a loop with magnets in series; falling at once.
+TEST_P(CouplingRegression, FindsThePolesWhateverFormTheEdgesHave) {
+    for (const double tau : {0.0001, 0.001, 0.002, 0.004})
+        for (const double snr : {60.0, 30.0}) {
+            test::PlainSender sender;
+            sender.edge = test::PlainSender::Edge::exponential;
+            sender.rise = tau * std::log(9.0);
+            sender.fall = 200e-6;
+            sender.polesHz = GetParam();
+            sender.snrDb = snr;
+            const HighPass truth = HighPass::ofCorners(GetParam()[0], GetParam().size() > 1 ? GetParam()[1] : 0.0);
+            const auto found = regressCoupling(stretchOf(sender));
+            ASSERT_TRUE(found) << tau;
+            EXPECT_NEAR(found->a, truth.a, 0.02 * truth.a) << tau << ", " << snr;
+            EXPECT_NEAR(found->b, truth.b, 0.02 * truth.b + 1e-9) << tau << ", " << snr;
+        }
+}
+
+INSTANTIATE_TEST_SUITE_P(Poles, CouplingRegression,
+                         ::testing::Values(std::vector<double>{0.5}, std::vector<double>{8.0},
+                                           std::vector<double>{40.0}, std::vector<double>{25.0, 8.0},
+                                           std::vector<double>{40.0, 40.0}));
+
+TEST(CouplingRegression, AnUncoupledLineHasNoPole) {
+    test::PlainSender sender;
+    sender.snrDb = 30.0;
+    const auto found = regressCoupling(stretchOf(sender));
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->a, 0.0);
+}
+
+TEST(CouplingRegression, WhatIsCutOffCannotBeIntegrated) {
+    test::PlainSender sender;
+    sender.polesHz = {8.0};
+    Stretch s = stretchOf(sender);
+    for (std::size_t i = 0; i < s.clipped.size(); i += 50) s.clipped[i] = 1;
+    EXPECT_FALSE(regressCoupling(s));
+}
+
+}  // namespace
+}  // namespace trueunit

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whole path on inputs that leave little to go by: cut off, slow edges behind a high corner, data that are no
+// characters.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+#include "tests/support/measure_twice.h"
+#include "tests/support/plain_sender.h"
+#include "tests/support/texts.h"
+
+namespace trueunit {
+namespace {
+
+using test::PlainSender;
+
+Reading clippedReading(double swing, std::vector<double> poles) {
+    PlainSender sender;
+    sender.swing = swing;
+    sender.polesHz = std::move(poles);
+    sender.biasPercent = 5.0;
+    sender.snrDb = 45.0;
+    std::vector<float> heard = sender.send(test::mixedText(80, 4));
+    for (float& v : heard) v = std::clamp(v, -1.0F, 1.0F);
+    return test::measureTwice(heard, sender.rateHz).reading();
+}
+
+TEST(HardInput, ALineAlwaysAtTheRailsIsReadByThem) {
+    const Reading r = clippedReading(2.1, {});
+    ASSERT_TRUE(r.distortion.biasPercent);
+    EXPECT_NEAR(r.distortion.biasPercent->value, 5.0, 0.1);
+    EXPECT_GT(r.input.clippedPercent, 90.0);
+}
+
+TEST(HardInput, ABadlyClippedCoupledLineIsReadWithinWhatIsStated) {
+    for (const double swing : {1.9, 2.5, 3.0}) {
+        const Reading r = clippedReading(swing, {8.0});
+        ASSERT_TRUE(r.distortion.biasPercent) << swing;
+        EXPECT_GT(r.distortion.biasPercent->uncertainty, 0.2);
+        EXPECT_NEAR(r.distortion.biasPercent->value, 5.0, r.distortion.biasPercent->uncertainty) << swing;
+        EXPECT_TRUE(std::any_of(r.notes.begin(), r.notes.end(),
+                                [](const std::string& n) { return n.find("clipped") != std::string::npos; }));
+    }
+}
+
+TEST(HardInput, ASlowRiseBehindAHighCornerIsRead) {
+    for (const double tau : {0.002, 0.003})
+        for (const double pole : {8.0, 25.0}) {
+            PlainSender sender;
+            sender.edge = PlainSender::Edge::exponential;
+            sender.rise = tau * std::log(9.0);
+            sender.fall = 200e-6;
+            sender.polesHz = {pole};
+            sender.snrDb = 40.0;
+            const std::vector<float> heard = sender.send(test::mixedText(80, 3));
+            const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+            ASSERT_TRUE(r.distortion.biasPercent) << tau << " s, " << pole << " Hz";
+            EXPECT_NEAR(r.distortion.biasPercent->value, 0.0, 0.3) << tau << " s, " << pole << " Hz";
+        }
+}
+
+// Each bit a change in its middle, 50 bits a second. A fair part of it looks like characters of 100 baud.
+TEST(HardInput, SplitPhaseDataGiveNoReading) {
+    for (const unsigned seed : {5U, 18U}) {
+        std::mt19937_64 random(seed);
+        Pipeline pipeline(48000.0, Options{}, Limits{});
+        std::vector<float> block(4800);
+        bool high = true;
+        for (std::size_t n = 0; n < 18 * 48000;) {
+            for (float& v : block) {
+                if (n % 960 == 0) high = (random() & 1U) != 0;
+                v = high == (n % 960 < 480) ? 0.4F : -0.4F;
+                ++n;
+            }
+            pipeline.push(block);
+            if (n % 48000 != 0) continue;
+            EXPECT_FALSE(pipeline.reading().valid()) << seed << ", " << n / 48000 << " s";
+        }
+    }
+}
+
+}  // namespace
+}  // namespace trueunit
