@@ -22,6 +22,7 @@ const QStringList kMeasuring = {"baud",  "stop",   "code",  "expect",    "input"
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
+        {"open", {Kind::window, false, false, kMeasuring}},
         {"measure", {Kind::measure, true, false, kMeasuring + QStringList{"json"}}},
         {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
@@ -149,7 +150,7 @@ std::optional<Error> strayOption(const QCommandLineParser& parser, const QString
 std::optional<Error> readOperands(const QCommandLineParser& parser, const CommandRule& rule, Command& command) {
     const QStringList operands = parser.positionalArguments();
     const std::string name = operands.front().toStdString();
-    const qsizetype wanted = rule.needsFile || rule.kind == Kind::picture ? 2 : 1;
+    const qsizetype wanted = rule.needsFile || rule.kind == Kind::picture || rule.kind == Kind::window ? 2 : 1;
     if (operands.size() < wanted && rule.needsFile)
         return Error{"trueunit " + name + " wants a " + (rule.kind == Kind::render ? "scenario" : "recording") + "."};
     if (operands.size() > wanted)
@@ -202,6 +203,7 @@ std::string helpText() {
     return R"(Trueunit measures the timing of start-stop telegraph senders through a sound card.
 
   trueunit                                open the bench window; the demonstration plays until an input is chosen
+  trueunit open [FILE]                    the same, playing a recording or a scenario
   trueunit measure RECORDING [--json]     readings of a WAV, FLAC or other recording
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC

@@ -69,7 +69,10 @@ int runWindow(const Command& command) {
     const Result<Limits> limits = chosenLimits(command, settings);
     if (!limits) return refuse(limits.error());
     Session session(merged(settings.options, command.options), *limits);
-    listenAsBefore(session, settings);
+    if (command.file.empty())
+        listenAsBefore(session, settings);
+    else if (const Outcome playing = playFile(session, command.file); !playing)
+        return refuse(playing.error());
     MainWindow window(session);
     window.show();
     const int code = QApplication::exec();

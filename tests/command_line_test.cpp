@@ -22,6 +22,15 @@ std::string refusal(const QStringList& arguments) {
 
 TEST(CommandLine, NothingOpensTheWindow) { EXPECT_EQ(parsed({}).kind, Command::Kind::window); }
 
+TEST(CommandLine, OpenOpensTheWindowOnAFile) {
+    const Command c = parsed({"open", "a.scenario.json", "--window", "8"});
+    EXPECT_EQ(c.kind, Command::Kind::window);
+    EXPECT_EQ(c.file, "a.scenario.json");
+    EXPECT_EQ(c.options.windowCharacters, 8);
+    EXPECT_EQ(parsed({"open"}).file, "");
+    EXPECT_NE(refusal({"open", "a.wav", "b.wav"}), "");
+}
+
 TEST(CommandLine, MeasureTakesARecordingAndEverySharedOption) {
     const Command c = parsed({"measure", "a.wav", "--json", "--baud", "45.45", "--stop", "1.42", "--code", "ita2-us",
                               "--expect", "RY", "--input", "two-tone", "--window", "128", "--slice", "40"});
@@ -121,7 +130,7 @@ TEST(CommandLine, UnusableArgumentsGiveOneSentence) {
 TEST(CommandLine, TheHelpNamesEveryCommandAndOption) {
     const std::string help = helpText();
     for (const char* word :
-         {"measure", "report", "render", "inputs", "--json", "--baud", "--stop", "--code", "--expect", "--input",
-          "--window", "--slice", "--out", "--machine", "--seconds", "--rate", "--bits"})
+         {"open", "measure", "report", "render", "inputs", "--json", "--baud", "--stop", "--code", "--expect",
+          "--input", "--window", "--slice", "--out", "--machine", "--seconds", "--rate", "--bits"})
         EXPECT_NE(help.find(word), std::string::npos) << word;
 }
