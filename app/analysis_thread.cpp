@@ -18,9 +18,11 @@ constexpr std::chrono::milliseconds kSleep{4};  // less than a block of 256 at 4
 // One pipeline at a time, and the snapshots made of it.
 class Run {
 public:
-    Run(SampleRing& ring, LatestSnapshot& latest, double rateHz, const Options& options, const Limits& limits)
+    Run(SampleRing& ring, LatestSnapshot& latest, double rateHz, const Options& options, const Limits& limits,
+        RecentInput* recent)
         : ring_(ring),
           latest_(latest),
+          recent_(recent),
           rateHz_(rateHz),
           options_(options),
           limits_(limits),
@@ -38,6 +40,7 @@ public:
     }
 
     void restart() {
+        if (recent_) recent_->clear();
         pipeline_ = Pipeline(rateHz_, options_, limits_);
         fresh_ = true;
     }
@@ -45,6 +48,7 @@ public:
     // One block at most, so that publishing keeps its pace while a backlog is worked off.
     bool step() {
         if (finished_ || !ring_.tryPop(block_)) return false;
+        if (recent_) recent_->push(block_);
         pipeline_.push(block_);
         fresh_ = true;
         return true;
@@ -72,6 +76,7 @@ public:
 private:
     SampleRing& ring_;
     LatestSnapshot& latest_;
+    RecentInput* recent_;
     const double rateHz_;
     Options options_;
     Limits limits_;
@@ -84,8 +89,9 @@ private:
 
 }  // namespace
 
-AnalysisThread::AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits)
-    : ring_(ring), latest_(latest), rateHz_(rateHz) {
+AnalysisThread::AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits,
+                               std::shared_ptr<RecentInput> recent)
+    : ring_(ring), latest_(latest), rateHz_(rateHz), recent_(std::move(recent)) {
     thread_ = std::jthread([this, first = Change{std::move(options), std::move(limits)}](const std::stop_token& stop) {
         run(stop, first);
     });
@@ -112,7 +118,7 @@ AnalysisThread::Requests AnalysisThread::takeRequests() {
 }
 
 void AnalysisThread::run(const std::stop_token& stop, const Change& first) {
-    Run run(ring_, latest_, rateHz_, first.options, first.limits);
+    Run run(ring_, latest_, rateHz_, first.options, first.limits, recent_.get());
     bool finishing = false;
     while (!stop.stop_requested()) {
         const Requests wanted = takeRequests();

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <mutex>
 #include <optional>
 #include <thread>
 
+#include "core/acquire/recent_input.h"
 #include "core/acquire/sample_ring.h"
 #include "core/options.h"
 #include "core/report/latest_snapshot.h"
@@ -13,12 +15,14 @@
 namespace trueunit {
 
 // Pops the ring, owns the pipeline, publishes snapshots: at most forty a second, so a character is shown within 25 ms
-// of its being measured. Ring and latest are the owner's and outlive this object.
+// of its being measured. Ring and latest are the owner's and outlive this object. Every block goes to recent as well,
+// when there is one.
 //
 // Threads: constructor, destructor, change and finish belong to the owner; all else happens on the thread inside.
 class AnalysisThread {
 public:
-    AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits);
+    AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits,
+                   std::shared_ptr<RecentInput> recent = nullptr);
 
     // From the next block on. What concerns the readings only leaves the record as it is; for the rest the record
     // begins anew, and what has been learned of the wiring is kept as far as it still holds.
@@ -45,6 +49,7 @@ private:
     SampleRing& ring_;
     LatestSnapshot& latest_;
     const double rateHz_;
+    const std::shared_ptr<RecentInput> recent_;
     std::mutex mutex_;
     Requests requests_;    // guarded by mutex_
     std::jthread thread_;  // last: it starts when all else is there, and ends first

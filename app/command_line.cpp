@@ -4,6 +4,8 @@
 #include <QCommandLineParser>
 #include <map>
 
+#include "app/sending_options.h"
+
 namespace trueunit {
 
 namespace {
@@ -27,6 +29,8 @@ const std::map<QString, CommandRule>& commandRules() {
         {"report", {Kind::report, true, true, kMeasuring + QStringList{"out", "machine"}}},
         {"render", {Kind::render, true, true, {"out", "seconds", "rate", "bits"}}},
         {"clock", {Kind::clock, true, false, {"tone"}}},
+        {"send", {Kind::send, false, false, sendingOptions()}},
+        {"check", {Kind::check, false, false, {"loopback", "tone", "json"}}},
         {"limits", {Kind::limits, false, false, {}}},
         {"inputs", {Kind::inputs, false, false, {}}},
         {"picture", {Kind::picture, false, true, kMeasuring + QStringList{"out", "seconds", "size"}}},
@@ -36,8 +40,9 @@ const std::map<QString, CommandRule>& commandRules() {
 
 void addOptions(QCommandLineParser& parser) {
     for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm",
-                             "limits", "tone", "out", "machine", "seconds", "rate", "bits", "size"})
+                             "limits", "tone", "loopback", "out", "machine", "seconds", "rate", "bits", "size"})
         parser.addOption(QCommandLineOption(name, "", "value"));
+    addSendingOptions(parser);
     parser.addOption(QCommandLineOption("json"));
     parser.addOption(QCommandLineOption(QStringList{"h", "help"}));
     parser.addOption(QCommandLineOption(QStringList{"v", "version"}));
@@ -133,6 +138,7 @@ std::optional<Error> readRendering(const QCommandLineParser& parser, Command& co
 std::optional<Error> readTone(const QCommandLineParser& parser, Command& command) {
     std::optional<double> tone;
     if (auto e = readNumber(parser, "tone", tone)) return e;
+    if (!tone && command.kind == Kind::check) return std::nullopt;
     if (!tone) return Error{"trueunit clock wants --tone with the frequency of the reference tone in Hz."};
     if (!(*tone >= 100.0 && *tone <= 10000.0)) return Error{"--tone must lie between 100 and 10000 Hz."};
     command.toneHz = *tone;
@@ -192,15 +198,22 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     if (parser.isSet("limits") && parser.value("limits").isEmpty()) return Error{"--limits wants the name of a set."};
     command.limits = parser.value("limits").toStdString();
     if (auto e = strayOption(parser, name, rule.options)) return *e;
-    if (auto e = readMeasuring(parser, command.options)) return *e;
+    if (command.kind == Kind::send) {
+        if (auto e = readSending(parser, command)) return *e;
+    } else if (auto e = readMeasuring(parser, command.options)) {
+        return *e;
+    }
     if (auto e = readRendering(parser, command)) return *e;
-    if (command.kind == Kind::clock)
+    command.loopback = parser.value("loopback").toStdString();
+    if (command.kind == Kind::check && parser.isSet("tone") && command.loopback.empty())
+        return Error{"--tone of a check is heard through the card: it wants --loopback as well."};
+    if (command.kind == Kind::clock || command.kind == Kind::check)
         if (auto e = readTone(parser, command)) return *e;
     return command;
 }
 
 std::string helpText() {
-    return R"(Trueunit measures the timing of start-stop telegraph senders through a sound card.
+    return std::string(R"(Trueunit measures the timing of start-stop telegraph senders through a sound card.
 
   trueunit                                open the bench window; the demonstration plays until an input is chosen
   trueunit open [FILE]                    the same, playing a recording or a scenario
@@ -208,6 +221,8 @@ std::string helpText() {
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC
   trueunit clock RECORDING --tone HZ      how far off the sound card's clock is, by a tone of known frequency
+  trueunit send [--out X.wav]             play a reference signal of known distortion, or write it to a file
+  trueunit check [--loopback IN,OUT]      is the instrument itself right? in memory, and through the sound card
   trueunit limits                         list the sets of limits, with their origin
   trueunit inputs                         list the sound inputs and outputs
   trueunit picture [FILE] --out X.png     a picture of the window playing a recording, a scenario or the demonstration
@@ -234,6 +249,13 @@ rendering
   --rate HZ         sample rate; otherwise the scenario's
   --bits 16|24|32   sample format; 32 is float, which FLAC does not know
 
+)") + sendingHelp() +
+           R"(
+check
+  --loopback IN,OUT a cable leads from the sound output OUT to the input IN, as trueunit inputs lists them
+  --tone HZ         a tone of this frequency plays into the input for the first 12 s: tells the card's clock error
+  --json            the result as JSON; it is kept with its date in any case
+
 picture
   --out FILE        the PNG to write
   --seconds S       of playing before it is taken; otherwise 8
@@ -242,8 +264,9 @@ picture
   -h, --help        this page
   -v, --version     the version
 
-measure ends with 0 when the sender is in limits, 1 when it is out of limits, 2 when there is no valid reading or the
-arguments are unusable. The other commands end with 0, or with 2 and one sentence why not.
+measure ends with 0 when the sender is in limits, 1 when it is out of limits, 2 when there is no valid reading, when
+the limits lie within its uncertainty, or when the arguments are unusable. check ends with 0 when it passes, 1 when it
+does not. The other commands end with 0, or with 2 and one sentence why not.
 
 examples
   trueunit measure skerry.wav --baud 45.45

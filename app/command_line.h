@@ -9,12 +9,13 @@
 #include "core/acquire/recording_writer.h"
 #include "core/options.h"
 #include "core/result.h"
+#include "core/simulate/reference_signal.h"
 
 namespace trueunit {
 
 // What the person asked for on the command line; a plain value.
 struct Command {
-    enum class Kind { window, measure, report, render, clock, limits, inputs, picture, help, version };
+    enum class Kind { window, measure, report, render, clock, check, limits, send, inputs, picture, help, version };
 
     Kind kind = Kind::window;
     std::string file;     // recording or scenario
@@ -23,7 +24,10 @@ struct Command {
     bool json = false;
     Options options;
     std::string limits;             // name of a set; empty: the one chosen in the window, or the usual one
-    double toneHz = 0.0;            // clock: of the reference tone
+    SenderSettings sender;          // send
+    std::string output;             // send: name of the sound output; empty: the system's own
+    std::string loopback;           // check: "INPUT,OUTPUT"; empty: in memory only
+    double toneHz = 0.0;            // clock, check: of the reference tone
     std::optional<double> seconds;  // render: length; picture: of running before it is taken
     std::optional<double> rateHz;   // render: sample rate
     SampleFormat format = SampleFormat::float32;

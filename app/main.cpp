@@ -2,9 +2,11 @@
 #include <QApplication>
 #include <cstdio>
 
+#include "app/check_command.h"
 #include "app/commands.h"
 #include "app/limits_command.h"
 #include "app/run_window.h"
+#include "app/send_command.h"
 #include "app/version.h"
 
 using namespace trueunit;
@@ -24,6 +26,10 @@ int runWithoutWindow(const Command& command) {
             return runRender(command);
         case Command::Kind::clock:
             return runClock(command);
+        case Command::Kind::check:
+            return runCheck(command);
+        case Command::Kind::send:
+            return runSend(command);
         case Command::Kind::limits:
             return runLimits();
         case Command::Kind::inputs:

@@ -65,7 +65,8 @@ Outcome Session::swap(Opened opened) {
     empty.options = options_;
     empty.limits = limits_;
     latest_.publish(std::move(empty));
-    analysis_ = std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_);
+    recent_ = std::make_shared<RecentInput>(source_->rateHz());
+    analysis_ = std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_, recent_);
     emit sourceChanged();
     return done();
 }

@@ -20,6 +20,7 @@ namespace trueunit {
 
 class AnalysisThread;
 class PortAudioSource;
+class RecentInput;
 class ScenarioSource;
 
 enum class SourceKind { none, soundInput, recording, scenario };
@@ -46,6 +47,9 @@ public:
 
     // Always a snapshot once a source was chosen; empty before.
     std::shared_ptr<const Snapshot> latest() const { return latest_.take(); }
+
+    // The last ten minutes of the input, also after it has ended; nullptr before the first.
+    std::shared_ptr<const RecentInput> recentInput() const { return recent_; }
 
     const Options& options() const { return options_; }
     const Limits& limits() const { return limits_; }
@@ -82,6 +86,7 @@ private:
     Limits limits_;
     LatestSnapshot latest_;
     SourceKind kind_ = SourceKind::none;
+    std::shared_ptr<RecentInput> recent_;
     std::unique_ptr<SampleRing> ring_;
     std::unique_ptr<SampleSource> source_;      // pushes into ring_
     std::unique_ptr<AnalysisThread> analysis_;  // pops ring_; ends before the source does

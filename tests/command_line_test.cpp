@@ -59,6 +59,46 @@ TEST(CommandLine, TheClockIsMeasuredByAToneAndTrimmedByANumber) {
     EXPECT_NE(refusal({"measure", "a.wav", "--tone", "1000"}), "");
 }
 
+TEST(CommandLine, TheReferenceSenderTakesWhatItIsToSend) {
+    const Command c = parsed({"send",   "--text", "RY\\r\\n", "--once",    "--baud", "45.45",         "--bias",
+                              "-20",    "--end",  "1.5",      "--scatter", "2",      "--speed-error", "0.4",
+                              "--tone", "1270",   "--level",  "-20",       "--out",  "a.wav"});
+    EXPECT_EQ(c.kind, Command::Kind::send);
+    EXPECT_EQ(c.sender.text, "RY\r\n");
+    EXPECT_FALSE(c.sender.repeat);
+    EXPECT_EQ(c.sender.biasPercent, -20.0);
+    EXPECT_EQ(c.sender.endPercent, 1.5);
+    EXPECT_EQ(c.sender.scatterPercent, 2.0);
+    EXPECT_EQ(c.sender.speedPercent, 0.4);
+    EXPECT_EQ(c.sender.keying, SenderSettings::Keying::tone);
+    EXPECT_EQ(c.sender.toneHz, 1270.0);
+    EXPECT_EQ(c.sender.levelDbfs, -20.0);
+    EXPECT_EQ(parsed({"send"}).sender.keying, SenderSettings::Keying::baseband);
+    EXPECT_EQ(parsed({"send", "--output", "Line out"}).output, "Line out");
+    EXPECT_NE(refusal({"send", "--bias", "90"}), "");
+    EXPECT_NE(refusal({"send", "--bias", "much"}), "");
+    EXPECT_NE(refusal({"send", "--tone", "1000", "--baseband"}), "");
+    EXPECT_NE(refusal({"send", "--output", "a", "--out", "a.wav"}), "");
+    EXPECT_NE(refusal({"measure", "a.wav", "--bias", "3"}), "");
+}
+
+TEST(CommandLine, TheSelfCheckGoesThroughMemoryOrThroughTheCard) {
+    EXPECT_EQ(parsed({"check"}).loopback, "");
+    const Command c = parsed({"check", "--loopback", "Line in,Line out", "--tone", "1000", "--json"});
+    EXPECT_EQ(c.loopback, "Line in,Line out");
+    EXPECT_EQ(c.toneHz, 1000.0);
+    EXPECT_TRUE(c.json);
+    EXPECT_NE(refusal({"check", "--tone", "1000"}), "");
+    EXPECT_NE(refusal({"check", "a.wav"}), "");
+}
+
+TEST(CommandLine, ALimitsOptionNamesASet) {
+    EXPECT_EQ(parsed({"measure", "a.wav", "--limits", "s3"}).limits, "s3");
+    EXPECT_EQ(parsed({"report", "a.wav", "--out", "a.png", "--limits", "s3"}).limits, "s3");
+    EXPECT_EQ(parsed({"measure", "a.wav"}).limits, "");
+    EXPECT_EQ(parsed({"limits"}).kind, Command::Kind::limits);
+}
+
 TEST(CommandLine, WithoutOptionsAllIsFoundFromTheSignal) {
     const Command c = parsed({"measure", "a.wav", "--window", "all", "--input", "auto"});
     EXPECT_FALSE(c.json);

@@ -106,6 +106,15 @@ TEST_F(Program, ALimitWithinTheUncertaintyIsNeitherKeptNorExceeded) {
     EXPECT_NE(reading["notes"].dump().find("Whether the bias is in limits cannot be told"), std::string::npos);
 }
 
+TEST_F(Program, WhatTheReferenceSenderWritesToAFileIsReadBack) {
+    const Outcome sent =
+        run({"send", "--bias", "-12", "--tone", "1500", "--seconds", "12", "--out", file("sent.flac")});
+    EXPECT_EQ(sent.exitCode, 0) << sent.err;
+    const Json reading = Json::parse(run({"measure", file("sent.flac"), "--json"}).out);
+    EXPECT_EQ(reading["input"]["kind"], "tone");
+    EXPECT_NEAR(reading["distortion"]["bias_percent"].get<double>(), -12.0, 0.35);
+}
+
 TEST_F(Program, TheClockIsToldFromAToneAndTheTrimIsNotedWithTheReading) {
     constexpr double kFast = 60e-6;
     std::vector<float> tone(48000 * 8);

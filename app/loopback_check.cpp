@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/loopback_check.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+#include "app/analysis_thread.h"
+#include "app/portaudio_source.h"
+#include "app/reference_sender.h"
+
+namespace trueunit {
+
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+constexpr double kBiases[] = {0.0, -15.0, 15.0};
+constexpr int kCharacters = 48;          // that are judged
+constexpr std::uint64_t kSettling = 24;  // before them: while the wiring is being learned
+constexpr double kBaud = 100.0;
+constexpr double kMostSeconds = 25.0;  // for one bias; otherwise nothing comes back
+constexpr double kToneSeconds = 12.0;
+
+double secondsSince(Clock::time_point then) { return std::chrono::duration<double>(Clock::now() - then).count(); }
+
+std::uint64_t charactersIn(const Snapshot* snapshot) {
+    return snapshot && !snapshot->traces.empty() ? snapshot->traces.back()->number : 0;
+}
+
+// The place of the first sample that stands out: the reference begins with a step from silence.
+std::optional<double> onsetSample(const KeptStretch& stretch) {
+    std::vector<float> all(stretch.samples());
+    all.resize(stretch.read(0, all));
+    float peak = 0.0F;
+    for (const float v : all) peak = std::max(peak, std::abs(v));
+    const auto found = std::find_if(all.begin(), all.end(), [&](float v) { return std::abs(v) > 0.4F * peak; });
+    if (found == all.end() || peak <= 0.0F) return std::nullopt;
+    return static_cast<double>(stretch.firstSample) + static_cast<double>(found - all.begin());
+}
+
+}  // namespace
+
+struct LoopbackCheck::Bench {
+    Bench(SoundDevice in, SoundDevice out, std::optional<double> tone)
+        : source(std::move(in)), output(std::move(out)), toneHz(tone) {}
+
+    void listenAnew();
+    Outcome startBias();
+    bool stepTone();
+    bool stepBias();
+    void take(const Snapshot& snapshot);
+    void takeDelay(const Snapshot& snapshot);
+    bool fail(const Error& error);
+    bool finish();
+
+    SampleRing ring;
+    PortAudioSource source;
+    SoundDevice output;
+    std::optional<double> toneHz;
+    ReferenceSender sender;
+    std::unique_ptr<LatestSnapshot> latest;
+    std::shared_ptr<RecentInput> recent;
+    std::unique_ptr<AnalysisThread> analysis;  // after what it uses
+    LoopbackResult found;
+    Result<LoopbackResult> result = Error{"The check has not been made."};
+    Clock::time_point since;
+    std::size_t bias = 0;
+    bool over = false;
+};
+
+void LoopbackCheck::Bench::listenAnew() {
+    analysis.reset();
+    latest = std::make_unique<LatestSnapshot>();
+    recent = std::make_shared<RecentInput>(source.rateHz(), 60.0);
+    Options options;
+    options.windowCharacters = kCharacters;
+    analysis = std::make_unique<AnalysisThread>(ring, *latest, source.rateHz(), options, Limits{}, recent);
+    since = Clock::now();
+}
+
+Outcome LoopbackCheck::Bench::startBias() {
+    sender.stop();
+    listenAnew();
+    SenderSettings settings;
+    settings.baud = kBaud;
+    settings.biasPercent = kBiases[bias];
+    return sender.start(output, settings);
+}
+
+bool LoopbackCheck::Bench::fail(const Error& error) {
+    result = error;
+    return finish();
+}
+
+bool LoopbackCheck::Bench::finish() {
+    over = true;
+    sender.stop();
+    analysis.reset();
+    source.stop();
+    return true;
+}
+
+bool LoopbackCheck::Bench::stepTone() {
+    if (secondsSince(since) < kToneSeconds) return false;
+    ClockMeter meter(source.rateHz(), *toneHz);
+    for (const KeptStretch& stretch : recent->stretches()) {
+        if (stretch.samples() < static_cast<std::uint64_t>(0.5 * kToneSeconds * source.rateHz())) continue;
+        std::vector<float> samples(stretch.samples());
+        samples.resize(stretch.read(0, samples));
+        meter.push(samples);
+        break;
+    }
+    const Result<ClockTrim> trim = meter.result();
+    if (trim)
+        found.clock = *trim;
+    else
+        found.clockWords = trim.error().text;
+    toneHz.reset();
+    if (const Outcome started = startBias(); !started) return fail(started.error());
+    return false;
+}
+
+void LoopbackCheck::Bench::takeDelay(const Snapshot& s) {
+    const std::int64_t began = sender.firstSampleNs();
+    const auto stretches = recent->stretches();
+    if (began == 0 || stretches.empty() || s.traces.empty() || !s.reading.speed.unitMs) return;
+    const std::optional<double> onset = onsetSample(stretches.front());
+    if (!onset) return;
+    const double ended = s.traces.back()->startSeconds + (s.levels + 1) * 1e-3 * *s.reading.speed.unitMs;
+    const double onsetNs = static_cast<double>(s.newestStampNs) - 1e9 * (ended - *onset / source.rateHz());
+    found.delayMs = 1e-6 * (onsetNs - static_cast<double>(began));
+}
+
+void LoopbackCheck::Bench::take(const Snapshot& s) {
+    const Reading& r = s.reading;
+    CheckRow row{"100 baud through the card", kBiases[bias], {0.0, -1.0}};
+    if (r.distortion.biasPercent) row.read = *r.distortion.biasPercent;
+    found.rows.push_back(row);
+    found.gaps += r.input.gaps + static_cast<long>(sender.missedSamples() > 0);
+    if (bias > 0) return;
+    found.couplingHz = r.input.couplingHz;
+    found.snrDb = r.input.snrDb;
+    found.riseMs = r.input.riseToMarkMs;
+    takeDelay(s);
+}
+
+bool LoopbackCheck::Bench::stepBias() {
+    const auto snapshot = latest->take();
+    if (charactersIn(snapshot.get()) < kCharacters + kSettling) {
+        if (secondsSince(since) < kMostSeconds) return false;
+        return fail(
+            Error{snapshot && snapshot->state == SignalState::silent
+                      ? "Nothing comes back from the output: is the cable in, and are both levels up?"
+                      : "What comes back could not be read: check the cable, the levels and the devices chosen."});
+    }
+    take(*snapshot);
+    if (++bias == std::size(kBiases)) {
+        result = found;
+        return finish();
+    }
+    if (const Outcome started = startBias(); !started) return fail(started.error());
+    return false;
+}
+
+LoopbackCheck::LoopbackCheck(SoundDevice input, SoundDevice output, std::optional<double> toneHz)
+    : bench_(std::make_unique<Bench>(std::move(input), std::move(output), toneHz)) {}
+
+LoopbackCheck::~LoopbackCheck() { bench_->finish(); }
+
+Outcome LoopbackCheck::start() {
+    Bench& b = *bench_;
+    if (Outcome opened = b.source.start(b.ring); !opened) return opened;
+    b.found.input = b.source.device().title();
+    b.found.output = b.output.title();
+    b.found.rateHz = b.source.rateHz();
+    if (!b.toneHz) return b.startBias();
+    b.listenAnew();
+    return done();
+}
+
+bool LoopbackCheck::poll() {
+    Bench& b = *bench_;
+    if (b.over) return true;
+    if (b.source.state() == SourceState::lost) return b.fail(Error{"The sound input has stopped sending."});
+    if (b.toneHz) return b.stepTone();
+    if (b.sender.state() == SourceState::lost) return b.fail(Error{"The sound output has stopped taking the signal."});
+    return b.stepBias();
+}
+
+double LoopbackCheck::progress() const {
+    if (bench_->over) return 1.0;
+    if (bench_->toneHz) return 0.3 * secondsSince(bench_->since) / kToneSeconds;
+    const auto snapshot = bench_->latest ? bench_->latest->take() : nullptr;
+    const double part = static_cast<double>(charactersIn(snapshot.get())) / (kCharacters + kSettling);
+    const double begun = bench_->found.clock || !bench_->found.clockWords.empty() ? 0.3 : 0.0;
+    return begun + (1.0 - begun) * (static_cast<double>(bench_->bias) + std::min(part, 1.0)) / std::size(kBiases);
+}
+
+const Result<LoopbackResult>& LoopbackCheck::result() const { return bench_->result; }
+
+Result<std::pair<SoundDevice, SoundDevice>> loopbackDevices(const std::string& names) {
+    const Result<DeviceList> all = PortAudioSource::devices();
+    if (!all) return all.error();
+    const auto find = [&](const std::string& name, bool output) -> const SoundDevice* {
+        for (const SoundDevice& d : *all) {
+            if ((output ? d.outputChannels : d.inputChannels) < 1) continue;
+            if (!name.empty() ? d.name == name || d.title() == name : output ? d.defaultOutput : d.defaultInput)
+                return &d;
+        }
+        return nullptr;
+    };
+    for (std::size_t comma = names.find(','); comma != std::string::npos; comma = names.find(',', comma + 1)) {
+        const SoundDevice* input = find(names.substr(0, comma), false);
+        const SoundDevice* output = find(names.substr(comma + 1), true);
+        if (input && output) return std::pair{*input, *output};
+    }
+    return Error{"--loopback wants an input and an output with a comma between, as trueunit inputs lists them."};
+}
+
+}  // namespace trueunit

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/send_command.h"
+
+#include <chrono>
+#include <cstdio>
+#include <thread>
+#include <vector>
+
+#include "app/commands.h"
+#include "app/reference_sender.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kFileRateHz = 48000.0;
+constexpr double kFileSeconds = 60.0;
+constexpr std::chrono::milliseconds kLookEvery{100};
+
+Outcome sendToFile(const Command& command) {
+    SenderSettings settings = command.sender;
+    if (settings.seconds <= 0.0 && settings.repeat) settings.seconds = kFileSeconds;
+    const double rate = command.rateHz.value_or(kFileRateHz);
+    Result<RecordingWriter> writer = RecordingWriter::create(command.out, rate, 1, command.format);
+    if (!writer) return writer.error();
+    ReferenceSignal signal(settings, rate);
+    std::vector<float> samples(16384);
+    while (const std::size_t got = signal.read(samples))
+        if (Outcome written = writer->write({samples.data(), got}); !written) return written;
+    return writer->finish();
+}
+
+Outcome sendToOutput(const Command& command) {
+    const Result<SoundDevice> output = soundOutput(command.output);
+    if (!output) return output.error();
+    ReferenceSender sender;
+    if (Outcome started = sender.start(*output, command.sender); !started) return started;
+    std::printf("Sending to %s: %s.\n%s\n", output->title().c_str(), command.sender.words().c_str(), kSenderCaution);
+    std::fflush(stdout);
+    while (sender.state() == SourceState::running) std::this_thread::sleep_for(kLookEvery);
+    if (sender.state() == SourceState::lost) return Error{"The sound output has stopped taking the signal."};
+    if (sender.missedSamples() > 0)
+        return Error{"The signal had gaps, since the computer was too busy: it was no reference."};
+    std::this_thread::sleep_for(std::chrono::milliseconds(400));  // what the output still holds
+    return done();
+}
+
+}  // namespace
+
+int runSend(const Command& command) {
+    const Outcome sent = command.out.empty() ? sendToOutput(command) : sendToFile(command);
+    if (!sent) return refuse(sent.error());
+    return 0;
+}
+
+}  // namespace trueunit
