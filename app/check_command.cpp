@@ -34,6 +34,9 @@ Result<LoopbackResult> checkCard(const Command& command) {
     if (command.toneHz > 0.0) tone = command.toneHz;
     LoopbackCheck check(devices->first, devices->second, tone);
     if (const Outcome started = check.start(); !started) return started.error();
+    if (tone)
+        std::fprintf(stderr, "Let the reference tone of %g Hz play into the input for 12 s; then put the cable in.\n",
+                     *tone);
     while (!check.poll()) {
         tellProgress("sound card", check.progress());
         std::this_thread::sleep_for(kLookEvery);

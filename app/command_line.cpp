@@ -253,7 +253,7 @@ rendering
            R"(
 check
   --loopback IN,OUT a cable leads from the sound output OUT to the input IN, as trueunit inputs lists them
-  --tone HZ         a tone of this frequency plays into the input for the first 12 s: tells the card's clock error
+  --tone HZ         a tone of this frequency plays into the input first, 12 s: tells the clock error
   --json            the result as JSON; it is kept with its date in any case
 
 picture

@@ -20,7 +20,10 @@ constexpr int kCharacters = 48;          // that are judged
 constexpr std::uint64_t kSettling = 24;  // before them: while the wiring is being learned
 constexpr double kBaud = 100.0;
 constexpr double kMostSeconds = 25.0;  // for one bias; otherwise nothing comes back
+constexpr double kRestSeconds = 1.0;
 constexpr double kToneSeconds = 12.0;
+constexpr double kMostToneSeconds = 120.0;  // for changing the cable
+constexpr double kSilentDbfs = -60.0;
 
 double secondsSince(Clock::time_point then) { return std::chrono::duration<double>(Clock::now() - then).count(); }
 
@@ -46,8 +49,11 @@ struct LoopbackCheck::Bench {
         : source(std::move(in)), output(std::move(out)), toneHz(tone) {}
 
     void listenAnew();
+    void rest();
     Outcome startBias();
+    void measureTone();
     bool stepTone();
+    bool hears();
     bool stepBias();
     void take(const Snapshot& snapshot);
     void takeDelay(const Snapshot& snapshot);
@@ -57,7 +63,8 @@ struct LoopbackCheck::Bench {
     SampleRing ring;
     PortAudioSource source;
     SoundDevice output;
-    std::optional<double> toneHz;
+    std::optional<double> toneHz;     // until it has been dealt with
+    std::optional<double> toneLevel;  // dBFS; empty: not measured yet
     ReferenceSender sender;
     std::unique_ptr<LatestSnapshot> latest;
     std::shared_ptr<RecentInput> recent;
@@ -66,6 +73,9 @@ struct LoopbackCheck::Bench {
     Result<LoopbackResult> result = Error{"The check has not been made."};
     Clock::time_point since;
     std::size_t bias = 0;
+    std::optional<double> onset;  // number of the first sample of the first signal
+    bool begun = false;           // the signal has been heard
+    bool resting = false;         // nothing is sent; the next bias is due
     bool over = false;
 };
 
@@ -79,8 +89,15 @@ void LoopbackCheck::Bench::listenAnew() {
     since = Clock::now();
 }
 
-Outcome LoopbackCheck::Bench::startBias() {
+// What is still on its way of the signal before would be taken for the beginning of the next.
+void LoopbackCheck::Bench::rest() {
     sender.stop();
+    since = Clock::now();
+    resting = true;
+}
+
+Outcome LoopbackCheck::Bench::startBias() {
+    resting = begun = false;
     listenAnew();
     SenderSettings settings;
     settings.baud = kBaud;
@@ -101,32 +118,41 @@ bool LoopbackCheck::Bench::finish() {
     return true;
 }
 
-bool LoopbackCheck::Bench::stepTone() {
-    if (secondsSince(since) < kToneSeconds) return false;
+void LoopbackCheck::Bench::measureTone() {
     ClockMeter meter(source.rateHz(), *toneHz);
-    for (const KeptStretch& stretch : recent->stretches()) {
-        if (stretch.samples() < static_cast<std::uint64_t>(0.5 * kToneSeconds * source.rateHz())) continue;
-        std::vector<float> samples(stretch.samples());
-        samples.resize(stretch.read(0, samples));
+    if (const auto stretches = recent->stretches(); !stretches.empty()) {
+        std::vector<float> samples(stretches.back().samples());
+        samples.resize(stretches.back().read(0, samples));
         meter.push(samples);
-        break;
     }
     const Result<ClockTrim> trim = meter.result();
     if (trim)
         found.clock = *trim;
     else
         found.clockWords = trim.error().text;
+}
+
+// Measures the tone, then waits until it is gone: it would be heard together with the reference signal.
+bool LoopbackCheck::Bench::stepTone() {
+    if (secondsSince(since) < kToneSeconds) return false;
+    const auto snapshot = latest->take();
+    const double level = snapshot ? snapshot->levelDbfs : kSilentDbfs;
+    if (!toneLevel) {
+        measureTone();
+        toneLevel = level;
+    }
+    if (level > std::max(*toneLevel - 20.0, kSilentDbfs)) {
+        if (secondsSince(since) < kToneSeconds + kMostToneSeconds) return false;
+        return fail(Error{"The reference tone did not end, so that nothing could be sent: take it off the input."});
+    }
     toneHz.reset();
-    if (const Outcome started = startBias(); !started) return fail(started.error());
+    rest();
     return false;
 }
 
 void LoopbackCheck::Bench::takeDelay(const Snapshot& s) {
     const std::int64_t began = sender.firstSampleNs();
-    const auto stretches = recent->stretches();
-    if (began == 0 || stretches.empty() || s.traces.empty() || !s.reading.speed.unitMs) return;
-    const std::optional<double> onset = onsetSample(stretches.front());
-    if (!onset) return;
+    if (began == 0 || !onset || s.traces.empty() || !s.reading.speed.unitMs) return;
     const double ended = s.traces.back()->startSeconds + (s.levels + 1) * 1e-3 * *s.reading.speed.unitMs;
     const double onsetNs = static_cast<double>(s.newestStampNs) - 1e9 * (ended - *onset / source.rateHz());
     found.delayMs = 1e-6 * (onsetNs - static_cast<double>(began));
@@ -145,9 +171,25 @@ void LoopbackCheck::Bench::take(const Snapshot& s) {
     takeDelay(s);
 }
 
-bool LoopbackCheck::Bench::stepBias() {
+// The measuring begins when the signal is there: silence before it is a level that is neither mark nor space.
+bool LoopbackCheck::Bench::hears() {
+    if (begun) return true;
     const auto snapshot = latest->take();
-    if (charactersIn(snapshot.get()) < kCharacters + kSettling) {
+    if (!snapshot || snapshot->levelDbfs < kSilentDbfs) return false;
+    if (const auto stretches = recent->stretches(); bias == 0 && !stretches.empty())
+        onset = onsetSample(stretches.back());
+    analysis->restart();
+    begun = true;
+    return true;
+}
+
+bool LoopbackCheck::Bench::stepBias() {
+    if (resting) {
+        if (secondsSince(since) < kRestSeconds) return false;
+        if (const Outcome started = startBias(); !started) return fail(started.error());
+    }
+    const auto snapshot = latest->take();
+    if (!hears() || charactersIn(snapshot.get()) < kCharacters + kSettling) {
         if (secondsSince(since) < kMostSeconds) return false;
         return fail(
             Error{snapshot && snapshot->state == SignalState::silent
@@ -159,7 +201,7 @@ bool LoopbackCheck::Bench::stepBias() {
         result = found;
         return finish();
     }
-    if (const Outcome started = startBias(); !started) return fail(started.error());
+    rest();
     return false;
 }
 
@@ -174,8 +216,8 @@ Outcome LoopbackCheck::start() {
     b.found.input = b.source.device().title();
     b.found.output = b.output.title();
     b.found.rateHz = b.source.rateHz();
-    if (!b.toneHz) return b.startBias();
     b.listenAnew();
+    if (!b.toneHz) b.rest();
     return done();
 }
 
