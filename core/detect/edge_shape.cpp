@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/normal_equations.h"
+
 namespace trueunit {
 
 namespace {
@@ -42,7 +44,7 @@ void EdgeShape::seed(double rise) {
 
 void EdgeShape::setSlice(double fraction) {
     sliceFraction_ = fraction;
-    slice_ = crossing(fraction);
+    slice_ = smoothCrossing(fraction);
 }
 
 void EdgeShape::learn(double firstOffset, std::span<const double> scaled, double noise) {
@@ -105,7 +107,7 @@ void EdgeShape::adopt(const std::vector<double>& smooth, double zoneLevel) {
     for (std::size_t i = 1; i + 1 < value_.size(); ++i)
         slope_[i] = 0.5 * (value_[i + 1] - value_[i - 1]) * kFinePerSample;
     rise_ = std::max(0.0, crossing(0.9) - crossing(0.1));
-    slice_ = crossing(sliceFraction_);
+    slice_ = smoothCrossing(sliceFraction_);
     const auto middle = static_cast<std::ptrdiff_t>((reach_ + crossing(0.5)) * kFinePerSample);
     before_ = std::clamp(1.15 * (reach_ - settles(middle, -1, 0.0, zoneLevel)) + 1.0, smallestZone_, reach_);
     after_ = std::clamp(1.15 * (settles(middle, 1, 1.0, zoneLevel) - reach_) + 1.0, smallestZone_, reach_);
@@ -144,6 +146,24 @@ double EdgeShape::crossing(double fraction) const {
     const double rise = value_[i + 1] - value_[i];
     const double part = rise > 0.0 ? std::clamp((fraction - value_[i]) / rise, 0.0, 1.0) : 0.0;
     return (static_cast<double>(i) + part) / kFinePerSample - reach_;
+}
+
+// The same by a parabola through the form around it: a crossing between two noisy values would move every instant
+// alike.
+double EdgeShape::smoothCrossing(double fraction) const {
+    const double at = crossing(fraction);
+    const double half = rise_ / 6.0;
+    if (half * kFinePerSample < 2.0) return at;
+    NormalEquations<3> parabola;
+    for (double t = at - half; t <= at + half; t += 1.0 / kFinePerSample) {
+        const double u = (t - at) / half;
+        parabola.add({1.0, u, u * u}, value(t) - fraction);
+    }
+    const auto c = parabola.solve();
+    if (!c || !((*c)[1] > 0.0)) return at;
+    double u = 0.0;
+    for (int i = 0; i < 4; ++i) u = -((*c)[0] + (*c)[2] * u * u) / (*c)[1];
+    return at + half * std::clamp(u, -0.5, 0.5);
 }
 
 double EdgeShape::value(double t) const {

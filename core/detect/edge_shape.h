@@ -34,6 +34,7 @@ private:
     void rebuild(double noise);
     void adopt(const std::vector<double>& smooth, double zoneLevel);
     double crossing(double fraction) const;
+    double smoothCrossing(double fraction) const;
     double settles(std::ptrdiff_t from, int direction, double target, double level) const;
     void seed(double rise);
 

@@ -23,6 +23,8 @@ constexpr double kSettledSeconds = 0.003;  // measured at the end of a long elem
 constexpr double kUnsettled = 0.02;        // of the swing missing beside the edges: the edge is slow
 constexpr double kBounceLookSeconds = 0.0015;
 constexpr double kForget = 0.03;
+constexpr double kForgetWander = 0.015;
+constexpr double kOwnChance = 1.4;  // a mean of squares that noise alone seldom exceeds
 }  // namespace
 
 EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSample)
@@ -65,7 +67,8 @@ Edge EdgeTimer::place(const HeldTransition& held) {
     EdgeShape& shape = shapes_[held.first.up ? 1 : 0];
     const double zone = std::max(shape.before(), shape.after());
     const double shortReach = std::max(kHumReachSeconds * rateHz_, 1.6 * zone + kFewestLevelSamples);
-    const Levels levels = levelsAround(held.first.time, held, hums() ? shortReach : longestReach_);
+    Levels levels = levelsAround(held.first.time, held, hums() ? shortReach : longestReach_);
+    if (levels.local) steadyLevels(levels, held.first.up);
     const double reference = fitForm(held.first.time, levels, held.first.up);
     edge.time = reference + shape.sliceOffset();
     followSettled(held, edge.time);
@@ -81,6 +84,22 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         edge.time = crossSettled(held.first.time, held.first.up);
     if (levels.local && held.bounces == 0) learnForm(shape, reference, held.first.time, levels);
     return edge;
+}
+
+// A level beside the edge differs from the settled one by its own noise and by what wanders. As far as noise explains
+// the difference, the settled level is the better one.
+void EdgeTimer::steadyLevels(Levels& levels, bool up) {
+    const double noise = noiseRms() * noiseRms();
+    steadied_ += 1.0;
+    const auto steady = [&](double& level, double samples, double settled, double& wander) {
+        const double off = level - settled;
+        wander += std::max(kForgetWander, 1.0 / steadied_) * (off * off - wander);
+        const double own = noise / samples;
+        const double real = std::max(0.0, wander - kOwnChance * own);
+        if (real + own > 0.0) level = settled + off * real / (real + own);
+    };
+    steady(levels.before, levels.samplesBefore, settled_[up ? 0 : 1], wander_[up ? 2 : 0]);
+    steady(levels.after, levels.samplesAfter, settled_[up ? 1 : 0], wander_[up ? 3 : 1]);
 }
 
 void EdgeTimer::learnForm(EdgeShape& shape, double reference, double at, const Levels& levels) {
@@ -136,6 +155,8 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
     levels.before = low;
     levels.after = high;
     levels.local = true;
+    levels.samplesBefore = l.n;
+    levels.samplesAfter = r.n;
     return levels;
 }
 

@@ -50,13 +50,16 @@ private:
     struct Levels {
         double before = 0.0;
         double after = 1.0;
-        double slope = 0.0;  // per sample, common to both sides
-        double reach = 0.0;  // half length used
-        bool local = false;  // measured beside the edge, not taken over
+        double slope = 0.0;          // per sample, common to both sides
+        double reach = 0.0;          // half length used
+        bool local = false;          // measured beside the edge, not taken over
+        double samplesBefore = 0.0;  // they were measured over
+        double samplesAfter = 0.0;
     };
 
     Edge place(const HeldTransition& held);
     Levels levelsAround(double at, const HeldTransition& held, double longest) const;
+    void steadyLevels(Levels& levels, bool up);
     void learnForm(EdgeShape& shape, double reference, double at, const Levels& levels);
     double fitForm(double at, const Levels& levels, bool up) const;
     double crossSettled(double at, bool up) const;
@@ -85,6 +88,8 @@ private:
     double noiseCount_ = 0.0;
     std::array<double, 2> settled_{0.0, 1.0};  // levels at the end of long elements
     std::array<double, 2> settledCount_{0.0, 0.0};
+    double steadied_ = 0.0;                      // levels so far
+    std::array<double, 4> wander_{};             // square of local less settled level: before, after; by direction
     std::array<double, 2> unsettled_{0.0, 0.0};  // how far edges fall short of the settled levels, by direction
 };
 
