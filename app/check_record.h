@@ -30,6 +30,7 @@ QString checkLine(const CheckRecord& record);                     // one line, f
 QString checkFolder();
 Outcome keepCheck(const CheckRecord& record);
 std::optional<CheckRecord> lastCheck();  // rows of memory and card as they were; empty: none has been kept
+std::string lastCheckLine();             // of it; empty: none has been kept
 QByteArray checkJson(const CheckRecord& record);
 
 }  // namespace trueunit

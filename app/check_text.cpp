@@ -67,7 +67,7 @@ std::string checkText(const CheckRecord& record, bool everyRow) {
                        QDateTime::fromSecsSinceEpoch(record.takenSecondsUtc)
                            .toString(QStringLiteral("yyyy-MM-dd HH:mm"))
                            .toStdString() +
-                       ", version " + record.version + "\n";
+                       ", version " + record.version + (record.passed() ? ": PASSED\n" : ": NOT PASSED\n");
     if (!record.memory.empty()) {
         text += "\nin memory: known signals, bias in percent of a unit\n";
         if (everyRow)
@@ -80,8 +80,8 @@ std::string checkText(const CheckRecord& record, bool everyRow) {
             for (const CheckRow& row : record.loopback->rows) text += rowText(row);
         text += "  " + summaryText(record.loopback->rows);
     }
-    text += record.passed() ? "\nPASSED: every known bias was read within 0.1 % and its uncertainty.\n"
-                            : "\nNOT PASSED: see above; do not trust readings until it passes.\n";
+    text += record.passed() ? "\nEvery known bias was read within 0.1 % and its uncertainty.\n"
+                            : "\nSee above; do not trust readings until it passes.\n";
     return text;
 }
 
@@ -96,6 +96,11 @@ QString checkLine(const CheckRecord& record) {
                 formatted(", clock %+.1f parts in a million", record.loopback->clock->ppm.value));
     }
     return text.replace(QStringLiteral("+-"), QStringLiteral("\u00b1"));
+}
+
+std::string lastCheckLine() {
+    const auto last = lastCheck();
+    return last ? checkLine(*last).toStdString() : std::string();
 }
 
 }  // namespace trueunit

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "app/check_record.h"
 #include "app/limit_sets.h"
 #include "app/portaudio_source.h"
 #include "app/report_page.h"
@@ -96,6 +97,7 @@ int runReport(const Command& command) {
     frame.snapshot = std::make_shared<const Snapshot>(measureRecording(*recording, command.options, *limits));
     frame.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
     frame.machine = command.machine;
+    frame.selfCheck = lastCheckLine();
     frame.inputDescription = fileName(command.file).toStdString();
     if (const Outcome written = writeReport(frame, QString::fromStdString(command.out)); !written)
         return refuse(written.error());

@@ -70,7 +70,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeFrameActions();
     makeInputActions();
     makeBenchActions();
-    bar_ = new TopBar(session_, {freeze_, report_, alone_, keys_});
+    makeProvingActions();
+    bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, keys_});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);

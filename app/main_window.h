@@ -5,6 +5,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <thread>
 
 #include "app/frame_keeper.h"
 #include "app/snapshot_clock.h"
@@ -16,9 +17,12 @@ class QAction;
 namespace trueunit {
 
 class BenchPanels;
+class CheckDialog;
 class MessageLine;
 class NoteEditor;
+class SenderDialog;
 class Session;
+struct KeptRecording;
 class TopBar;
 
 // The one window: connects the session, the clock, the panels and the frozen frame. Starts on the demonstration when
@@ -37,6 +41,7 @@ public:
     void toggleFreeze();
     void setRemarks(const QString& remarks) { remarks_ = remarks; }
     Outcome writeReportTo(const QString& path);  // of the frozen frame, or of this moment
+    void keepRecordingTo(const QString& path);   // the last ten minutes; said when it is done
 
     QSize sizeHint() const override { return {1440, 900}; }
     QSize minimumSizeHint() const override { return {680, 420}; }
@@ -50,6 +55,7 @@ private:
     void makeFrameActions();
     void makeInputActions();
     void makeBenchActions();
+    void makeProvingActions();
     void connectSession();
     void connectGrid();
 
@@ -63,6 +69,12 @@ private:
     void openNote(std::size_t index);
     void openNextNote();
     void askReport();
+    void askLimits();
+    void openCheck();
+    void openSender();
+    void askRecording();
+    void recordingKept(const Result<KeptRecording>& kept);
+    void askClock();
     void leaveView();  // Escape: the gauge alone, then the message
 
     Session& session_;
@@ -76,11 +88,16 @@ private:
     QAction* report_ = nullptr;
     QAction* alone_ = nullptr;
     QAction* keys_ = nullptr;
+    QAction* more_ = nullptr;
+    CheckDialog* check_ = nullptr;  // made when it is first asked for, as is the next
+    SenderDialog* sender_ = nullptr;
     std::shared_ptr<const Snapshot> live_;
     std::optional<std::size_t> editedNote_;  // empty: a new one at noteUnits_
     double noteUnits_ = 0.0, noteLevel_ = 0.5;
     std::uint64_t lostBefore_ = 0;
     QString remarks_;
+    bool keepingEnded_ = true;
+    std::jthread keeping_;  // writes a recording; last: it ends before what it reports to
 };
 
 }  // namespace trueunit

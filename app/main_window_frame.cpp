@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/bench_panels.h"
+#include "app/check_record.h"
 #include "app/machine_bar.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
@@ -105,6 +106,7 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     }
     if (!frame.snapshot) return Error{"There is nothing to report yet; choose an input first."};
     frame.machine = bar_->machine().machine().toStdString();
+    frame.selfCheck = lastCheckLine();
     frame.remarks = remarks_.toStdString();
     const Outcome outcome = writeReport(frame, path);
     if (outcome)

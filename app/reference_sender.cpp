@@ -3,12 +3,14 @@
 
 #include <algorithm>
 #include <chrono>
+#include <vector>
 
 namespace trueunit {
 
 namespace {
 constexpr double kAheadSeconds = 0.7;  // kept in the ring: bridges a busy computer, and is forgotten when stopped
 constexpr std::chrono::milliseconds kNap{20};
+constexpr double kFileSeconds = 60.0;
 }  // namespace
 
 Outcome ReferenceSender::start(const SoundDevice& output, const SenderSettings& settings) {
@@ -64,6 +66,18 @@ std::uint64_t ReferenceSender::missedSamples() const { return output_ && !filled
 
 double ReferenceSender::sentSeconds() const {
     return output_ ? static_cast<double>(output_->playedSamples()) / output_->rateHz() : 0.0;
+}
+
+Outcome writeReference(SenderSettings settings, const std::string& path, double rateHz, SampleFormat format) {
+    if (const auto problem = settings.problem()) return *problem;
+    if (settings.seconds <= 0.0 && settings.repeat) settings.seconds = kFileSeconds;
+    Result<RecordingWriter> writer = RecordingWriter::create(path, rateHz, 1, format);
+    if (!writer) return writer.error();
+    ReferenceSignal signal(settings, rateHz);
+    std::vector<float> samples(16384);
+    while (const std::size_t got = signal.read(samples))
+        if (Outcome written = writer->write({samples.data(), got}); !written) return written;
+    return writer->finish();
 }
 
 }  // namespace trueunit

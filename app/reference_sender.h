@@ -7,6 +7,7 @@
 #include <thread>
 
 #include "app/portaudio_output.h"
+#include "core/acquire/recording_writer.h"
 #include "core/simulate/reference_signal.h"
 
 namespace trueunit {
@@ -46,5 +47,8 @@ private:
     std::atomic<bool> filled_{false};  // the whole signal has been put into the ring
     std::jthread thread_;              // last: joined before the rest goes
 };
+
+// The same signal into a .wav or .flac file instead, one channel. Without a length and an end: a minute of it.
+Outcome writeReference(SenderSettings settings, const std::string& path, double rateHz, SampleFormat format);
 
 }  // namespace trueunit

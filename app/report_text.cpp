@@ -204,6 +204,8 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(QStringLiteral("Window"), windowText(s));
     rows.emplace_back(QStringLiteral("Slice level"), QStringLiteral("%1 % of the swing").arg(in.slicePercent));
     rows.emplace_back(QStringLiteral("Limits"), QString::fromStdString(limitsText(s.limits)));
+    rows.emplace_back(QStringLiteral("Self-check"),
+                      frame.selfCheck.empty() ? QStringLiteral("none kept") : QString::fromStdString(frame.selfCheck));
     rows.emplace_back(QStringLiteral("Clock trim"),
                       QStringLiteral("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
     return rows;

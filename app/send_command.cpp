@@ -4,7 +4,6 @@
 #include <chrono>
 #include <cstdio>
 #include <thread>
-#include <vector>
 
 #include "app/commands.h"
 #include "app/reference_sender.h"
@@ -14,21 +13,7 @@ namespace trueunit {
 namespace {
 
 constexpr double kFileRateHz = 48000.0;
-constexpr double kFileSeconds = 60.0;
 constexpr std::chrono::milliseconds kLookEvery{100};
-
-Outcome sendToFile(const Command& command) {
-    SenderSettings settings = command.sender;
-    if (settings.seconds <= 0.0 && settings.repeat) settings.seconds = kFileSeconds;
-    const double rate = command.rateHz.value_or(kFileRateHz);
-    Result<RecordingWriter> writer = RecordingWriter::create(command.out, rate, 1, command.format);
-    if (!writer) return writer.error();
-    ReferenceSignal signal(settings, rate);
-    std::vector<float> samples(16384);
-    while (const std::size_t got = signal.read(samples))
-        if (Outcome written = writer->write({samples.data(), got}); !written) return written;
-    return writer->finish();
-}
 
 Outcome sendToOutput(const Command& command) {
     const Result<SoundDevice> output = soundOutput(command.output);
@@ -48,7 +33,9 @@ Outcome sendToOutput(const Command& command) {
 }  // namespace
 
 int runSend(const Command& command) {
-    const Outcome sent = command.out.empty() ? sendToOutput(command) : sendToFile(command);
+    const Outcome sent = command.out.empty() ? sendToOutput(command)
+                                             : writeReference(command.sender, command.out,
+                                                              command.rateHz.value_or(kFileRateHz), command.format);
     if (!sent) return refuse(sent.error());
     return 0;
 }

@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QPainter>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -83,6 +84,7 @@ QWidget* TopBar::makeButtons(const QList<QAction*>& actions) {
     for (QAction* action : actions) {
         auto* button = new QToolButton(group);
         button->setDefaultAction(action);
+        if (action->menu()) button->setPopupMode(QToolButton::InstantPopup);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
         button->setFixedHeight(28);
         button->setAccessibleDescription(action->statusTip());

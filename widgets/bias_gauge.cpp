@@ -51,7 +51,8 @@ void BiasGauge::refresh(const Snapshot& snapshot) {
 
 void BiasGauge::say(const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
-    const QString limit = QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent));
+    const QString limit = limits.statesBias ? QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent))
+                                            : QStringLiteral("bias not judged");
     setRemark(QStringLiteral("%1, %2").arg(limit, QString::fromStdString(limits.title)), Tone::quiet, limit);
     if (!bias_) {
         digits_ = QStringLiteral("—");

@@ -245,6 +245,7 @@ TRUEUNIT_FIELDS(FrozenFrame) {
     f("machine", v.machine);
     f("remarks", v.remarks);
     f("input_description", v.inputDescription);
+    f("self_check", v.selfCheck);
     f("snapshot", v.snapshot);
 }
 

@@ -29,6 +29,7 @@ struct FrozenFrame {
     std::string machine;  // owner's name of it
     std::string remarks;
     std::string inputDescription;
+    std::string selfCheck{};  // of the instrument: the last one, in one line; empty: none was made
 };
 
 }  // namespace trueunit

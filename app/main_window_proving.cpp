@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window and what proves a reading: limits, self-check, reference sender, recording, clock.
+#include <QAction>
+#include <QDateTime>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QStandardPaths>
+
+#include "app/check_dialog.h"
+#include "app/clock_dialog.h"
+#include "app/keep_recording.h"
+#include "app/limits_dialog.h"
+#include "app/machine_bar.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/report_dialog.h"
+#include "app/sender_dialog.h"
+#include "app/session.h"
+#include "app/top_bar.h"
+
+namespace trueunit {
+
+namespace {
+
+// Beside the reports, but among the music where there is a folder for it.
+QString freshSoundPath(const QString& machine) {
+    QFileInfo page(ReportDialog::freshPath(machine, QDateTime::currentSecsSinceEpoch()));
+    const QString music = QStandardPaths::writableLocation(QStandardPaths::MusicLocation);
+    const QString folder = QFileInfo(music).isDir() ? music : page.path();
+    return QDir(folder).filePath(page.completeBaseName() + QStringLiteral(".flac"));
+}
+
+}  // namespace
+
+void MainWindow::makeProvingActions() {
+    QList<QAction*> all;
+    all += act(tr("Limits"), tr("Choose or change the limits"), {Qt::CTRL | Qt::SHIFT | Qt::Key_L},
+               [this] { askLimits(); });
+    all += act(tr("Self-check"), tr("Check the instrument itself"), {Qt::CTRL | Qt::SHIFT | Qt::Key_K},
+               [this] { openCheck(); });
+    all += act(tr("Reference sender"), tr("Send a known signal out of the sound output"),
+               {Qt::CTRL | Qt::SHIFT | Qt::Key_S}, [this] { openSender(); });
+    all += act(tr("Keep the recording"), tr("Keep the last ten minutes of the input as a sound file"),
+               {Qt::CTRL | Qt::Key_S}, [this] { askRecording(); });
+    all += act(tr("Clock trim"), tr("Trim the clock of the sound card"), {Qt::CTRL | Qt::SHIFT | Qt::Key_T},
+               [this] { askClock(); });
+    more_ = act(tr("More"), tr("Limits, self-check, reference sender, recording, clock"), {Qt::Key_F10},
+                [this] { more_->menu()->popup(bar_->mapToGlobal(QPoint(bar_->width() - 260, bar_->height()))); });
+    auto* menu = new QMenu(this);
+    menu->addActions(all);
+    more_->setMenu(menu);
+}
+
+void MainWindow::askLimits() {
+    LimitsDialog dialog(session_.limits(), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    session_.setLimits(dialog.chosen());
+    messages_->say(tr("Judged by %1.").arg(QString::fromStdString(dialog.chosen().title)));
+}
+
+void MainWindow::openCheck() {
+    if (!check_) check_ = new CheckDialog(this);
+    check_->show();
+    check_->raise();
+    check_->activateWindow();
+}
+
+void MainWindow::openSender() {
+    if (!sender_) sender_ = new SenderDialog(this);
+    sender_->show();
+    sender_->raise();
+    sender_->activateWindow();
+}
+
+void MainWindow::askRecording() {
+    if (!session_.recentInput()) return messages_->say(tr("There is nothing to keep yet; choose an input first."));
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Keep the last ten minutes as"),
+                                     freshSoundPath(bar_->machine().machine()), tr("Sound files (*.flac *.wav)"));
+    if (!path.isEmpty()) keepRecordingTo(path);
+}
+
+// What is at hand is taken on the window's side; writing and measuring it takes seconds and has a thread of its own.
+void MainWindow::keepRecordingTo(const QString& path) {
+    if (!keepingEnded_) return messages_->say(tr("A recording is being kept already."));
+    const auto recent = session_.recentInput();
+    if (!recent) return messages_->say(tr("There is nothing to keep yet; choose an input first."));
+    keepingEnded_ = false;
+    messages_->say(tr("The recording is being kept\u2026"));
+    keeping_ = std::jthread(
+        [this, recent, file = path.toStdString(), options = session_.options(), limits = session_.limits()] {
+            const Result<KeptRecording> kept = keepRecording(*recent, file, options, limits);
+            QMetaObject::invokeMethod(
+                this, [this, kept] { recordingKept(kept); }, Qt::QueuedConnection);
+        });
+}
+
+void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
+    keepingEnded_ = true;
+    if (!kept) return messages_->warn(QString::fromStdString(kept.error().text));
+    messages_->sayWritten(QString::fromStdString(kept->soundFiles.front()));
+}
+
+void MainWindow::askClock() {
+    ClockDialog dialog(session_.options().clockPpm, session_.recentInput(), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    Options options = session_.options();
+    options.clockPpm = dialog.ppm();
+    if (const Outcome set = session_.setOptions(options); !set)
+        return messages_->warn(QString::fromStdString(set.error().text));
+    messages_->say(tr("The clock is trimmed by %1 parts in a million.").arg(options.clockPpm, 0, 'f', 2));
+}
+
+}  // namespace trueunit
