@@ -24,6 +24,7 @@ Options merged(Options kept, const Options& said) {
     if (!said.tonesHz.empty()) kept.tonesHz = said.tonesHz;
     if (said.windowCharacters != defaults.windowCharacters) kept.windowCharacters = said.windowCharacters;
     if (said.slicePercent != defaults.slicePercent) kept.slicePercent = said.slicePercent;
+    if (said.clockPpm != defaults.clockPpm) kept.clockPpm = said.clockPpm;
     kept.expect = said.expect;
     return kept;
 }

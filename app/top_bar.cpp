@@ -55,7 +55,7 @@ TopBar::TopBar(Session& session, const QList<QAction*>& buttons, QWidget* parent
     column->setContentsMargins(kSide, 6, kSide, 6);
     column->setSpacing(6);
     for (QHBoxLayout* row : rows_) {
-        row->setSpacing(16);
+        row->setSpacing(12);
         column->addLayout(row);
     }
     input_ = makeInput();
@@ -80,7 +80,7 @@ QWidget* TopBar::makeButtons(const QList<QAction*>& actions) {
     auto* group = new QWidget(this);
     auto* row = new QHBoxLayout(group);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(8);
+    row->setSpacing(5);
     for (QAction* action : actions) {
         auto* button = new QToolButton(group);
         button->setDefaultAction(action);
