@@ -224,6 +224,7 @@ std::string helpText() {
   trueunit send [--out X.wav]             play a reference signal of known distortion, or write it to a file
   trueunit check [--loopback IN,OUT]      is the instrument itself right? in memory, and through the sound card
   trueunit limits                         list the sets of limits, with their origin
+  trueunit log ...                        the repair logbook; trueunit log --help says more
   trueunit inputs                         list the sound inputs and outputs
   trueunit picture [FILE] --out X.png     a picture of the window playing a recording, a scenario or the demonstration
 

@@ -5,6 +5,7 @@
 #include "app/check_command.h"
 #include "app/commands.h"
 #include "app/limits_command.h"
+#include "app/log_command.h"
 #include "app/run_window.h"
 #include "app/send_command.h"
 #include "app/version.h"
@@ -16,6 +17,12 @@ namespace {
 bool hasDisplay() {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+// Draws, but shows nothing; nor are there messages of missing desktops.
+void drawWithoutDisplay() {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
 }
 
 int runWithoutWindow(const Command& command) {
@@ -54,11 +61,20 @@ int main(int argc, char** argv) {
     QStringList arguments;
     for (int i = 1; i < argc; ++i) arguments << QString::fromLocal8Bit(argv[i]);
 
+    if (arguments.value(0) == QLatin1String("log")) {
+        arguments.removeFirst();
+        if (!logNeedsFonts(arguments)) {
+            const QCoreApplication application(argc, argv);
+            return runLog(arguments);
+        }
+        drawWithoutDisplay();
+        const QApplication application(argc, argv);
+        return runLog(arguments);
+    }
     const Result<Command> command = parseCommandLine(arguments);
     if (!command) return refuse(command.error());
     if (command->kind == Command::Kind::report || command->kind == Command::Kind::picture) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");  // draws, but shows nothing
-        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // of missing desktops
+        drawWithoutDisplay();
         const QApplication application(argc, argv);
         return command->kind == Command::Kind::report ? runReport(*command) : runPicture(*command);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/page_flow.h"
 
+#include <QPdfWriter>
 #include <QTextLayout>
 #include <algorithm>
 
@@ -19,7 +20,23 @@ constexpr double kPointAt = 0.6;  // of the column's width: where decimal points
 
 }  // namespace
 
-PageFlow::PageFlow() { newPage(); }
+PageFlow::PageFlow(Paper paper)
+    : width_(paper == Paper::a4 ? 210.0 : 215.9),
+      height_(paper == Paper::a4 ? 297.0 : 279.4),
+      margin_((width_ - kTextWidth) / 2.0) {
+    newPage();
+}
+
+PageFlow::PageFlow(Paper paper, QPdfWriter& pdf, QString foot, std::size_t pages)
+    : width_(paper == Paper::a4 ? 210.0 : 215.9),
+      height_(paper == Paper::a4 ? 297.0 : 279.4),
+      margin_((width_ - kTextWidth) / 2.0),
+      pdf_(&pdf),
+      foot_(std::move(foot)),
+      pagesKnown_(pages) {
+    newPage();
+}
+
 PageFlow::~PageFlow() { painter_.reset(); }  // before the image it paints on
 
 QFont PageFlow::font(double points, int weight) {
@@ -31,23 +48,31 @@ QFont PageFlow::font(double points, int weight) {
 }
 
 void PageFlow::newPage() {
+    y_ = kTop;
+    if (pdf_) {
+        if (!painter_)
+            painter_ = std::make_unique<QPainter>(pdf_);
+        else
+            pdf_->newPage();
+        drawFoot(*painter_, foot_, ++page_, pagesKnown_);
+        return;
+    }
     painter_.reset();
-    QImage page(qRound(dots(kWidth)), qRound(dots(kHeight)), QImage::Format_RGB32);
+    QImage page(qRound(dots(width_)), qRound(dots(height_)), QImage::Format_RGB32);
     page.fill(Qt::white);
     page.setDotsPerMeterX(qRound(kDotsPerInch / 0.0254));
     page.setDotsPerMeterY(qRound(kDotsPerInch / 0.0254));
     pages_.push_back(std::move(page));
     painter_ = std::make_unique<QPainter>(&pages_.back());
     painter_->setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    y_ = kTop;
 }
 
 void PageFlow::reserve(double height) {
-    if (y_ + height > kHeight - kFoot && y_ > kTop) newPage();
+    if (y_ + height > height_ - kFoot && y_ > kTop) newPage();
 }
 
 QRectF PageFlow::area(double left, double width, double height) const {
-    return {dots(kMargin + left), dots(y_), dots(width), dots(height)};
+    return {dots(margin_ + left), dots(y_), dots(width), dots(height)};
 }
 
 void PageFlow::heading(const QString& text, double left) {
@@ -55,13 +80,13 @@ void PageFlow::heading(const QString& text, double left) {
     y_ += 3.5;
     painter_->setFont(font(10.0, QFont::DemiBold));
     painter_->setPen(kInk);
-    painter_->drawText(QPointF(dots(kMargin + left), dots(y_ + 3.4)), text);
+    painter_->drawText(QPointF(dots(margin_ + left), dots(y_ + 3.4)), text);
     y_ += 5.6;
 }
 
 void PageFlow::rule() {
     painter_->setPen(QPen(kHair, dots(0.2)));
-    painter_->drawLine(QPointF(dots(kMargin), dots(y_)), QPointF(dots(kMargin + kTextWidth), dots(y_)));
+    painter_->drawLine(QPointF(dots(margin_), dots(y_)), QPointF(dots(margin_ + kTextWidth), dots(y_)));
 }
 
 void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& color, double left, double width) {
@@ -82,7 +107,7 @@ void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& colo
         reserve(height);
         painter_->setFont(f);
         painter_->setPen(color);
-        line.draw(painter_.get(), QPointF(dots(kMargin + left), dots(y_) - line.y()));
+        line.draw(painter_.get(), QPointF(dots(margin_ + left), dots(y_) - line.y()));
         y_ += height * 1.08;
     }
 }
@@ -93,7 +118,7 @@ void PageFlow::cell(const PageColumn& column, double left, const QString& text, 
     painter_->setFont(f);
     painter_->setPen(color);
     const QFontMetricsF metrics(f, painter_->device());
-    const double x = dots(kMargin + left), width = dots(column.width), baseline = dots(y_ + 3.4);
+    const double x = dots(margin_ + left), width = dots(column.width), baseline = dots(y_ + 3.4);
     const QString shown = figuresWidth(metrics, text) > width ? metrics.elidedText(text, Qt::ElideRight, width) : text;
     double start = x;
     if (column.align == PageColumn::Align::right) {
@@ -121,7 +146,7 @@ void PageFlow::table(const std::vector<PageColumn>& columns, const std::vector<P
     y_ += kRowHeight + 0.4;
     for (const PageRow& row : rows) {
         painter_->setPen(QPen(kHair, dots(0.15)));
-        painter_->drawLine(QPointF(dots(kMargin + left), dots(y_)), QPointF(dots(kMargin + left + width), dots(y_)));
+        painter_->drawLine(QPointF(dots(margin_ + left), dots(y_)), QPointF(dots(margin_ + left + width), dots(y_)));
         x = left;
         for (std::size_t i = 0; i < columns.size() && i < static_cast<std::size_t>(row.cells.size()); ++i) {
             cell(columns[i], x, row.cells[static_cast<qsizetype>(i)],
@@ -133,21 +158,26 @@ void PageFlow::table(const std::vector<PageColumn>& columns, const std::vector<P
     y_ += 0.4;
 }
 
+void PageFlow::drawFoot(QPainter& p, const QString& foot, std::size_t page, std::size_t pages) const {
+    p.setFont(font(7.5));
+    p.setPen(kFaint);
+    const QRectF line(dots(margin_), dots(height_ - 12.0), dots(kTextWidth), dots(5.0));
+    const QString number = QStringLiteral("page %1 of %2").arg(page).arg(pages);
+    const double room = line.width() - p.fontMetrics().horizontalAdvance(number) - dots(4.0);
+    p.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, p.fontMetrics().elidedText(foot, Qt::ElideRight, qRound(room)));
+    p.drawText(line, Qt::AlignRight | Qt::AlignVCenter, number);
+}
+
 std::vector<QImage> PageFlow::finish(const QString& foot) {
     painter_.reset();
     for (std::size_t i = 0; i < pages_.size(); ++i) {
         QPainter p(&pages_[i]);
         p.setRenderHint(QPainter::TextAntialiasing);
-        p.setFont(font(7.5));
-        p.setPen(kFaint);
-        const QRectF line(dots(kMargin), dots(kHeight - 12.0), dots(kTextWidth), dots(5.0));
-        const QString number = QStringLiteral("page %1 of %2").arg(i + 1).arg(pages_.size());
-        const double room = line.width() - p.fontMetrics().horizontalAdvance(number) - dots(4.0);
-        p.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                   p.fontMetrics().elidedText(foot, Qt::ElideRight, qRound(room)));
-        p.drawText(line, Qt::AlignRight | Qt::AlignVCenter, number);
+        drawFoot(p, foot, i + 1, pages_.size());
     }
     return std::move(pages_);
 }
+
+void PageFlow::finishPdf() { painter_.reset(); }
 
 }  // namespace trueunit

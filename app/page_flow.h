@@ -11,6 +11,8 @@
 #include <memory>
 #include <vector>
 
+class QPdfWriter;
+
 namespace trueunit {
 
 // One column of a table on paper; widths in millimetres.
@@ -26,16 +28,20 @@ struct PageRow {
     bool strong = false;
 };
 
-// A4 pages filled from top to bottom. All lengths are millimetres of paper, type sizes are points; what no longer
-// fits goes on to the next page, so nothing collides and nothing is left out.
+enum class Paper { a4, letter };
+
+// Pages of paper filled from top to bottom, as pictures or into a PDF. The column of text is as wide on either paper.
+// All lengths are millimetres of paper, type sizes are points; what no longer fits goes on to the next page, so nothing
+// collides and nothing is left out.
 class PageFlow {
 public:
     static constexpr double kDotsPerInch = 200.0;
-    static constexpr double kWidth = 210.0, kHeight = 297.0;
-    static constexpr double kMargin = 16.0, kTop = 13.0, kFoot = 17.0;
-    static constexpr double kTextWidth = kWidth - 2.0 * kMargin;
+    static constexpr double kTop = 13.0, kFoot = 17.0;
+    static constexpr double kTextWidth = 178.0;
 
-    PageFlow();
+    explicit PageFlow(Paper paper = Paper::a4);
+    // Into a PDF of that paper and resolution; what a picture gets from finish() is known before.
+    PageFlow(Paper paper, QPdfWriter& pdf, QString foot, std::size_t pages);
     ~PageFlow();
 
     static QFont font(double points, int weight = QFont::Normal);
@@ -45,6 +51,7 @@ public:
     void space(double height) { y_ += height; }
     void heading(const QString& text, double left = 0.0);
     void rule();
+    void breakPage() { reserve(height_); }
     // Wraps at words, inside one only when it is longer than the line; returns nothing lost to the edge.
     void paragraph(const QString& text, const QFont& font, const QColor& color, double left = 0.0,
                    double width = kTextWidth);
@@ -56,11 +63,18 @@ public:
     QPainter& painter() { return *painter_; }
     QRectF area(double left, double width, double height) const;  // at the present place, in dots
     std::vector<QImage> finish(const QString& foot);              // the foot gets "page 1 of 2" beside it
+    void finishPdf();
 
 private:
     void newPage();
     void cell(const PageColumn& column, double left, const QString& text, const QFont& font, const QColor& color);
 
+    void drawFoot(QPainter& painter, const QString& foot, std::size_t page, std::size_t pages) const;
+
+    double width_, height_, margin_;  // of the paper
+    QPdfWriter* pdf_ = nullptr;
+    QString foot_;
+    std::size_t page_ = 0, pagesKnown_ = 0;  // of the PDF
     std::vector<QImage> pages_;
     std::unique_ptr<QPainter> painter_;
     double y_ = 0.0;

@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report_page.h"
 
-#include <QDateTime>
-#include <QDir>
-#include <QFileInfo>
-#include <QImageWriter>
-#include <QSaveFile>
 #include <cassert>
-#include <memory>
 
 #include "app/page_flow.h"
 #include "app/report_grid.h"
+#include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "widgets/words.h"
@@ -194,35 +189,8 @@ void settings(PageFlow& page, const FrozenFrame& frame) {
         PageFlow::font(8.0, QFont::DemiBold), kInk);
 }
 
-QString pagePath(const QString& first, std::size_t number) {
-    if (number == 1) return first;
-    const QFileInfo info(first);
-    const QString suffix = info.suffix().isEmpty() ? QString() : QLatin1Char('.') + info.suffix();
-    return info.dir().filePath(info.completeBaseName() + QStringLiteral(", page %1").arg(number) + suffix);
-}
-
-Error refusal(const QString& path, const QString& reason) {
-    return Error{
-        QStringLiteral("The report could not be written to \"%1\" (%2); choose another folder or free some space.")
-            .arg(QDir::toNativeSeparators(path), reason.trimmed())
-            .toStdString()};
-}
-
-void addMetadata(QImage& page, const FrozenFrame& frame) {
-    const QDateTime taken = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc, Qt::UTC);
-    page.setText(QStringLiteral("Title"), machineName(frame) + QStringLiteral(", timing report"));
-    page.setText(QStringLiteral("Software"), QStringLiteral("Trueunit ") + QLatin1String(kVersion));
-    page.setText(QStringLiteral("Creation Time"), taken.toString(Qt::RFC2822Date));
-    const VerdictText v = verdictText(*frame.snapshot);
-    page.setText(QStringLiteral("Description"), v.headline + QStringLiteral(". ") + v.detail);
-}
-
-}  // namespace
-
-std::vector<QImage> reportPages(const FrozenFrame& frame) {
-    assert(frame.snapshot);
+void compose(PageFlow& page, const FrozenFrame& frame) {
     const Snapshot& snapshot = *frame.snapshot;
-    PageFlow page;
     head(page, frame);
     verdict(page, snapshot);
     grid(page, frame);
@@ -233,26 +201,26 @@ std::vector<QImage> reportPages(const FrozenFrame& frame) {
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);
     settings(page, frame);
-    std::vector<QImage> pages = page.finish(QStringLiteral("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
-                                                .arg(machineName(frame), takenText(frame), QLatin1String(kVersion)));
-    for (QImage& image : pages) addMetadata(image, frame);
-    return pages;
 }
 
-// All files are written in full before the first takes its name.
+ReportFacts factsOf(const FrozenFrame& frame) {
+    const VerdictText v = verdictText(*frame.snapshot);
+    return {machineName(frame) + QStringLiteral(", timing report"), v.headline + QStringLiteral(". ") + v.detail,
+            frame.takenSecondsUtc,
+            QStringLiteral("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
+                .arg(machineName(frame), takenText(frame), QLatin1String(kVersion))};
+}
+
+}  // namespace
+
+std::vector<QImage> reportPages(const FrozenFrame& frame) {
+    assert(frame.snapshot);
+    return composedPages([&](PageFlow& page) { compose(page, frame); }, factsOf(frame), Paper::a4);
+}
+
 Outcome writeReport(const FrozenFrame& frame, const QString& path) {
-    const std::vector<QImage> pages = reportPages(frame);
-    std::vector<std::unique_ptr<QSaveFile>> files;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        auto file = std::make_unique<QSaveFile>(pagePath(path, i + 1));
-        if (!file->open(QIODevice::WriteOnly)) return refusal(file->fileName(), file->errorString());
-        QImageWriter writer(file.get(), "png");
-        if (!writer.write(pages[i])) return refusal(file->fileName(), writer.errorString());
-        files.push_back(std::move(file));
-    }
-    for (const auto& file : files)
-        if (!file->commit()) return refusal(file->fileName(), file->errorString());
-    return done();
+    assert(frame.snapshot);
+    return writeReportFile([&](PageFlow& page) { compose(page, frame); }, factsOf(frame), Paper::a4, path);
 }
 
 }  // namespace trueunit

@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/visit_report.h"
+
+#include <QDateTime>
+
+#include "app/report_grid.h"
+#include "app/report_text.h"
+#include "app/version.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+const QColor kInk(0x1d, 0x2b, 0x36);
+const QColor kFaint(0x5d, 0x67, 0x6f);
+const QColor kIn(0x1d, 0x6b, 0x45);
+const QColor kOut(0xb5, 0x3d, 0x17);
+using Align = PageColumn::Align;
+constexpr double kLabel = 30.0;  // mm: the column of labels
+constexpr double kGridHeight = 52.0;
+
+QString dateText(qint64 secondsUtc) {
+    return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
+}
+
+QString name(const VisitStory& story) {
+    return story.machine.name.isEmpty() ? QStringLiteral("Machine without a name") : story.machine.name;
+}
+
+// A short label, and its text hanging beside it.
+void labelled(PageFlow& page, const QString& label, const QString& text, double points = 9.0) {
+    if (text.trimmed().isEmpty()) return;
+    page.reserve(6.0);
+    const double top = page.y();
+    page.paragraph(label, PageFlow::font(points, QFont::DemiBold), kInk, 0.0, kLabel - 2.0);
+    page.moveTo(top);
+    page.paragraph(text, PageFlow::font(points), kInk, kLabel, PageFlow::kTextWidth - kLabel);
+    page.space(0.6);
+}
+
+void head(PageFlow& page, const VisitStory& story) {
+    page.paragraph(QStringLiteral("Repair of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.space(0.8);
+    page.paragraph(name(story), PageFlow::font(20.0, QFont::DemiBold), kInk);
+    page.space(0.4);
+    QString line = QStringLiteral("Visit of ") + dateText(story.visit.opened);
+    if (!story.machine.mark.trimmed().isEmpty()) line += QStringLiteral("  \u00b7  owner's mark ") + story.machine.mark;
+    page.paragraph(line, PageFlow::font(9.0), kInk);
+    if (!story.machine.card.trimmed().isEmpty()) page.paragraph(story.machine.card, PageFlow::font(9.0), kInk);
+    page.space(2.0);
+    page.rule();
+    page.space(2.5);
+}
+
+QString verdictLine(const VisitFrame& frame) {
+    const VerdictText v = verdictText(*frame.frame.snapshot);
+    return v.headline + QStringLiteral(". ") + v.detail;
+}
+
+// One sentence for the reader in a hurry.
+void summary(PageFlow& page, const VisitStory& story) {
+    const VisitFrame *before = story.before(), *after = story.after();
+    if (!before && !after) {
+        page.paragraph(QStringLiteral("Nothing was measured on this visit"), PageFlow::font(13.0, QFont::Bold), kFaint);
+        return;
+    }
+    const VisitFrame& last = after ? *after : *before;
+    const VerdictText v = verdictText(*last.frame.snapshot);
+    const QString when = after ? QStringLiteral(" when it left") : QStringLiteral(" as it came");
+    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
+    if (before) labelled(page, QStringLiteral("Before"), verdictLine(*before));
+    if (after) labelled(page, QStringLiteral("After"), verdictLine(*after));
+}
+
+void work(PageFlow& page, const Visit& visit) {
+    if ((visit.complaint + visit.workDone + visit.parts + visit.oil + visit.result).trimmed().isEmpty()) return;
+    page.heading(QStringLiteral("What was wrong and what was done"));
+    labelled(page, QStringLiteral("Complaint"), visit.complaint);
+    labelled(page, QStringLiteral("Work done"), visit.workDone);
+    labelled(page, QStringLiteral("Parts"), visit.parts);
+    labelled(page, QStringLiteral("Oil and grease"), visit.oil);
+    labelled(page, QStringLiteral("Result"), visit.result);
+}
+
+const ReportRow* rowNamed(const std::vector<ReportRow>& rows, const QString& rowName) {
+    for (const ReportRow& r : rows)
+        if (r.name == rowName) return &r;
+    return nullptr;
+}
+
+void readings(PageFlow& page, const VisitStory& story) {
+    const VisitFrame *before = story.before(), *after = story.after();
+    if (!before && !after) return;
+    const auto left = before ? reportRows(*before->frame.snapshot) : std::vector<ReportRow>();
+    const auto right = after ? reportRows(*after->frame.snapshot) : std::vector<ReportRow>();
+    std::vector<PageRow> rows;
+    const auto add = [&](const ReportRow& named, const ReportRow* b, const ReportRow* a) {
+        const ReportRow none;
+        const ReportRow &x = b ? *b : none, &y = a ? *a : none;
+        const QString limit = y.limit.isEmpty() ? x.limit : y.limit;
+        rows.push_back(
+            {{named.name, x.value, x.uncertainty, x.judged, y.value, y.uncertainty, y.judged, named.unit, limit},
+             a ? y.out : x.out});
+    };
+    for (const ReportRow& r : left) add(r, &r, rowNamed(right, r.name));
+    for (const ReportRow& r : right)
+        if (!rowNamed(left, r.name)) add(r, nullptr, &r);
+    page.reserve(page.tableHeight(rows.size()) + 20.0);
+    page.heading(QStringLiteral("Readings before and after"));
+    page.table({{42.0, Align::left, QStringLiteral("quantity")},
+                {21.0, Align::point, before ? QStringLiteral("before") : QString()},
+                {19.0, Align::point, before ? QStringLiteral("95 %") : QString()},
+                {13.0, Align::left, before ? QStringLiteral("judged") : QString()},
+                {21.0, Align::point, after ? QStringLiteral("after") : QString()},
+                {19.0, Align::point, after ? QStringLiteral("95 %") : QString()},
+                {13.0, Align::left, after ? QStringLiteral("judged") : QString()},
+                {14.0, Align::left, QStringLiteral("unit")},
+                {16.0, Align::point, QStringLiteral("limit")}},
+               rows);
+    const Limits& limits = (after ? after : before)->frame.snapshot->limits;
+    page.paragraph(QStringLiteral("Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2")
+                       .arg(QString::fromStdString(limits.title), QString::fromStdString(limits.origin)),
+                   PageFlow::font(7.0), kFaint);
+}
+
+void grid(PageFlow& page, const VisitFrame& frame, const QString& when) {
+    page.reserve(kGridHeight + 11.0);
+    const auto trace = frozenTrace(frame.frame);
+    page.heading(trace ? QStringLiteral("%1: character %2, number %3, taken %4")
+                             .arg(when, QString::fromStdString(trace->print))
+                             .arg(trace->number)
+                             .arg(takenText(frame.frame))
+                       : QStringLiteral("%1, taken %2").arg(when, takenText(frame.frame)));
+    ReportGrid(frame.frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());
+    page.space(kGridHeight + 1.5);
+}
+
+// On one page, so that they are seen together.
+void grids(PageFlow& page, const VisitStory& story) {
+    if (story.before() && story.after()) page.reserve(2.0 * (kGridHeight + 11.0));
+    if (story.before()) grid(page, *story.before(), QStringLiteral("Before"));
+    if (story.after()) grid(page, *story.after(), QStringLiteral("After"));
+}
+
+void findings(PageFlow& page, const VisitFrame* frame, const QString& heading) {
+    if (!frame) return;
+    const auto& found = frame->frame.snapshot->reading.findings;
+    if (!found || found->empty()) return;
+    page.heading(heading);
+    for (const Finding& f : *found) {
+        page.paragraph(QStringLiteral("%1 (confidence %2 %)")
+                           .arg(QString::fromStdString(f.title))
+                           .arg(qRound(100.0 * f.confidence)),
+                       PageFlow::font(8.5, QFont::DemiBold), kInk);
+        QStringList words;
+        for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
+            if (!part->empty()) words += QString::fromStdString(*part);
+        page.paragraph(words.join(QLatin1Char(' ')), PageFlow::font(8.5), kInk);
+        page.space(0.8);
+    }
+}
+
+QString roleWords(const VisitStory& story, const VisitFrame& frame) {
+    return &frame == story.before()  ? QStringLiteral(", before")
+           : &frame == story.after() ? QStringLiteral(", after")
+                                     : QString();
+}
+
+void frames(PageFlow& page, const VisitStory& story) {
+    if (story.frames.empty()) return;
+    page.heading(QStringLiteral("Frames kept on this visit"));
+    for (const VisitFrame& f : story.frames) {
+        const QDateTime taken = QDateTime::fromSecsSinceEpoch(f.row.taken);
+        labelled(page, taken.toString(QStringLiteral("HH:mm:ss")) + roleWords(story, f), verdictLine(f), 8.5);
+        const QString remarks = QString::fromStdString(f.frame.remarks).trimmed();
+        if (!remarks.isEmpty())
+            page.paragraph(remarks, PageFlow::font(8.5), kInk, kLabel, PageFlow::kTextWidth - kLabel);
+        int count = 0;
+        for (const Note& note : f.frame.notes)
+            page.paragraph(QStringLiteral("Note %1, at %2 units: %3")
+                               .arg(++count)
+                               .arg(number(note.units, 2), QString::fromStdString(note.text).trimmed()),
+                           PageFlow::font(8.5), kInk, kLabel, PageFlow::kTextWidth - kLabel);
+        page.space(0.8);
+    }
+}
+
+void instrument(PageFlow& page, const VisitStory& story) {
+    page.reserve(62.0);  // settings, caution and signature stay together
+    page.heading(QStringLiteral("Instrument"));
+    const VisitFrame* frame = story.after() ? story.after() : story.before();
+    QStringList parts;
+    if (frame)
+        for (const auto& [key, value] : settingsRows(frame->frame)) parts += key + QStringLiteral(":\u00a0") + value;
+    parts += QStringLiteral("Self-check:\u00a0") +
+             (story.visit.selfCheck.trimmed().isEmpty() ? QStringLiteral("not recorded") : story.visit.selfCheck);
+    page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
+    page.space(2.5);
+    page.paragraph(
+        QStringLiteral(
+            "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
+            "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
+            "Local codes and licensed practice come first."),
+        PageFlow::font(8.0, QFont::DemiBold), kInk);
+}
+
+void signature(PageFlow& page) {
+    page.space(13.0);
+    QPainter& p = page.painter();
+    const double y = page.dots(page.y());
+    p.setPen(QPen(kInk, page.dots(0.2)));
+    const auto field = [&](double left, double width, const QString& label) {
+        const QRectF area = page.area(left, width, 5.0);
+        p.setPen(QPen(kInk, page.dots(0.2)));
+        p.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+        p.setFont(PageFlow::font(7.5));
+        p.setPen(kFaint);
+        p.drawText(area.translated(0.0, page.dots(0.8)), Qt::AlignLeft | Qt::AlignTop, label);
+    };
+    field(0.0, 42.0, QStringLiteral("date"));
+    field(52.0, 58.0, QStringLiteral("name"));
+    field(120.0, 58.0, QStringLiteral("signature"));
+    page.space(6.0);
+}
+
+void compose(PageFlow& page, const VisitStory& story) {
+    head(page, story);
+    summary(page, story);
+    work(page, story.visit);
+    readings(page, story);
+    findings(page, story.before(), QStringLiteral("Findings before, worst first"));
+    findings(page, story.after(), QStringLiteral("Findings after, worst first"));
+    grids(page, story);
+    frames(page, story);
+    if (!story.machine.remarks.trimmed().isEmpty()) {
+        page.heading(QStringLiteral("About the machine"));
+        page.paragraph(story.machine.remarks, PageFlow::font(9.0), kInk);
+    }
+    instrument(page, story);
+    signature(page);
+}
+
+ReportFacts factsOf(const VisitStory& story) {
+    const VisitFrame* frame = story.after() ? story.after() : story.before();
+    return {QStringLiteral("%1, repair report, visit of %2").arg(name(story), dateText(story.visit.opened)),
+            frame ? verdictLine(*frame) : QStringLiteral("Nothing was measured on this visit."), story.visit.opened,
+            QStringLiteral("%1 \u00b7 visit of %2 \u00b7 Trueunit %3")
+                .arg(name(story), dateText(story.visit.opened), QLatin1String(kVersion))};
+}
+
+}  // namespace
+
+std::vector<QImage> visitPages(const VisitStory& story, Paper paper) {
+    return composedPages([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper);
+}
+
+Outcome writeVisitReport(const VisitStory& story, Paper paper, const QString& path) {
+    return writeReportFile([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper, path);
+}
+
+}  // namespace trueunit
