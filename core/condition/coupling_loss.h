@@ -42,6 +42,19 @@ public:
         if (a_ > 0.0) state_[1] += b_ / a_ * 0.5 * (before + state_[0]);
     }
 
+    // The same for a short run of samples with one level and trust; the pull towards the level is that of its
+    // beginning.
+    void startRun(double level, double trust) {
+        pull_ = a_ * trust * (level - loss());
+        share_ = a_ * 0.5 * (1.0 - trust);
+        second_ = a_ > 0.0 ? 0.5 * b_ / a_ : 0.0;
+    }
+    void run(double heardBefore, double heardNow) {
+        const double before = state_[0];
+        state_[0] += share_ * (heardBefore + heardNow) + pull_;
+        state_[1] += second_ * (before + state_[0]);
+    }
+
     // The line's last step, of the given height, came this many samples before the present one.
     void stepWasEarlier(double height, double samplesAgo);
 
@@ -55,6 +68,9 @@ private:
     double b_ = 0.0;                                  // per sample squared
     std::array<double, 2> rest_{0.0, 0.0};            // state after a long time at line = 1
     std::array<double, 4> next_{1.0, 0.0, 0.0, 1.0};  // propagator of one sample
+    double pull_ = 0.0;                               // of a run
+    double share_ = 0.0;                              // of a run
+    double second_ = 0.0;                             // of a run
     std::array<double, 2> state_{0.0, 0.0};           // loss of the first and of the second integration
 };
 

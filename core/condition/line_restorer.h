@@ -33,6 +33,7 @@ public:
     void setCoupling(const HighPass& coupling);
 
 private:
+    void restore(std::span<const float> block, std::vector<float>& line);
     float restoreNext(double sample);
     double trust(double sinceEdge) const;
     void decide(double smooth, std::vector<Transition>& transitions);
@@ -40,27 +41,29 @@ private:
     double level() const { return high_ ? 0.5 * swing_ : -0.5 * swing_; }
 
     double rateHz_;
-    std::size_t width_;  // of the smoothing before the decision, samples
-    std::size_t delay_;
+    std::size_t block_;   // samples between decisions
+    std::size_t blocks_;  // of the smoothing before the decision
+    std::size_t delay_;   // whole blocks
     double groupDelay_;
-    double follow_;  // share of the level error taken over per sample
-    std::size_t quiet_;
+    double follow_;  // share of the level error taken over per block
+    double quiet_;   // samples
 
     double swing_;
     double offset_;
-    std::uint64_t heardCount_;     // absolute number of the next sample to be heard
+    std::uint64_t heardCount_;     // absolute number of the next sample to be decided on
     std::uint64_t restoredCount_;  // absolute number of the next sample to be restored
 
-    // Decision: runs ahead on smoothed samples.
-    std::vector<float> held_;  // ring of the last samples, power of two
-    double sum_ = 0.0;
+    // Decision: runs ahead on means.
+    std::vector<float> held_;    // samples not yet let go, and some spent ones before them
+    std::size_t decided_ = 0;    // of them, decided on
+    std::vector<double> means_;  // of the last blocks
     CouplingLoss decisionLoss_;
     bool high_;
-    double previous_ = 0.0;  // smoothed and restored, last sample
+    double previous_ = 0.0;  // smoothed and restored, last block
     double middleCrossing_ = 0.0;
-    std::size_t sinceDecision_ = 0;
-    std::size_t away_ = 0;       // samples that the line has been off its level
-    double smoothBefore_ = 0.0;  // as heard, less the offset
+    double sinceDecision_ = 0.0;  // samples
+    double away_ = 0.0;           // samples that the line has been off its level
+    double smoothBefore_ = 0.0;   // as heard, less the offset
 
     // Restoration: follows delay_ samples behind, with the transitions at their times.
     CouplingLoss restoreLoss_;

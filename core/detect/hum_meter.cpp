@@ -28,10 +28,13 @@ HumMeter::HumMeter(double rateHz)
     : binSamples_(kBinSeconds * rateHz), secondsPerBin_(kBinSeconds), filled_(binSamples_) {}
 
 void HumMeter::push(std::span<const float> line) {
-    for (const float v : line) {
-        sum_ += static_cast<double>(v);
-        count_ += 1.0;
-        if (count_ < filled_) continue;
+    while (!line.empty()) {
+        const auto wanted = static_cast<std::size_t>(std::max(1.0, std::ceil(filled_ - count_)));
+        const std::span<const float> part = line.first(std::min(wanted, line.size()));
+        for (const float v : part) sum_ += static_cast<double>(v);
+        count_ += static_cast<double>(part.size());
+        line = line.subspan(part.size());
+        if (count_ < filled_) return;
         takeBin(sum_ / count_);
         filled_ += binSamples_ - count_;  // keeps bins a millisecond long on average
         sum_ = count_ = 0.0;
