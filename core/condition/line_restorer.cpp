@@ -45,7 +45,8 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     restoreLoss_.setState(start);
     previous_ = level();
     smoothBefore_ = heardBefore_ = level() - start[0] - start[1];
-    means_.assign(blocks_, smoothBefore_ + offset_);
+    sums_.assign(blocks_, (smoothBefore_ + offset_) * static_cast<double>(block_));
+    sumScale_ = 1.0 / static_cast<double>(blocks_ * block_);
     middleCrossing_ = static_cast<double>(firstSample);
 }
 
@@ -60,18 +61,21 @@ void LineRestorer::setCoupling(const HighPass& coupling) {
 }
 
 void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions) {
-    for (const float sample : heard) held_.push_back(std::isfinite(sample) ? std::clamp(sample, -8.0F, 8.0F) : 0.0F);
+    const std::size_t before = held_.size();
+    held_.resize(before + heard.size());
+    std::transform(heard.begin(), heard.end(), held_.begin() + static_cast<std::ptrdiff_t>(before), [](float v) {
+        return v >= -8.0F && v <= 8.0F ? v : std::isfinite(v) ? std::copysign(8.0F, v) : 0.0F;
+    });
     while (held_.size() - decided_ >= block_) {
         const std::span<const float> block = std::span(held_).subspan(decided_, block_);
         decided_ += block_;
         heardCount_ += block_;
         double sum = 0.0;
         for (const float v : block) sum += static_cast<double>(v);
-        std::rotate(means_.begin(), means_.begin() + 1, means_.end());
-        means_.back() = sum / static_cast<double>(block_);
-        double mean = 0.0;
-        for (const double m : means_) mean += m / static_cast<double>(blocks_);
-        decide(mean, transitions);
+        sums_[(heardCount_ / block_) % blocks_] = sum;
+        double total = 0.0;
+        for (const double v : sums_) total += v;
+        decide(total * sumScale_, transitions);
         if (decided_ > delay_) restore(std::span(held_).subspan(decided_ - delay_ - block_, block_), line);
     }
     if (decided_ > delay_ + kLetGo) {
@@ -135,7 +139,9 @@ void LineRestorer::restore(std::span<const float> block, std::vector<float>& lin
     const auto now = static_cast<double>(restoredCount_);
     const double before = kHeardBeforeSeconds * rateHz_;
     const bool edge = !ahead_.empty() && ahead_.front().time - now < before + static_cast<double>(block.size());
-    const bool rail = std::any_of(block.begin(), block.end(), [](float v) { return std::abs(v) >= kRail; });
+    float most = 0.0F;
+    for (const float v : block) most = std::max(most, std::abs(v));
+    const bool rail = most >= kRail;
     if (edge || rail) {
         for (const float sample : block) line.push_back(restoreNext(static_cast<double>(sample)));
         return;
@@ -144,12 +150,19 @@ void LineRestorer::restore(std::span<const float> block, std::vector<float>& lin
     const double scale = 1.0 / swing_;
     const double shift = 0.5 - offset_ * scale;
     restoreLoss_.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trust(now - lastEdge_));
-    for (const float sample : block) {
-        const double heard = static_cast<double>(sample) - offset_;
-        restoreLoss_.run(heardBefore_, heard);
-        heardBefore_ = heard;
-        line.push_back(static_cast<float>((static_cast<double>(sample) + restoreLoss_.loss()) * scale + shift));
+    const std::size_t first = line.size();
+    line.resize(first + block.size());
+    CouplingLoss loss = restoreLoss_;  // in registers
+    double heardBefore = heardBefore_;
+    for (std::size_t i = 0; i < block.size(); ++i) {
+        const auto sample = static_cast<double>(block[i]);
+        const double heard = sample - offset_;
+        loss.run(heardBefore, heard);
+        heardBefore = heard;
+        line[first + i] = static_cast<float>((sample + loss.loss()) * scale + shift);
     }
+    restoreLoss_ = loss;
+    heardBefore_ = heardBefore;
     restoredCount_ += block.size();
 }
 

@@ -54,9 +54,10 @@ private:
     std::uint64_t restoredCount_;  // absolute number of the next sample to be restored
 
     // Decision: runs ahead on means.
-    std::vector<float> held_;    // samples not yet let go, and some spent ones before them
-    std::size_t decided_ = 0;    // of them, decided on
-    std::vector<double> means_;  // of the last blocks
+    std::vector<float> held_;   // samples not yet let go, and some spent ones before them
+    std::size_t decided_ = 0;   // of them, decided on
+    std::vector<double> sums_;  // of the last blocks
+    double sumScale_ = 1.0;
     CouplingLoss decisionLoss_;
     bool high_;
     double previous_ = 0.0;  // smoothed and restored, last block
