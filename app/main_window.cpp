@@ -10,6 +10,8 @@
 #include <QVBoxLayout>
 
 #include "app/bench_panels.h"
+#include "app/first_steps.h"
+#include "app/help_window.h"
 #include "app/machine_bar.h"
 #include "app/message_line.h"
 #include "app/note_editor.h"
@@ -70,8 +72,10 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeFrameActions();
     makeInputActions();
     makeBenchActions();
+    makeHelpActions();
+    setAcceptDrops(true);
     makeProvingActions();
-    bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, keys_});
+    bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, help_});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -107,6 +111,7 @@ void MainWindow::connectSession() {
         }
     });
     connect(&bar_->source(), &SourcePicker::refused, messages_, &MessageLine::warn);
+    connect(&bar_->source(), &SourcePicker::fileChosen, this, &MainWindow::openFile);
     connect(&bar_->source(), &SourcePicker::said, messages_, &MessageLine::say);
     connect(&panels_->eccentric(), &EccentricPanel::turned, this,
             [this](double percent) { session_.turnEccentric(percent); });
@@ -168,7 +173,9 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
 void MainWindow::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), theme::kPaper); }
 
 void MainWindow::leaveView() {
-    if (panels_->gaugeAlone())
+    if (firstSteps_)
+        firstSteps_->end();
+    else if (panels_->gaugeAlone())
         alone_->trigger();
     else
         messages_->clear();

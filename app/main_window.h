@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 #include <functional>
 #include <memory>
@@ -17,6 +18,8 @@ class QAction;
 namespace trueunit {
 
 class BenchPanels;
+class FirstSteps;
+class HelpWindow;
 class CheckDialog;
 class MessageLine;
 class NoteEditor;
@@ -39,6 +42,10 @@ public:
     const MessageLine& messages() const { return *messages_; }
 
     void toggleFreeze();
+    void openFile(const QString& path);  // a recording, or a scenario by its ending
+    void showHelp(const QString& page);
+    void startFirstSteps();  // where there is an eccentric to turn
+    void forgetSettings();
     void setRemarks(const QString& remarks) { remarks_ = remarks; }
     Outcome writeReportTo(const QString& path);  // of the frozen frame, or of this moment
     void keepRecordingTo(const QString& path);   // the last ten minutes; said when it is done
@@ -49,12 +56,16 @@ public:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     QAction* act(const QString& name, const QString& what, const QList<QKeySequence>& keys, std::function<void()> slot);
     void makeFrameActions();
     void makeInputActions();
     void makeBenchActions();
+    void makeHelpActions();
+    void askForget();
     void makeProvingActions();
     void connectSession();
     void connectGrid();
@@ -87,7 +98,9 @@ private:
     QAction* freeze_ = nullptr;
     QAction* report_ = nullptr;
     QAction* alone_ = nullptr;
-    QAction* keys_ = nullptr;
+    QAction* help_ = nullptr;
+    QPointer<HelpWindow> helpWindow_;
+    QPointer<FirstSteps> firstSteps_;
     QAction* more_ = nullptr;
     CheckDialog* check_ = nullptr;  // made when it is first asked for, as is the next
     SenderDialog* sender_ = nullptr;

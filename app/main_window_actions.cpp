@@ -102,8 +102,8 @@ void MainWindow::makeBenchActions() {
     });
     alone_->setCheckable(true);
     act(tr("Back"), tr("Leave the gauge-only view, or clear the message"), {Qt::Key_Escape}, [this] { leaveView(); });
-    keys_ =
-        act(tr("Keys"), tr("List all keys"), {Qt::Key_F1}, [this] { KeysHelp(actions(), panelKeys(), this).exec(); });
+    act(tr("Keys"), tr("List all keys"), {Qt::SHIFT | Qt::Key_F1},
+        [this] { KeysHelp(actions(), panelKeys(), this).exec(); });
     act(tr("Quit"), tr("Quit"), {Qt::CTRL | Qt::Key_Q}, [this] { close(); });
 }
 

@@ -2,12 +2,15 @@
 #include "app/run_window.h"
 
 #include <QApplication>
+#include <QIcon>
+#include <QTimer>
 
 #include "app/commands.h"
 #include "app/limit_sets.h"
 #include "app/main_window.h"
 #include "app/session.h"
 #include "app/settings.h"
+#include "app/window_memory.h"
 #include "app/window_picture.h"
 
 namespace trueunit {
@@ -75,8 +78,14 @@ int runWindow(const Command& command) {
     else if (const Outcome playing = playFile(session, command.file); !playing)
         return refuse(playing.error());
     MainWindow window(session);
+    QApplication::setWindowIcon(QIcon(":/icons/trueunit.png"));
+    QApplication::setDesktopFileName("org.trueunit.Trueunit");
+    restorePlace(window);
     window.show();
+    if (!firstStepsSeen() && session.hasEccentric())
+        QTimer::singleShot(600, &window, [&window] { window.startFirstSteps(); });
     const int code = QApplication::exec();
+    rememberPlace(window);
     keep(session);
     return code;
 }

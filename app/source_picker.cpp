@@ -2,10 +2,12 @@
 #include "app/source_picker.h"
 
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMenu>
 #include <QStandardPaths>
 
 #include "app/session.h"
+#include "app/window_memory.h"
 
 namespace trueunit {
 
@@ -26,10 +28,22 @@ void SourcePicker::fill() {
     menu_->addAction(tr("Demonstration"), this, &SourcePicker::playDemonstration);
     menu_->addAction(tr("Open a recording\u2026"), this, &SourcePicker::openRecording);
     menu_->addAction(tr("Open a scenario file\u2026"), this, &SourcePicker::openScenario);
+    fillRecent();
     menu_->addSection(tr("Sound inputs"));
     fillInputs();
     menu_->addAction(tr("Look for inputs again"), this, &SourcePicker::rescan);
     if (kind == SourceKind::soundInput && session_.channels() > 1) fillChannels();
+}
+
+void SourcePicker::fillRecent() {
+    const QStringList files = recentFiles();
+    if (files.isEmpty()) return;
+    menu_->addSection(tr("Opened lately"));
+    for (const QString& path : files) {
+        QAction* action = menu_->addAction(QFileInfo(path).fileName().replace(QLatin1Char('&'), QStringLiteral("&&")));
+        action->setToolTip(path);
+        connect(action, &QAction::triggered, this, [this, path] { emit fileChosen(path); });
+    }
 }
 
 void SourcePicker::fillInputs() {
@@ -91,16 +105,12 @@ void SourcePicker::playDemonstration() {
 void SourcePicker::openRecording() {
     const QString path =
         ask(tr("Open a recording"), tr("Recordings (*.wav *.flac *.aiff *.aif *.ogg *.au *.caf);;All files (*)"));
-    if (path.isEmpty()) return;
-    if (const Outcome outcome = session_.playRecording(path.toStdString()); !outcome)
-        emit refused(QString::fromStdString(outcome.error().text));
+    if (!path.isEmpty()) emit fileChosen(path);
 }
 
 void SourcePicker::openScenario() {
     const QString path = ask(tr("Open a scenario file"), tr("Scenarios (*.json);;All files (*)"));
-    if (path.isEmpty()) return;
-    if (const Outcome outcome = session_.playScenario(path.toStdString()); !outcome)
-        emit refused(QString::fromStdString(outcome.error().text));
+    if (!path.isEmpty()) emit fileChosen(path);
 }
 
 void SourcePicker::rescan() {

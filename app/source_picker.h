@@ -27,12 +27,14 @@ public:
 signals:
     void refused(const QString& sentence);
     void said(const QString& sentence);
+    void fileChosen(const QString& path);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fill();
+    void fillRecent();
     void fillInputs();
     void fillChannels();
     void showSource();

@@ -37,8 +37,8 @@ done
 [[ $missing -eq 0 ]]
 
 step "the package"
-(cd "$build" && cpack -B "$work" >"$work/cpack.log") || { cat "$work/cpack.log"; exit 1; }
-package=$(ls "$work"/trueunit_*.deb)
+(cd "$build" && cpack >"$work/cpack.log" 2>&1) || { cat "$work/cpack.log"; exit 1; }
+package=$(ls -t "$build"/trueunit_*.deb | head -1)
 dpkg-deb -I "$package" | grep -E '^ (Package|Version|Depends)'
 lintian --fail-on error "$package"
 [[ ${2:-} == --clean-root ]] || exit 0

@@ -19,8 +19,10 @@ constexpr double kUnitGap = 4.0;
 
 }  // namespace
 
-ReadingRow::ReadingRow(const QString& name, QWidget* parent) : QWidget(parent), name_(name) {
+ReadingRow::ReadingRow(const QString& name, const QString& meaning, QWidget* parent)
+    : QWidget(parent), name_(name), meaning_(meaning) {
     setAccessibleName(name);
+    setToolTip(meaning_);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     setMaximumHeight(34);
 }
@@ -28,7 +30,7 @@ ReadingRow::ReadingRow(const QString& name, QWidget* parent) : QWidget(parent), 
 void ReadingRow::setText(const RowText& text) {
     if (text == text_) return;
     text_ = text;
-    setToolTip(text_.reason.isEmpty() ? said() : text_.reason);
+    setToolTip((text_.reason.isEmpty() ? said() : text_.reason) + u'\n' + meaning_);
     setAccessibleDescription(said());
     update();
 }

@@ -26,7 +26,7 @@ class ReadingRow : public QWidget {
     Q_OBJECT
 
 public:
-    explicit ReadingRow(const QString& name, QWidget* parent = nullptr);
+    ReadingRow(const QString& name, const QString& meaning, QWidget* parent = nullptr);  // meaning: in the tooltip
 
     void setText(const RowText& text);
     const RowText& text() const { return text_; }
@@ -39,7 +39,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QString name_;
+    QString name_, meaning_;
     RowText text_;
 };
 

@@ -24,6 +24,19 @@ const char* const kNames[ReadingsPanel::kRows] = {
     "Receiver may sample",
     "Framing errors",
 };
+// What each tells, for its tooltip; the help has a page for each.
+const char* const kMeanings[ReadingsPanel::kRows] = {
+    "The unit against its nominal length: motor, governor, gears, mains frequency.",
+    "Characters a minute while the tape runs without pause: main shaft and clutch.",
+    "Length of the stop in units: rest of the main cam, clutch and its latch.",
+    "Marks too long (+) or too short (-): the contact, its gap and its eccentric.",
+    "Ends of marks late (+) or early (-): cam flanks, levers, return spring.",
+    "Largest displacement against the nominal speed: what a receiver has to stand.",
+    "Largest displacement after the speed is taken out: contacts, cams, levers.",
+    "What is random: worn or dirty contacts, loose pivots, noise.",
+    "Part of a unit in which a receiver reads every element rightly; 50 is the middle.",
+    "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal.",
+};
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
     "speed", "pause", "stop", "bias", "end distortion", "nominal speed", "unit", "instants", "characters", "character",
@@ -155,8 +168,8 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
 ReadingsPanel::ReadingsPanel(QWidget* parent)
     : Panel(QStringLiteral("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
     setRemark(QStringLiteral("± covers 95 of 100"));
-    for (const char* name : kNames) {
-        rows_.push_back(new ReadingRow(QString::fromLatin1(name), this));
+    for (int i = 0; i < kRows; ++i) {
+        rows_.push_back(new ReadingRow(QString::fromLatin1(kNames[i]), QString::fromLatin1(kMeanings[i]), this));
         bodyLayout()->addWidget(rows_.back(), 1);
     }
     bodyLayout()->addWidget(reason_);

@@ -208,7 +208,7 @@ def terminal(d, x, y, words, anchor="end"):
 
 
 def circuits():
-    d = Drawing(760, 330, "The loop, the isolating stage in it, and the sound card beyond the barrier")
+    d = Drawing(760, 316, "The loop, the isolating stage in it, and the sound card beyond the barrier")
     d.line((70, 110), (70, 60), (570, 60), (570, 120))
     d.line((70, 190), (70, 260), (570, 260), (570, 190))
     d.ring(70, 150, 40)

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+
+namespace trueunit {
+
+// Three short steps over the demonstration, each beside the part of the window it speaks of, which is outlined. The
+// window stays usable below; "Enough", Escape or the last "Next" ends them, for good. Deletes itself when done.
+class FirstSteps : public QWidget {
+    Q_OBJECT
+
+public:
+    struct Step {
+        QWidget* target;
+        QString words;
+    };
+
+    FirstSteps(std::vector<Step> steps, QWidget* window);
+    void next();
+    void end();
+    int number() const { return static_cast<int>(at_) + 1; }
+
+signals:
+    void ended();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void place();
+    QRect targetRect() const;
+
+    std::vector<Step> steps_;
+    std::size_t at_ = 0;
+    QWidget* card_;
+    QLabel* words_;
+    QPushButton* next_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/help_window.h"
+
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QImageReader>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTextBlock>
+#include <QTextList>
+#include <QTextTable>
+#include <QUrl>
+#include <algorithm>
+
+#include "widgets/theme.h"
+
+// The resource sits in a static library, where nothing else would make the linker keep it.
+static void keepHelp() { Q_INIT_RESOURCE(help); }
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kContentsWidth = 200;
+constexpr int kWidestDrawing = 660;
+
+struct Page {
+    const char* file;
+    const char* title;
+};
+
+const Page kPages[] = {
+    {"index.md", QT_TRANSLATE_NOOP("HelpWindow", "Contents")},
+    {"connect.md", QT_TRANSLATE_NOOP("HelpWindow", "Connecting a loop")},
+    {"speed.md", QT_TRANSLATE_NOOP("HelpWindow", "Speed and unit")},
+    {"bias.md", QT_TRANSLATE_NOOP("HelpWindow", "Bias")},
+    {"end.md", QT_TRANSLATE_NOOP("HelpWindow", "End distortion")},
+    {"gross.md", QT_TRANSLATE_NOOP("HelpWindow", "Start-stop, gross")},
+    {"synchronous.md", QT_TRANSLATE_NOOP("HelpWindow", "Start-stop, synchronous")},
+    {"instants.md", QT_TRANSLATE_NOOP("HelpWindow", "Displacement by instant")},
+    {"characteristic.md", QT_TRANSLATE_NOOP("HelpWindow", "Characteristic")},
+    {"cyclic.md", QT_TRANSLATE_NOOP("HelpWindow", "Cyclic")},
+    {"scatter.md", QT_TRANSLATE_NOOP("HelpWindow", "Scatter (fortuitous)")},
+    {"shaft.md", QT_TRANSLATE_NOOP("HelpWindow", "Shaft")},
+    {"stop.md", QT_TRANSLATE_NOOP("HelpWindow", "Stop")},
+    {"margin.md", QT_TRANSLATE_NOOP("HelpWindow", "Receiving margin")},
+    {"bounce.md", QT_TRANSLATE_NOOP("HelpWindow", "Contact bounce")},
+    {"glossary.md", QT_TRANSLATE_NOOP("HelpWindow", "Glossary")},
+};
+
+// "Bare contacts, interrupted tone" is linked to as "bare-contacts-interrupted-tone".
+QString slugOf(const QString& heading) {
+    QString slug;
+    for (const QChar c : heading.toLower()) {
+        if (c.isLetterOrNumber() || c == QLatin1Char('-')) slug += c;
+        if (c.isSpace()) slug += QLatin1Char('-');
+    }
+    return slug;
+}
+
+}  // namespace
+
+namespace {
+
+// What a page read from plain text lacks: room between paragraphs, quiet rules in tables.
+void layOut(QTextDocument& page) {
+    QTextCursor cursor(&page);
+    for (QTextBlock block = page.begin(); block.isValid(); block = block.next()) {
+        cursor.setPosition(block.position());
+        QTextBlockFormat format = block.blockFormat();
+        const bool drawing = block.text().contains(QChar::ObjectReplacementCharacter);
+        if (!drawing) format.setLineHeight(115, QTextBlockFormat::ProportionalHeight);
+        if (!cursor.currentTable()) format.setBottomMargin(block.textList() ? 4 : 9);
+        if (format.headingLevel() > 1) format.setTopMargin(14);
+        cursor.setBlockFormat(format);
+        if (!cursor.currentTable()) continue;
+        QTextTableFormat table = cursor.currentTable()->format();
+        table.setBorderCollapse(true);
+        table.setBorderBrush(theme::kBorder);
+        table.setCellPadding(4);
+        table.setBottomMargin(12);
+        cursor.currentTable()->setFormat(table);
+    }
+}
+
+}  // namespace
+
+HelpPages::HelpPages(QWidget* parent) : QTextBrowser(parent) {
+    keepHelp();
+    setAccessibleName(tr("Help page"));
+    setFont(theme::text(theme::kTextPx + 1));
+    document()->setDocumentMargin(16);
+    setSearchPaths({QStringLiteral("qrc:/help")});
+    QPalette paper = palette();
+    paper.setColor(QPalette::Base, theme::kPanel);
+    paper.setColor(QPalette::Text, theme::kInk);
+    paper.setColor(QPalette::Link, theme::kBlue);
+    setPalette(paper);
+}
+
+void HelpPages::open(const QString& page) { setSource(QUrl(QStringLiteral("qrc:/help/") + page)); }
+
+void HelpPages::doSetSource(const QUrl& url, QTextDocument::ResourceType type) {
+    if (url.scheme() != QLatin1String("qrc") && !url.isRelative()) return;  // no page leads out of the program
+    const QUrl whole = source().resolved(url);
+    QTextBrowser::doSetSource(url, type);
+    layOut(*document());
+    scrollToHeading(whole.fragment());
+    emit opened(whole.fileName());
+}
+
+void HelpPages::scrollToHeading(const QString& slug) {
+    if (slug.isEmpty()) return;
+    for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
+        if (block.blockFormat().headingLevel() == 0 || slugOf(block.text()) != slug) continue;
+        moveCursor(QTextCursor::End);  // so that the heading comes to the top
+        setTextCursor(QTextCursor(block));
+        return;
+    }
+}
+
+// A drawing is made at the screen's own resolution.
+QVariant HelpPages::loadResource(int type, const QUrl& name) {
+    if (type != QTextDocument::ImageResource) return QTextBrowser::loadResource(type, name);
+    QImageReader reader(QStringLiteral(":/help/") + name.fileName());
+    QSize size = reader.size();
+    if (size.isEmpty()) return {};
+    if (size.width() > kWidestDrawing) size.scale(kWidestDrawing, size.height(), Qt::KeepAspectRatio);
+    reader.setScaledSize(size * devicePixelRatioF());
+    QImage image = reader.read();
+    image.setDevicePixelRatio(devicePixelRatioF());
+    return image;
+}
+
+QStringList HelpWindow::pageNames() {
+    QStringList names;
+    for (const Page& page : kPages) names += QString::fromLatin1(page.file);
+    return names;
+}
+
+HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWidget), pages_(new HelpPages) {
+    setWindowTitle(tr("Help"));
+    contents_->setAccessibleName(tr("Contents of the help"));
+    contents_->setFixedWidth(kContentsWidth);
+    contents_->setFont(theme::text(theme::kTextPx));
+    contents_->setSpacing(2);
+    for (const Page& page : kPages) contents_->addItem(tr(page.title));
+    connect(contents_, &QListWidget::currentRowChanged, this, [this](int row) {
+        const QString file = QString::fromLatin1(kPages[std::max(0, row)].file);
+        if (pages_->source().fileName() != file) pages_->open(file);
+    });
+    connect(pages_, &HelpPages::opened, this,
+            [this](const QString& page) { contents_->setCurrentRow(int(pageNames().indexOf(page))); });
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* back = buttons->addButton(tr("Back"), QDialogButtonBox::ActionRole);
+    back->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Left));
+    back->setEnabled(false);
+    back->setIcon({});
+    buttons->button(QDialogButtonBox::Close)->setIcon({});
+    connect(pages_, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
+    connect(back, &QPushButton::clicked, pages_, &QTextBrowser::backward);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* row = new QHBoxLayout;
+    row->addWidget(contents_);
+    row->addWidget(pages_, 1);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(row, 1);
+    column->addWidget(buttons);
+    resize(960, 740);
+    pages_->open(QStringLiteral("index.md"));
+}
+
+}  // namespace trueunit

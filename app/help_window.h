@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+#include <QTextBrowser>
+
+class QListWidget;
+
+namespace trueunit {
+
+// Shows the pages that are built into the program; links to headings work, drawings are sharp on any screen.
+class HelpPages : public QTextBrowser {
+    Q_OBJECT
+
+public:
+    explicit HelpPages(QWidget* parent = nullptr);
+    void open(const QString& page);  // "bias.md", or "connect.md#levels-and-grounds"
+
+signals:
+    void opened(const QString& page);
+
+protected:
+    QVariant loadResource(int type, const QUrl& name) override;
+    void doSetSource(const QUrl& url, QTextDocument::ResourceType type) override;
+
+private:
+    void scrollToHeading(const QString& slug);
+};
+
+// The help: contents at the left, the page at the right. Stands beside the bench window, which stays usable.
+class HelpWindow : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit HelpWindow(QWidget* parent = nullptr);
+    HelpPages& pages() { return *pages_; }
+
+    static QStringList pageNames();  // in the order of the contents
+
+private:
+    QListWidget* contents_;
+    HelpPages* pages_;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_memory.h"
+
+#include <QFileInfo>
+#include <QSettings>
+#include <QWidget>
+#include <algorithm>
+
+namespace trueunit {
+
+namespace {
+constexpr int kMostFiles = 8;
+}
+
+QStringList recentFiles() {
+    QStringList files = QSettings().value("window/recentFiles").toStringList();
+    files.erase(std::remove_if(files.begin(), files.end(), [](const QString& f) { return !QFileInfo::exists(f); }),
+                files.end());
+    return files;
+}
+
+void rememberFile(const QString& path) {
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    QStringList files = recentFiles();
+    files.removeAll(whole);
+    files.prepend(whole);
+    QSettings().setValue("window/recentFiles", files.mid(0, kMostFiles));
+}
+
+void rememberPlace(const QWidget& window) { QSettings().setValue("window/place", window.saveGeometry()); }
+
+void restorePlace(QWidget& window) { window.restoreGeometry(QSettings().value("window/place").toByteArray()); }
+
+bool firstStepsSeen() { return QSettings().value("window/firstStepsSeen", false).toBool(); }
+
+void rememberFirstSteps() { QSettings().setValue("window/firstStepsSeen", true); }
+
+void forgetAll() { QSettings().clear(); }
+
+}  // namespace trueunit

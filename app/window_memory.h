@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QWidget;
+
+namespace trueunit {
+
+// What the window itself remembers from run to run, beside the options of the measurement. Window's thread.
+QStringList recentFiles();               // newest first; only those that are still there
+void rememberFile(const QString& path);  // a recording or scenario that was opened
+void rememberPlace(const QWidget& window);
+void restorePlace(QWidget& window);  // a place that no screen shows any more is not used
+
+bool firstStepsSeen();
+void rememberFirstSteps();
+
+void forgetAll();  // every setting of this program, as if it had never run
+
+}  // namespace trueunit

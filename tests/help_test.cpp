@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The help, the first steps, and what the window remembers. TRUEUNIT_PICTURES=folder keeps pictures to be looked at.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QDir>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFile>
+#include <QLabel>
+#include <QListWidget>
+#include <QMimeData>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTextBlock>
+#include <QUrl>
+
+#include "app/first_steps.h"
+#include "app/help_window.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/session.h"
+#include "app/window_memory.h"
+
+namespace trueunit {
+namespace {
+
+void keepPicture(QWidget& widget, const QString& name) {
+    const QString folder = qEnvironmentVariable("TRUEUNIT_PICTURES");
+    if (!folder.isEmpty()) widget.grab().save(QDir(folder).filePath(name + ".png"));
+}
+
+QString textOf(const QString& page) {
+    QFile file(":/help/" + page);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << page.toStdString();
+    return QString::fromUtf8(file.readAll());
+}
+
+TEST(Help, EveryPageOpensWithItsDrawings) {
+    HelpWindow help;
+    help.show();
+    for (const QString& page : HelpWindow::pageNames()) {
+        help.pages().open(page);
+        EXPECT_GT(help.pages().toPlainText().size(), 200) << page.toStdString();
+        EXPECT_EQ(help.pages().source().fileName(), page);
+        static const QRegularExpression drawing("!\\[[^]]*\\]\\(([^)]+)\\)");
+        for (const auto& match : drawing.globalMatch(textOf(page))) {
+            const QVariant image =
+                help.pages().document()->resource(QTextDocument::ImageResource, QUrl(match.captured(1)));
+            EXPECT_FALSE(image.value<QImage>().isNull()) << match.captured(1).toStdString();
+        }
+        QTest::qWait(20);
+        keepPicture(help, "help-" + page.chopped(3));
+    }
+}
+
+TEST(Help, EveryLinkLeadsToAPageOfTheProgram) {
+    HelpWindow help;
+    static const QRegularExpression link("[^!]\\[[^]]*\\]\\(([^)#]*)(#[^)]*)?\\)");
+    for (const QString& page : HelpWindow::pageNames())
+        for (const auto& match : link.globalMatch(textOf(page)))
+            EXPECT_TRUE(match.captured(1).isEmpty() || HelpWindow::pageNames().contains(match.captured(1)))
+                << page.toStdString() << " -> " << match.captured(1).toStdString();
+}
+
+TEST(Help, AHeadingIsFoundByItsLink) {
+    HelpWindow help;
+    help.show();
+    help.pages().open("connect.md#when-to-fetch-a-licensed-person");
+    EXPECT_EQ(help.pages().textCursor().block().text(), "When to fetch a licensed person");
+}
+
+TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
+    const QString guide = textOf("connect.md");
+    for (const char* caution : {"hazardous live", "does not make it safe", "Local codes and licensed practice",
+                                "Unplug the machine", "Guard what turns", "Fuse a machine", "not oiled"})
+        EXPECT_TRUE(guide.contains(caution)) << caution;
+}
+
+// The values of the optocoupler stage, by Kirchhoff: V = (I + U/R2) / (1/R1 + 1/R2), U across the lamp.
+TEST(Help, TheValuesOfTheStageAreWhatTheCircuitGives) {
+    const QString guide = textOf("connect.md");
+    constexpr double kLamp = 1.2, kSeries = 820.0;
+    const auto volts = [&](double amps, double shunt) {
+        return (amps + kLamp / kSeries) / (1.0 / shunt + 1.0 / kSeries);
+    };
+    const double v20 = volts(0.020, 680.0), v60 = volts(0.060, 150.0);
+    EXPECT_TRUE(guide.contains(QString("| %1 V | %2 V |").arg(v20, 0, 'f', 2).arg(v60, 0, 'f', 2)));
+    EXPECT_TRUE(guide.contains(QString("| %1 mA | %2 mA |")
+                                   .arg(1e3 * (v20 - kLamp) / kSeries, 0, 'f', 1)
+                                   .arg(1e3 * (v60 - kLamp) / kSeries, 0, 'f', 1)));
+    EXPECT_TRUE(guide.contains(
+        QString("| %1 mW | %2 mW |").arg(1e3 * v20 * v20 / 680.0, 0, 'f', 0).arg(1e3 * v60 * v60 / 150.0, 0, 'f', 0)));
+}
+
+class Memory : public ::testing::Test {
+protected:
+    Memory() {
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
+        window.resize(1366, 768);
+        window.show();
+        QTest::qWait(50);
+    }
+    QTemporaryDir folder;
+    Session session;
+    MainWindow window{session};
+};
+
+TEST_F(Memory, TheFirstStepsAreThreeAndNeverComeAgain) {
+    EXPECT_FALSE(firstStepsSeen());
+    window.startFirstSteps();
+    auto* steps = window.findChild<FirstSteps*>();
+    ASSERT_NE(steps, nullptr);
+    for (int i = 1; i <= 3; ++i) {
+        EXPECT_EQ(steps->number(), i);
+        QTest::qWait(300);
+        keepPicture(window, QString("first-step-%1").arg(i));
+        steps->next();
+    }
+    EXPECT_TRUE(firstStepsSeen());
+    QTest::qWait(50);
+    EXPECT_EQ(window.findChild<FirstSteps*>(), nullptr);
+}
+
+TEST_F(Memory, EscapeEndsTheFirstSteps) {
+    window.startFirstSteps();
+    QTest::keyClick(&window, Qt::Key_Escape);
+    QTest::qWait(50);
+    EXPECT_EQ(window.findChild<FirstSteps*>(), nullptr);
+    EXPECT_TRUE(firstStepsSeen());
+}
+
+TEST_F(Memory, AFileThatIsDroppedIsPlayedAndComesBackInTheList) {
+    const QString path = folder.filePath("a.scenario.json");
+    ASSERT_TRUE(QFile::copy(":/scenarios/demonstration.json", path));
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(path)});
+    QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &drop);
+    EXPECT_EQ(recentFiles(), QStringList{path});
+    window.openFile(folder.filePath("nowhere.wav"));
+    EXPECT_FALSE(window.messages().sentence().isEmpty());
+    EXPECT_EQ(recentFiles().size(), 1);
+    QFile::remove(path);
+    EXPECT_TRUE(recentFiles().isEmpty());
+}
+
+TEST_F(Memory, ThePlaceOfTheWindowIsRememberedAndAllCanBeForgotten) {
+    window.resize(1200, 700);
+    rememberPlace(window);
+    rememberFirstSteps();
+    QWidget other;
+    restorePlace(other);
+    EXPECT_EQ(other.size(), QSize(1200, 700));
+    Options options = session.options();
+    options.baud = 75.0;
+    ASSERT_TRUE(session.setOptions(options));
+    window.forgetSettings();
+    EXPECT_FALSE(firstStepsSeen());
+    EXPECT_FALSE(session.options().baud.has_value());
+}
+
+}  // namespace
+}  // namespace trueunit
