@@ -24,7 +24,7 @@ std::optional<int> rankOf(std::string_view path) {
         Place{"core/detect/", 3},           Place{"core/frame/", 4},
         Place{"core/options.cpp", 4},  // a name in the options is checked against the code tables
         Place{"core/measure/", 5},          Place{"core/report/", 6},
-        Place{"core/pipeline.", 7},         Place{"core/recording_run.", 8},
+        Place{"core/pipeline", 7},          Place{"core/recording_run.", 8},
         Place{"core/simulate/", kSimulate},
     };
     for (const Place& p : kPlaces)

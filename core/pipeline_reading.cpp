@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/frame/one_clock.h"
+#include "core/pipeline_stages.h"
+
+namespace trueunit {
+
+namespace {
+constexpr std::size_t kFewestCharacters = 3;
+constexpr double kIdleSeconds = 2.0;
+constexpr std::size_t kJudgedCharacters = 64;
+constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
+constexpr std::size_t kLivePartsCharacters = 128;
+constexpr std::uint64_t kPartsEveryCharacters = 16;
+}  // namespace
+
+InputReading Pipeline::Stages::inputReading() const {
+    InputReading in;
+    in.rateHz = rateHz;
+    in.seconds = static_cast<double>(heard + pending.size()) / rateHz;
+    in.slicePercent = options.slicePercent;
+    in.gaps = gaps;
+    in.clippedPercent = meter.clippedPercent();
+    if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
+    if (!edges) return in;
+    in.kind = edges->line().tones ? edges->line().tones->kind : InputKind::loop;
+    in.frontEndRiseMs = 1e3 * edges->frontEndRiseSeconds();
+    if (framing.framed()) in.inverted = framing.framing().inverted;
+    in.couplingHz = edges->line().fit.coupling.cornersHz();
+    const EdgeTimer& timer = edges->timer();
+    if (const double hum = edges->humPeakToPeak(); hum > 0.0) in.humPercent = 100.0 * hum;
+    in.riseToMarkMs = 1e3 * timer.riseSamples(!in.inverted.value_or(false)) / rateHz;
+    in.riseToSpaceMs = 1e3 * timer.riseSamples(in.inverted.value_or(false)) / rateHz;
+    if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
+    return in;
+}
+
+NoReading Pipeline::Stages::whyNoReading() const {
+    if (!meter.everHeard()) return NoReading::silent;
+    return refused || edges ? NoReading::notStartStop : NoReading::steady;
+}
+
+void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
+    tape = tapeOf(log.last(seen), window, options);
+    tapeEnd = log.back().character.number;
+}
+
+// What each character of the tape should have been.
+void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
+    if (!tape) return;
+    for (TapeCharacter& c : characters)
+        if (c.number <= tapeEnd && tapeEnd - c.number < tape->expected.size())
+            c.due = tape->expected[tape->expected.size() - 1 - (tapeEnd - c.number)];
+}
+
+bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {
+    if (!framing.framed()) return false;
+    std::vector<const Character*> characters;
+    for (const LoggedCharacter* c : recent) characters.push_back(&c->character);
+    return runsOnOneClock(characters, framing.framing().unitSeconds);
+}
+
+// A running window takes the parts of the displacement anew every few characters only.
+Reading Pipeline::Stages::reading(bool final) {
+    const auto recent = log.last(kJudgedCharacters);
+    const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
+    if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size()) ||
+        onOneClock(recent)) {
+        Reading r = composeReading({}, options, limits, inputReading());
+        r.notes.push_back(sentenceOf(whyNoReading()));
+        r.findings = findingsOfNothing(whyNoReading(), r.input);
+        return r;
+    }
+    const auto n = static_cast<std::size_t>(options.windowCharacters);
+    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), {}, {}};
+    const std::size_t seen = n == 0 && final ? 0 : std::max(kTapeCharacters, n);
+    if (final) {
+        characters.parts = partsOf(characters);
+        studyTape(seen, characters.window.size());
+    } else {
+        if (log.back().character.number >= partsDue) {
+            const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
+            parts = partsOf({log.last(take), characters.recent, {}, {}});
+            studyTape(seen, characters.window.size());
+            partsDue = log.back().character.number + kPartsEveryCharacters;
+        }
+        characters.parts = parts;
+    }
+    characters.tape = tape;
+    return composeReading(characters, options, limits, inputReading());
+}
+
+void Pipeline::Stages::describe(Snapshot& s) const {
+    const double now = static_cast<double>(heard) * secondsPerSample;
+    if (meter.count() == 0) {
+        s.state = SignalState::waiting;
+        s.stateText = "Waiting for the first samples.";
+    } else if (framing.framed()) {
+        const bool rests = !log.empty() && now - log.back().character.start > kIdleSeconds;
+        s.state = rests ? SignalState::idle : SignalState::reading;
+        if (rests) s.stateText = "The line rests; the readings are those of the last characters.";
+    } else if (!meter.hearing()) {
+        s.state = SignalState::silent;
+        s.stateText = "The input is silent. Is the loop connected and the right input chosen?";
+    } else {
+        s.state = SignalState::searching;
+        s.stateText = refused ? "There is a signal, but it does not fall into start-stop characters."
+                              : "Listening for characters. Let the tape run.";
+    }
+}
+
+}  // namespace trueunit

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/pipeline_stages.h"
+
+#include <algorithm>
+
+namespace trueunit {
+
+namespace {
+constexpr std::size_t kChunk = 256;  // all stages move in steps of this many samples
+constexpr double kHoldUnits = 0.3;   // bounce must be over within this part of a unit
+constexpr double kLongestHoldSeconds = 0.006;
+}  // namespace
+
+void Pipeline::Stages::intake(std::span<const float> samples) {
+    while (!samples.empty()) {
+        if (pending.empty() && samples.size() >= kChunk) {  // the common case copies nothing
+            chunk(samples.first(kChunk));
+            samples = samples.subspan(kChunk);
+            continue;
+        }
+        const std::size_t take = std::min(kChunk - pending.size(), samples.size());
+        pending.insert(pending.end(), samples.begin(), samples.begin() + static_cast<std::ptrdiff_t>(take));
+        samples = samples.subspan(take);
+        if (pending.size() == kChunk) chunk(std::exchange(pending, {}));
+    }
+}
+
+void Pipeline::Stages::chunk(std::span<const float> samples) {
+    meter.push(samples, rateHz);
+    const std::uint64_t now = std::exchange(heard, heard + samples.size());
+    if (edges) {
+        std::vector<Edge> found;
+        edges->push(samples, found);
+        takeEdges(found, edges->knownTo());
+    } else if (finder.push(samples, now, meter.hearing() && !given)) {
+        openLine(finder.found());
+    } else if (given) {
+        openLine(given->line);
+    }
+}
+
+void Pipeline::Stages::openLine(const FoundLine& line) {
+    edges.emplace(line, rateHz, 0.01 * options.slicePercent, finder.heldFrom());
+    if (given) {
+        edges->setShapes(given->shapes);
+        edges->keepCoupling();
+    }
+    const std::vector<float> held = finder.release();
+    for (std::size_t i = 0; i < held.size() && edges; i += kChunk) {
+        std::vector<Edge> found;
+        edges->push(std::span(held).subspan(i, std::min(kChunk, held.size() - i)), found);
+        takeEdges(found, edges->knownTo());
+    }
+}
+
+void Pipeline::Stages::closeLine() {
+    edges.reset();
+    given.reset();
+    framing.reset();
+    finder.release();
+}
+
+void Pipeline::Stages::takeEdges(const std::vector<Edge>& found, double knownTo) {
+    heed(framing.push(found));
+    if (!edges) return;
+    std::vector<Character> characters;
+    framing.advance(knownTo * secondsPerSample, characters);
+    takeCharacters(characters);
+}
+
+void Pipeline::Stages::heed(FramingFollower::Event event) {
+    using Event = FramingFollower::Event;
+    if (event == Event::none) return;
+    if (event == Event::refused) {
+        refused = true;
+        closeLine();
+        return;
+    }
+    if (event == Event::takenBack) {
+        log.clear();
+        picture.clear();
+        parts.reset();
+        tape.reset();
+        partsDue = 0;
+    }
+    decoder.reset();
+    if (!framing.framed()) return;
+    refused = false;
+    edges->setMarkIsLow(framing.framing().inverted);
+    edges->setHold(rateHz * std::min(kLongestHoldSeconds, kHoldUnits * framing.framing().unitSeconds));
+}
+
+void Pipeline::Stages::takeCharacters(const std::vector<Character>& characters) {
+    for (const Character& c : characters) {
+        LoggedCharacter entry;
+        entry.name = decoder.name(c.code);
+        entry.text = decoder.text(c.code);
+        entry.character = c;
+        log.add(std::move(entry));
+        picture.add(log.back(), log, framing.framing(), edges->timer());
+        keepStamp(c);
+    }
+    if (characters.empty()) return;
+    std::vector<const Character*> recent;
+    for (const LoggedCharacter* c : log.last(kUnitCharacters)) recent.push_back(&c->character);
+    heed(framing.follow(recent));
+}
+
+void Pipeline::Stages::keepStamp(const Character& c) {
+    const double ended = (c.start + (code->levels + 1) * framing.framing().unitSeconds) / secondsPerSample;
+    while (stamps.size() > 1 && static_cast<double>(stamps.front().first) < ended) stamps.pop_front();
+    if (!stamps.empty()) newestStamp = stamps.front().second;
+}
+
+// Nothing is carried over the missing samples: the line is looked for again, the framing begins anew.
+void Pipeline::Stages::gap(std::uint64_t missing) {
+    ++gaps;
+    lost += missing;
+    pending.clear();
+    heard = *expected + missing;
+    closeLine();
+    meter.forgetRecent();
+}
+
+}  // namespace trueunit

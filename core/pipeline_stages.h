@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <deque>
+#include <memory>
+#include <optional>
+#include <span>
+#include <utility>
+#include <vector>
+
+#include "core/acquire/level_meter.h"
+#include "core/condition/line_finder.h"
+#include "core/detect/edge_finder.h"
+#include "core/frame/code_table.h"
+#include "core/frame/framing_follower.h"
+#include "core/measure/character_log.h"
+#include "core/pipeline.h"
+#include "core/report/compose_reading.h"
+#include "core/report/find_faults.h"
+#include "core/report/picture.h"
+
+namespace trueunit {
+
+// Everything learned of one input, enough to read it again from its beginning.
+struct LineModel {
+    FoundLine line;
+    std::array<EdgeShape, 2> shapes;
+};
+
+// The stages in the order of the signal, and what passes between them. Private to the pipeline: pipeline_stages.cpp is
+// the way of the samples to characters, pipeline_reading.cpp what is read from these.
+struct Pipeline::Stages {
+    Stages(double rate, Options o, Limits l)
+        : rateHz(rate),
+          options(std::move(o)),
+          limits(std::move(l)),
+          code(findCode(options.code)),
+          secondsPerSample(1.0 / (rate * (1.0 + 1e-6 * options.clockPpm))),
+          finder(rate, options.input, options.tonesHz),
+          framing(code->levels, secondsPerSample),
+          decoder(*code),
+          picture(options, code->levels, secondsPerSample) {}
+
+    double rateHz;
+    Options options;
+    Limits limits;
+    const CodeTable* code;
+    double secondsPerSample;
+
+    // Intake
+    std::vector<float> pending;  // less than a chunk
+    std::uint64_t heard = 0;     // number of the next sample, gaps included
+    std::optional<std::uint64_t> expected;
+    std::deque<std::pair<std::uint64_t, std::int64_t>> stamps;  // sample number after a block, its stamp
+    LevelMeter meter;
+    long gaps = 0;
+    std::uint64_t lost = 0;
+
+    // The path
+    LineFinder finder;
+    std::optional<EdgeFinder> edges;
+    FramingFollower framing;
+    Decoder decoder;
+    CharacterLog log;
+    Picture picture;
+    std::shared_ptr<const LineModel> given;
+    bool refused = false;  // there was a signal and it was no start-stop one
+
+    std::optional<Decomposition> parts;  // of the last characters, for a running window
+    std::optional<TapeStudy> tape;       // likewise
+    std::uint64_t tapeEnd = 0;           // number of the newest character in it
+    std::uint64_t partsDue = 0;          // number of the character that makes them due again
+    bool finished = false;               // nothing more is to come: parts are of the whole window
+    std::int64_t newestStamp = 0;
+    std::uint64_t serial = 0;
+
+    void intake(std::span<const float> samples);
+    void chunk(std::span<const float> samples);
+    void gap(std::uint64_t missing);
+    void openLine(const FoundLine& line);
+    void closeLine();
+    void takeEdges(const std::vector<Edge>& found, double knownTo);
+    void heed(FramingFollower::Event event);
+    void takeCharacters(const std::vector<Character>& characters);
+    void keepStamp(const Character& c);
+    InputReading inputReading() const;
+    NoReading whyNoReading() const;
+    bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
+    Reading reading(bool final);
+    void studyTape(std::size_t seen, std::size_t window);
+    void fillDue(std::vector<TapeCharacter>& characters) const;
+    void describe(Snapshot& s) const;
+};
+
+}  // namespace trueunit
