@@ -154,7 +154,8 @@ void CheckDialog::checkCard() {
     if (tone_->value() > 0.0) tone = tone_->value();
     auto check = std::make_unique<LoopbackCheck>(devices->first, devices->second, tone);
     if (const Outcome started = check->start(); !started)
-        return words_->setPlainText(QString::fromStdString(started.error().text));
+        return words_->setPlainText(QString::fromStdString(started.error().text) +
+                                    tr(" If it is being listened to, choose the demonstration as input first."));
     card_ = std::move(check);
     begin();
     words_->setPlainText(tr("The sound card is being checked\u2026"));

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <numbers>
 
 #include "app/analysis_thread.h"
 #include "app/portaudio_source.h"
@@ -24,6 +25,7 @@ constexpr double kRestSeconds = 1.0;
 constexpr double kToneSeconds = 12.0;
 constexpr double kMostToneSeconds = 120.0;  // for changing the cable
 constexpr double kSilentDbfs = -60.0;
+constexpr float kOnset = 0.4F;  // of the peak
 
 double secondsSince(Clock::time_point then) { return std::chrono::duration<double>(Clock::now() - then).count(); }
 
@@ -31,15 +33,18 @@ std::uint64_t charactersIn(const Snapshot* snapshot) {
     return snapshot && !snapshot->traces.empty() ? snapshot->traces.back()->number : 0;
 }
 
-// The place of the first sample that stands out: the reference begins with a step from silence.
-std::optional<double> onsetSample(const KeptStretch& stretch) {
+// The place of the first sample of the reference, which rises softly out of silence: from where it reaches a part of
+// its size.
+std::optional<double> onsetSample(const KeptStretch& stretch, double rateHz) {
     std::vector<float> all(stretch.samples());
     all.resize(stretch.read(0, all));
     float peak = 0.0F;
     for (const float v : all) peak = std::max(peak, std::abs(v));
-    const auto found = std::find_if(all.begin(), all.end(), [&](float v) { return std::abs(v) > 0.4F * peak; });
+    const auto found = std::find_if(all.begin(), all.end(), [&](float v) { return std::abs(v) > kOnset * peak; });
     if (found == all.end() || peak <= 0.0F) return std::nullopt;
-    return static_cast<double>(stretch.firstSample) + static_cast<double>(found - all.begin());
+    const double rise = std::acos(1.0 - 2.0 * static_cast<double>(kOnset)) / std::numbers::pi;
+    return static_cast<double>(stretch.firstSample) + static_cast<double>(found - all.begin()) -
+           rise * ReferenceSignal::kRampSeconds * rateHz;
 }
 
 }  // namespace
@@ -74,8 +79,9 @@ struct LoopbackCheck::Bench {
     Clock::time_point since;
     std::size_t bias = 0;
     std::optional<double> onset;  // number of the first sample of the first signal
-    bool begun = false;           // the signal has been heard
-    bool resting = false;         // nothing is sent; the next bias is due
+    std::optional<Clock::time_point> heardSince;
+    bool begun = false;    // the signal has been heard
+    bool resting = false;  // nothing is sent; the next bias is due
     bool over = false;
 };
 
@@ -98,6 +104,7 @@ void LoopbackCheck::Bench::rest() {
 
 Outcome LoopbackCheck::Bench::startBias() {
     resting = begun = false;
+    heardSince.reset();
     listenAnew();
     SenderSettings settings;
     settings.baud = kBaud;
@@ -176,8 +183,10 @@ bool LoopbackCheck::Bench::hears() {
     if (begun) return true;
     const auto snapshot = latest->take();
     if (!snapshot || snapshot->levelDbfs < kSilentDbfs) return false;
+    if (!heardSince) heardSince = Clock::now();
+    if (secondsSince(*heardSince) < 2.0 * ReferenceSignal::kRampSeconds) return false;  // until it has its full size
     if (const auto stretches = recent->stretches(); bias == 0 && !stretches.empty())
-        onset = onsetSample(stretches.back());
+        onset = onsetSample(stretches.back(), source.rateHz());
     analysis->restart();
     begun = true;
     return true;

@@ -71,6 +71,15 @@ TEST(ReferenceSignal, DoesNotDependOnHowItIsAskedForAndStaysBelowItsLevel) {
     EXPECT_NEAR(peak, std::pow(10.0, -1.0), 1e-4);
 }
 
+TEST(ReferenceSignal, BeginsSoftlyOutOfSilence) {
+    const std::vector<float> samples = samplesOf(settings(0.0), 48000.0);
+    float furthest = 0.0F;  // from one sample to the next
+    for (std::size_t i = 1; i < 4800; ++i) furthest = std::max(furthest, std::abs(samples[i] - samples[i - 1]));
+    EXPECT_LT(std::abs(samples[0]), 1e-4F);
+    EXPECT_LT(furthest, 1e-3F * samples[4800]);
+    EXPECT_NEAR(samples[2400], 0.5F * samples[4800], 1e-3);
+}
+
 TEST(ReferenceSignal, ATextSentOnceComesToItsEnd) {
     SenderSettings s;
     s.text = "RY";

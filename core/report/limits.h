@@ -15,8 +15,7 @@ struct Limits {
     std::string name = "bench";
     std::string title = "bench practice";
     LimitsOrigin kind = LimitsOrigin::practice;
-    std::string origin =
-        "Common practice for a mechanical transmitter as adjusted on the bench; speed after ITU-T S.3.";
+    std::string origin = "A mechanical transmitter as adjusted on the bench; speed after ITU-T S.3.";
     double biasPercent = 5.0;
     double endPercent = 5.0;
     double grossPercent = 10.0;

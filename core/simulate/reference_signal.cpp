@@ -76,6 +76,8 @@ std::size_t ReferenceSignal::read(std::span<float> out) {
             const double turns = std::fmod(*toneHz_ * static_cast<double>(sample_) / rateHz_, 1.0);
             value = (0.5 + 0.5 * value) * std::sin(2.0 * std::numbers::pi * turns);
         }
+        const double ramp = static_cast<double>(sample_) / (kRampSeconds * rateHz_);
+        if (ramp < 1.0) value *= 0.5 - 0.5 * std::cos(std::numbers::pi * ramp);
         out[i] = static_cast<float>(peak_ * value);
     }
     return got;

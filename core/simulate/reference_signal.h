@@ -35,9 +35,12 @@ struct SenderSettings {
 };
 
 // The samples of the reference sender at a given rate: known instants, edges of 300 us that cross half the swing at
-// them, or a tone whose envelope does. The same samples however they are asked for. One thread.
+// them, or a tone whose envelope does. It begins softly, while the line is at rest: a step out of silence would be a
+// third level for whoever listens. The same samples however they are asked for. One thread.
 class ReferenceSignal {
 public:
+    static constexpr double kRampSeconds = 0.1;  // raised cosine
+
     ReferenceSignal(const SenderSettings& settings, double rateHz);  // REQUIRES: settings.problem() is empty
 
     std::size_t read(std::span<float> out);  // samples written, 0 at the end
