@@ -59,16 +59,16 @@ BenchPanels::BenchPanels(QWidget* parent)
 }
 
 QWidget* BenchPanels::makeLeft() {
-    auto* displacement = new DisplacementPlot;
+    displacement_ = new DisplacementPlot;
     auto* trail = new BiasTrail;
-    panels_.insert(panels_.end(), {displacement, trail});
+    panels_.insert(panels_.end(), {displacement_, trail});
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(kGap);
     plots_ = new QBoxLayout(QBoxLayout::LeftToRight);
     plots_->setSpacing(kGap);
-    plots_->addWidget(displacement, 1);
+    plots_->addWidget(displacement_, 1);
     plots_->addWidget(trail, 1);
     feet_ = new QBoxLayout(QBoxLayout::LeftToRight);
     feet_->setSpacing(kGap);
@@ -82,14 +82,15 @@ QWidget* BenchPanels::makeLeft() {
 
 QWidget* BenchPanels::makeRight() {
     auto* readings = new ReadingsPanel;
-    auto* findings = new FindingsPanel;
-    panels_.insert(panels_.end(), {readings, findings});
+    findings_ = new FindingsPanel;
+    connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
+    panels_.insert(panels_.end(), {readings, findings_});
     auto* below = new QWidget;
     auto* list = new QVBoxLayout(below);
     list->setContentsMargins(0, 0, 0, 0);
     list->setSpacing(kGap);
     list->addWidget(readings, 0);
-    list->addWidget(findings, 1);
+    list->addWidget(findings_, 1);
     right_ = scrolling(below);
     auto* column = new QWidget;
     auto* all = new QVBoxLayout(column);
@@ -103,6 +104,12 @@ QWidget* BenchPanels::makeRight() {
 void BenchPanels::show(const SnapshotPtr& snapshot) {
     shown_ = snapshot;
     for (Panel* panel : panels_) panel->show(snapshot);
+}
+
+void BenchPanels::pickOut(const EvidencePlaces& places) {
+    grid_->setEvidence(places);
+    displacement_->setEvidence(places);
+    tape_->setEvidence(places);
 }
 
 void BenchPanels::setEccentricShown(bool shown) { eccentric_->setVisible(shown); }

@@ -14,6 +14,7 @@ namespace trueunit {
 
 class BiasGauge;
 class CharacterGrid;
+class DisplacementPlot;
 class EccentricPanel;
 class FindingsPanel;
 class TapeView;
@@ -38,6 +39,7 @@ public:
     BiasGauge& gauge() { return *gauge_; }
     EccentricPanel& eccentric() { return *eccentric_; }
     TapeView& tape() { return *tape_; }
+    FindingsPanel& findings() { return *findings_; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -45,11 +47,14 @@ protected:
 private:
     QWidget* makeLeft();
     QWidget* makeRight();
+    void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it
 
     CharacterGrid* grid_;
     BiasGauge* gauge_;
     EccentricPanel* eccentric_;
     TapeView* tape_;
+    DisplacementPlot* displacement_ = nullptr;
+    FindingsPanel* findings_ = nullptr;
     std::vector<Panel*> panels_;
     QBoxLayout* plots_ = nullptr;
     QBoxLayout* feet_ = nullptr;

@@ -19,8 +19,8 @@ struct CommandRule {
     QStringList options;
 };
 
-const QStringList kMeasuring = {"baud",  "stop",   "code",  "expect",    "input",
-                                "tones", "window", "slice", "clock-ppm", "limits"};
+const QStringList kMeasuring = {"baud",   "stop",  "code",      "expect", "input", "tones",
+                                "window", "slice", "clock-ppm", "limits", "card"};
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {
@@ -40,7 +40,7 @@ const std::map<QString, CommandRule>& commandRules() {
 
 void addOptions(QCommandLineParser& parser) {
     for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm",
-                             "limits", "tone", "loopback", "out", "machine", "seconds", "rate", "bits", "size"})
+                             "limits", "card", "tone", "loopback", "out", "machine", "seconds", "rate", "bits", "size"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     addSendingOptions(parser);
     parser.addOption(QCommandLineOption("json"));
@@ -197,6 +197,7 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     command.json = parser.isSet("json");
     if (parser.isSet("limits") && parser.value("limits").isEmpty()) return Error{"--limits wants the name of a set."};
     command.limits = parser.value("limits").toStdString();
+    command.card = parser.value("card").toStdString();
     if (auto e = strayOption(parser, name, rule.options)) return *e;
     if (command.kind == Kind::send) {
         if (auto e = readSending(parser, command)) return *e;
@@ -238,6 +239,7 @@ measuring (window, measure, report)
   --window N|all    characters the readings cover, counted from the end
   --slice PERCENT   fraction of the swing at which an instant is taken, 10 to 90
   --clock-ppm P     the card's clock is fast by P parts in a million, as trueunit clock tells it
+  --card NAME       the machine card, by name or as a .json file: what motor and gears should make
   --limits NAME     the set of limits to judge by; otherwise bench. trueunit limits lists them
 
 report

@@ -23,6 +23,7 @@ struct Command {
     std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;
+    std::string card;               // name or file of a machine card; empty: none
     std::string limits;             // name of a set; empty: the one chosen in the window, or the usual one
     SenderSettings sender;          // send
     std::string output;             // send: name of the sound output; empty: the system's own

@@ -9,6 +9,7 @@
 
 #include "app/check_record.h"
 #include "app/limit_sets.h"
+#include "app/machine_cards.h"
 #include "app/portaudio_source.h"
 #include "app/report_page.h"
 #include "core/measure/clock_trim.h"
@@ -74,7 +75,17 @@ int refuse(const Error& error) {
     return kNoReading;
 }
 
-int runMeasure(const Command& command) {
+Outcome takeCard(Command& command) {
+    if (command.card.empty()) return done();
+    Result<MachineCard> card = machineCardNamed(command.card);
+    if (!card) return card.error();
+    command.options.card = std::move(*card);
+    return done();
+}
+
+int runMeasure(const Command& given) {
+    Command command = given;
+    if (const Outcome taken = takeCard(command); !taken) return refuse(taken.error());
     const Result<Limits> chosen = limitSetNamed(command.limits.empty() ? "bench" : command.limits);
     if (!chosen) return refuse(chosen.error());
     const Limits& limits = *chosen;
@@ -88,7 +99,9 @@ int runMeasure(const Command& command) {
     return exitCode(reading);
 }
 
-int runReport(const Command& command) {
+int runReport(const Command& given) {
+    Command command = given;
+    if (const Outcome taken = takeCard(command); !taken) return refuse(taken.error());
     const Result<Limits> limits = limitSetNamed(command.limits.empty() ? "bench" : command.limits);
     if (!limits) return refuse(limits.error());
     Result<Recording> recording = Recording::open(command.file);

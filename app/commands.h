@@ -13,6 +13,7 @@ int runRender(const Command& command);
 int runClock(const Command& command);
 int runInputs();
 
-int refuse(const Error& error);  // prints the sentence, returns 2
+int refuse(const Error& error);      // prints the sentence, returns 2
+Outcome takeCard(Command& command);  // the machine card it names into its options
 
 }  // namespace trueunit

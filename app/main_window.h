@@ -86,6 +86,7 @@ private:
     void askRecording();
     void recordingKept(const Result<KeptRecording>& kept);
     void askClock();
+    void askMachineCard();
     void leaveView();  // Escape: the gauge alone, then the message
 
     Session& session_;

@@ -14,6 +14,7 @@
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/findings_panel.h"
 
 namespace trueunit {
 
@@ -27,6 +28,7 @@ QList<std::pair<QString, QString>> panelKeys() {
             {QStringLiteral("Ctrl+Left, Ctrl+Right"), QStringLiteral("On the grid: move cursor B")},
             {QStringLiteral("+, -, Home"), QStringLiteral("On the grid: closer, farther, the whole character")},
             {QStringLiteral("Left, Right"), QStringLiteral("On the eccentric: turn it a little; with Shift a lot")},
+            {QStringLiteral("Up, Down"), QStringLiteral("On the findings: choose one")},
             {QStringLiteral("Enter"), QStringLiteral("On a button: press it")}};
 }
 
@@ -70,6 +72,8 @@ void MainWindow::makeInputActions() {
         [this] { bar_->source().openScenario(); });
     act(tr("Look again"), tr("Look for sound inputs again"), {Qt::Key_F5}, [this] { bar_->source().rescan(); });
     act(tr("Machine"), tr("To the machine's name"), {Qt::CTRL | Qt::Key_M}, [this] { bar_->machine().focusMachine(); });
+    act(tr("Machine card"), tr("Motor and gears of the machine, and what they make of the speed"),
+        {Qt::CTRL | Qt::Key_K}, [this] { askMachineCard(); });
     act(tr("Code"), tr("To the code"), {Qt::CTRL | Qt::Key_E}, [this] { bar_->machine().focusCode(); });
     act(tr("Speed"), tr("To the speed"), {Qt::CTRL | Qt::Key_B}, [this] { bar_->machine().focusSpeed(); });
     act(tr("Stop"), tr("To the stop"), {Qt::CTRL | Qt::Key_T}, [this] { bar_->machine().focusStop(); });
@@ -94,6 +98,8 @@ void MainWindow::makeBenchActions() {
     act(tr("Much shorter"), tr("Turn the simulated eccentric a lot: marks shorter"), {Qt::CTRL | Qt::Key_Comma},
         turn(-EccentricPanel::kCoarsePercent));
     act(tr("Grid"), tr("To the grid"), {Qt::CTRL | Qt::Key_G}, [this] { panels_->grid().setFocus(); });
+    act(tr("Finding"), tr("Choose the next finding; what it rests on is picked out on grid, plot and tape"),
+        {Qt::Key_F}, [this] { panels_->findings().chooseNext(); });
     act(tr("Peaks"), tr("Forget the held peaks of the gauge"), {Qt::Key_P}, [this] { panels_->gauge().resetPeaks(); });
     alone_ = act(tr("Gauge only"), tr("The gauge alone, to be read across the bench"), {Qt::Key_G}, [this] {
         panels_->setGaugeAlone(alone_->isChecked());

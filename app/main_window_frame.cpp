@@ -15,6 +15,7 @@
 #include "app/session.h"
 #include "app/top_bar.h"
 #include "widgets/character_grid.h"
+#include "widgets/findings_panel.h"
 #include "widgets/tape_view.h"
 
 namespace trueunit {
@@ -24,9 +25,11 @@ void MainWindow::connectGrid() {
     connect(&grid, &CharacterGrid::noteRequested, this, &MainWindow::startNote);
     connect(&grid, &CharacterGrid::cursorsChanged, &keeper_, &FrameKeeper::setCursors);
     connect(&grid, &CharacterGrid::characterSelected, &keeper_, &FrameKeeper::chooseCharacter);
+    connect(&panels_->findings(), &FindingsPanel::cardWanted, this, &MainWindow::askMachineCard);
     connect(&panels_->tape(), &TapeView::characterClicked, this, [this](quint64 number) {
         panels_->grid().select(number);
         panels_->tape().setSelected(number);
+        messages_->say(panels_->tape().wordsOf(number));
         keeper_.chooseCharacter(number);
     });
     connect(editor_, &NoteEditor::kept, this, [this](const QString& text) {

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/report/judge.h"
+#include "core/report/text_faults.h"
 #include "widgets/cursor_readout.h"
 #include "widgets/words.h"
 
@@ -147,6 +148,22 @@ VerdictText openText(const Snapshot& s) {
         std::nullopt};
 }
 
+// Good timing alone is not the whole of a good sender: what was not counted is said.
+VerdictText inLimitsText(const Snapshot& s) {
+    const QString limits = QString::fromStdString(s.limits.title);
+    if (s.reading.levels)
+        return {QStringLiteral("In limits"),
+                QStringLiteral("Every reading that was judged lies within its limit (%1), and every character is as "
+                               "the tape has it.")
+                    .arg(limits),
+                true};
+    return {QStringLiteral("Timing in limits"),
+            QStringLiteral("Every reading that was judged lies within its limit (%1). The text of the tape is not "
+                           "known, so lost marks were not counted.")
+                .arg(limits),
+            true};
+}
+
 }  // namespace
 
 VerdictText verdictText(const Snapshot& s) {
@@ -156,10 +173,9 @@ VerdictText verdictText(const Snapshot& s) {
     if (!v.within)
         return {QStringLiteral("Not judged"),
                 QStringLiteral("No reading could be held against the limits (%1).").arg(limits), std::nullopt};
-    if (*v.within)
-        return {QStringLiteral("In limits"),
-                QStringLiteral("Every reading that was judged lies within its limit (%1).").arg(limits), true};
+    if (*v.within) return inLimitsText(s);
     QStringList parts;
+    for (const std::string& wrong : textFaultWords(s.reading)) parts += QString::fromStdString(wrong);
     for (const ReportRow& r : reportRows(s))
         if (r.out)
             parts += QStringLiteral("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);

@@ -29,6 +29,7 @@ Options merged(Options kept, const Options& said) {
     if (said.slicePercent != defaults.slicePercent) kept.slicePercent = said.slicePercent;
     if (said.clockPpm != defaults.clockPpm) kept.clockPpm = said.clockPpm;
     kept.expect = said.expect;
+    if (said.card) kept.card = said.card;
     return kept;
 }
 
@@ -68,7 +69,9 @@ Outcome playFile(Session& session, const std::string& file) {
 
 }  // namespace
 
-int runWindow(const Command& command) {
+int runWindow(const Command& given) {
+    Command command = given;
+    if (const Outcome taken = takeCard(command); !taken) return refuse(taken.error());
     const Settings settings = loadSettings();
     const Result<Limits> limits = chosenLimits(command, settings);
     if (!limits) return refuse(limits.error());
@@ -90,7 +93,9 @@ int runWindow(const Command& command) {
     return code;
 }
 
-int runPicture(const Command& command) {
+int runPicture(const Command& given) {
+    Command command = given;
+    if (const Outcome taken = takeCard(command); !taken) return refuse(taken.error());
     Options bench;
     bench.windowCharacters = 32;  // fills the panels
     const Result<Limits> limits = chosenLimits(command, {});

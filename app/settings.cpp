@@ -3,6 +3,8 @@
 
 #include <QSettings>
 
+#include "core/report/machine_card_json.h"
+
 namespace trueunit {
 
 namespace {
@@ -36,6 +38,8 @@ Settings loadSettings() {
     s.options.windowCharacters = store.value("measure/windowCharacters", kFirstWindow).toInt();
     s.options.slicePercent = storedNumber(store, "measure/slicePercent").value_or(s.options.slicePercent);
     s.options.clockPpm = storedNumber(store, "measure/clockPpm").value_or(0.0);
+    if (const std::string card = store.value("measure/card").toString().toStdString(); !card.empty())
+        if (Result<MachineCard> found = parseMachineCard(card)) s.options.card = std::move(*found);
     if (s.options.problem()) s.options = Options{};
     s.deviceName = store.value("sound/device").toString().toStdString();
     s.deviceHostApi = store.value("sound/hostApi").toString().toStdString();
@@ -53,6 +57,8 @@ void saveSettings(const Settings& s) {
     store.setValue("measure/windowCharacters", s.options.windowCharacters);
     store.setValue("measure/slicePercent", s.options.slicePercent);
     store.setValue("measure/clockPpm", s.options.clockPpm);
+    store.setValue("measure/card",
+                   s.options.card ? QString::fromStdString(machineCardJson(*s.options.card)) : QString());
     store.setValue("measure/limits", QString::fromStdString(s.limits));
     store.setValue("sound/device", QString::fromStdString(s.deviceName));
     store.setValue("sound/hostApi", QString::fromStdString(s.deviceHostApi));

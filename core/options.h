@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/machine_card.h"
 #include "core/result.h"
 #include "core/units.h"
 
@@ -20,6 +21,7 @@ struct Options {
     int windowCharacters = 0;    // readings cover the last N characters; 0 = all
     double slicePercent = 50.0;  // the instant is the crossing of this fraction of the swing, 10..90
     std::string expect;          // text of a tape loop, repeated from any point; empty = not known
+    std::optional<MachineCard> card;  // what motor and gears should make; empty: nothing is said of the drive
     double clockPpm = 0.0;       // the card's clock is fast by this much, -1000..1000 parts in a million
 
     std::optional<Error> problem() const;  // the first value out of range, in words

@@ -29,6 +29,10 @@ FrozenFrame frameWithAllFields() {
     s->options.baud = 45.45;
     s->options.tonesHz = {1270.0, 1070.0};
     s->options.input = InputKind::twoTone;
+    s->options.card = MachineCard{"skerry", "Skerry", "ita2", 45.45, 1.42, MachineCard::Motor::governed};
+    s->reading.drive = DriveReading{"Skerry", {45.4, -0.1, {"a cause"}, "words"}, {{50.0, 0.2, 12, 60, 0.1}}};
+    s->reading.findings->front().seenAt = {{{3, Condition::space}}, 3, true};
+    s->reading.text.feedSlips = 2;
     s->tape[0].due = 21U;
     s->lostSamples = 1ULL << 53U;
     frame.snapshot = s;
@@ -54,6 +58,10 @@ TEST(FrameJson, AFrameComesBackAsItWas) {
     EXPECT_EQ(is.reading.distortion.biasPercent->value, was.reading.distortion.biasPercent->value);
     EXPECT_EQ(is.reading.findings->front().confirm, "turn");
     EXPECT_EQ(is.reading.verdict.judged[1].more, 12L);
+    EXPECT_EQ(is.options.card->motor, MachineCard::Motor::governed);
+    EXPECT_EQ(is.reading.drive->explanation.causes.front(), "a cause");
+    EXPECT_EQ(is.reading.findings->front().seenAt, was.reading.findings->front().seenAt);
+    EXPECT_EQ(is.reading.text.feedSlips, 2);
     EXPECT_EQ(is.limits.kind, LimitsOrigin::own);
     EXPECT_FALSE(is.limits.statesSpeed);
     EXPECT_EQ(is.options.input, InputKind::twoTone);

@@ -35,6 +35,7 @@ Reading fullReading() {
     r.levels = std::vector<LevelReading>{{1, 100, 3, 99, 0}};
     r.margin = MarginReading{5.0, 95.0};
     r.contact = ContactReading{4, 1.25};
+    r.drive = DriveReading{"a card", {50.0, -9.1, {"a cause"}, "words"}, {{45.45, 0.2, 10, 49, -0.1}}};
     r.findings = std::vector<Finding>{{"contact-offset", 0.97, "title", "evidence", "look", "confirm"}};
     r.verdict = {"bench", false, {"bias_percent"}};
     r.notes = {"A note."};
@@ -69,6 +70,8 @@ const std::vector<std::string> kKeys = {
     "text.decoded",
     "text.characters",
     "text.framing_errors",
+    "text.wrong_characters",
+    "text.feed_slips",
     "speed",
     "speed.nominal_baud",
     "speed.unit_ms",
@@ -112,6 +115,18 @@ const std::vector<std::string> kKeys = {
     "contact",
     "contact.bounces",
     "contact.longest_ms",
+    "drive",
+    "drive.card",
+    "drive.expected_baud",
+    "drive.error_percent",
+    "drive.speed",
+    "drive.causes",
+    "drive.gears",
+    "drive.gears.baud",
+    "drive.gears.ratio",
+    "drive.gears.driving_teeth",
+    "drive.gears.driven_teeth",
+    "drive.gears.error_percent",
     "findings",
     "findings.id",
     "findings.confidence",

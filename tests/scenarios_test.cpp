@@ -27,6 +27,7 @@ std::vector<std::string> scenarioFiles() {
 // An endless demonstration is listened to for this long; a longer one would only cost time.
 constexpr double kSeconds = 60.0;
 constexpr double kLearnSeconds = 10.0;
+constexpr double kSure = 0.9;  // what is not the scenario's fault must not be told so surely
 
 void run(Pipeline& pipeline, ScenarioSignal& signal, double seconds) {
     const auto blocks = static_cast<std::uint64_t>(seconds * signal.rateHz() / SampleBlock::kSamples);
@@ -83,6 +84,23 @@ protected:
         reading_ = measure(scenario_, *signal_, seconds_);
     }
 
+    // The worst stands first and is one of those stated; all of those are told, and nothing else is told as sure.
+    void checkFindings() const {
+        const std::vector<std::string>& stated = scenario_.expect.findings;
+        if (stated.empty()) return;
+        ASSERT_TRUE(reading_.findings && !reading_.findings->empty());
+        const auto among = [&stated](const std::string& id) {
+            return std::find(stated.begin(), stated.end(), id) != stated.end();
+        };
+        EXPECT_TRUE(among(reading_.findings->front().id)) << reading_.findings->front().title;
+        for (const std::string& id : stated)
+            EXPECT_TRUE(std::any_of(reading_.findings->begin(), reading_.findings->end(),
+                                    [&id](const Finding& f) { return f.id == id; }))
+                << id << " is not told";
+        for (const Finding& f : *reading_.findings)
+            EXPECT_TRUE(among(f.id) || f.confidence < kSure) << f.title << " " << f.confidence;
+    }
+
     Scenario scenario_;
     double seconds_ = 0.0;
     std::optional<ScenarioSignal> signal_;
@@ -125,6 +143,7 @@ TEST_P(Scenarios, AreMeasuredAsTheyWereImposed) {
         }
         EXPECT_TRUE(seen) << "instant " << expected.k << " has no reading";
     }
+    checkFindings();
     if (scenario_.expect.text) {
         EXPECT_NE(reading_.text.decoded.find(*scenario_.expect.text), std::string::npos) << reading_.text.decoded;
     }

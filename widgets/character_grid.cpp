@@ -21,8 +21,11 @@ constexpr double kCursorStep = 0.01;  // units, by key
 constexpr double kZoomStep = 1.25;
 
 GridContent contentOf(const FrozenFrame& frame) {
-    return {frame.snapshot, frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr, frame.cursors,
-            frame.notes};
+    return {frame.snapshot,
+            frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr,
+            frame.cursors,
+            frame.notes,
+            {}};
 }
 
 QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
@@ -120,8 +123,13 @@ void CharacterGrid::setCursors(const Cursors& cursors) {
     emit cursorsChanged(cursors_);
 }
 
+void CharacterGrid::setEvidence(const EvidencePlaces& places) {
+    evidence_ = places;
+    draw();
+}
+
 void CharacterGrid::draw() {
-    GridContent content{current(), traceOf(*current(), selected_), cursors_, {}};
+    GridContent content{current(), traceOf(*current(), selected_), cursors_, {}, evidence_};
     if (frame_) content.notes = frame_->notes;
     say(content);
     drawing_->setContent(std::move(content));

@@ -34,6 +34,7 @@ public:
     void select(quint64 number);  // the character drawn strongest; 0 = always the newest
     quint64 selected() const { return selected_; }
     void setCursors(const Cursors& cursors);
+    void setEvidence(const EvidencePlaces& places);  // of the chosen finding
     Cursors cursors() const { return cursors_; }
     QString cursorText() const;  // both places and their distance, one line each
     int flagCount() const;       // instants flagged
@@ -74,6 +75,7 @@ private:
     std::unique_ptr<FrozenFrame> frame_;
     quint64 selected_ = 0;
     Cursors cursors_;
+    EvidencePlaces evidence_;
     std::optional<std::size_t> dragged_;  // the cursor under the mouse
     QToolButton *cursorsButton_, *wholeButton_;
 };

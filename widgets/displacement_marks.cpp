@@ -54,8 +54,23 @@ void DisplacementMarks::draw(QCPPainter* painter) {
     drawLegend(*painter);
     if (!snapshot_) return;
     makeStamps(parentPlot()->bufferDevicePixelRatio());
+    drawEvidence(*painter);
     drawDots(*painter);
     drawMeans(*painter);
+}
+
+// A frame about the clusters the chosen finding rests on.
+void DisplacementMarks::drawEvidence(QCPPainter& painter) const {
+    painter.setAntialiasing(true);
+    painter.setPen(theme::pen(theme::kBlue, 1.5));
+    painter.setBrush(theme::kChosen);
+    for (const InstantReading& i : snapshot_->reading.instants) {
+        if (!isEvidence(evidence_, i.k, i.to)) continue;
+        const double half = kHalfSpread + 0.05;
+        const QPointF top = place(i.k + sideOf(i.to) - half, i.maxPercent);
+        const QPointF bottom = place(i.k + sideOf(i.to) + half, i.minPercent);
+        painter.drawRoundedRect(QRectF(top, bottom).adjusted(0, -6, 0, 6), 4, 4);
+    }
 }
 
 void DisplacementMarks::drawDots(QCPPainter& painter) const {

@@ -16,6 +16,7 @@ public:
     explicit DisplacementMarks(QCustomPlot* plot);
 
     void setSnapshot(const SnapshotPtr& snapshot) { snapshot_ = snapshot; }
+    void setEvidence(const EvidencePlaces& places) { evidence_ = places; }
     double selectTest(const QPointF&, bool, QVariant*) const override { return -1.0; }
 
 protected:
@@ -23,12 +24,14 @@ protected:
 
 private:
     QPointF place(double x, double percent) const;
+    void drawEvidence(QCPPainter& painter) const;
     void drawDots(QCPPainter& painter) const;
     void drawMeans(QCPPainter& painter) const;
     void drawLegend(QCPPainter& painter) const;
     void makeStamps(double pixelRatio);
 
     SnapshotPtr snapshot_;
+    EvidencePlaces evidence_;
     QPixmap toMark_, toSpace_;
 };
 

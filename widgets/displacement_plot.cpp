@@ -35,6 +35,11 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
     refresh(shown());
 }
 
+void DisplacementPlot::setEvidence(const EvidencePlaces& places) {
+    marks_->setEvidence(places);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
 void DisplacementPlot::refresh(const Snapshot& snapshot) {
     marks_->setSnapshot(snapshotPtr());
     nameColumns(snapshot.levels);

@@ -18,6 +18,8 @@ class DisplacementPlot : public Panel {
 public:
     explicit DisplacementPlot(QWidget* parent = nullptr);
 
+    void setEvidence(const EvidencePlaces& places);  // of the chosen finding
+
     QSize sizeHint() const override { return {470, 300}; }
     QSize minimumSizeHint() const override { return {262, 150}; }
 

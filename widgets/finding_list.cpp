@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/finding_list.h"
 
+#include <QKeyEvent>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QStringList>
+#include <algorithm>
 #include <cmath>
 
 #include "widgets/theme.h"
@@ -24,18 +27,62 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+    setFocusPolicy(Qt::StrongFocus);
 }
+
+void FindingList::setChosen(int index) {
+    if (index == chosen_) return;
+    chosen_ = index;
+    std::vector<double> tops;
+    const double height = layOut(width(), nullptr, &tops);
+    if (chosen_ >= 0 && chosen_ < static_cast<int>(tops.size())) {
+        const auto i = static_cast<std::size_t>(chosen_);
+        emit shownAt(static_cast<int>(tops[i]), static_cast<int>(i + 1 < tops.size() ? tops[i + 1] : height));
+    }
+    update();
+}
+
+int FindingList::findingCount() const {
+    int count = 0;
+    for (const Entry& entry : entries_) count += entry.bar.isValid() ? 1 : 0;
+    return count;
+}
+
+void FindingList::mousePressEvent(QMouseEvent* event) {
+    std::vector<double> tops;
+    layOut(width(), nullptr, &tops);
+    int hit = -1;
+    for (std::size_t i = 0; i < tops.size(); ++i)
+        if (entries_[i].bar.isValid() && event->position().y() >= tops[i]) hit = static_cast<int>(i);
+    emit wanted(hit == chosen_ ? -1 : hit);
+}
+
+void FindingList::keyPressEvent(QKeyEvent* event) {
+    const int last = findingCount() - 1;
+    if (last >= 0 && event->key() == Qt::Key_Down)
+        emit wanted(std::min(last, chosen_ + 1));
+    else if (last >= 0 && event->key() == Qt::Key_Up)
+        emit wanted(std::max(-1, chosen_ - 1));
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void FindingList::focusInEvent(QFocusEvent*) { update(); }
+void FindingList::focusOutEvent(QFocusEvent*) { update(); }
 
 void FindingList::setFindings(std::vector<Finding> findings) {
     std::vector<Entry> entries;
     const QFont plain = theme::text(theme::kSmallPx);
     for (const Finding& f : findings) {
         Entry entry;
-        entry.bar = f.id == "in-order" ? theme::kInOrder : theme::kOut;
-        entry.aside = QStringLiteral("%1 % sure").arg(std::lround(100.0 * f.confidence));
+        const bool remark = f.id == kRemarkId;
+        if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : theme::kOut;
+        if (!remark) entry.aside = QStringLiteral("%1 % sure").arg(std::lround(100.0 * f.confidence));
         entry.pieces.push_back({qt(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
         if (!f.evidence.empty()) entry.pieces.push_back({qt(f.evidence), plain, theme::kSecondary});
-        if (!f.lookAt.empty()) entry.pieces.push_back({QStringLiteral("Look at: ") + qt(f.lookAt), plain, theme::kInk});
+        if (!f.lookAt.empty())
+            entry.pieces.push_back({(remark ? QStringLiteral("Gears: ") : QStringLiteral("Look at: ")) + qt(f.lookAt),
+                                    plain, remark ? theme::kSecondary : theme::kInk});
         if (!f.confirm.empty())
             entry.pieces.push_back({QStringLiteral("Confirm: ") + qt(f.confirm), plain, theme::kInk});
         entries.push_back(std::move(entry));
@@ -80,9 +127,11 @@ double FindingList::paragraph(const Piece& piece, double left, double top, doubl
     return used.height();
 }
 
-double FindingList::layOut(double width, QPainter* painter) const {
+double FindingList::layOut(double width, QPainter* painter, std::vector<double>* tops) const {
     double y = 0;
     for (const Entry& entry : entries_) {
+        const bool chosen = chosen_ >= 0 && &entry == &entries_[static_cast<std::size_t>(chosen_)];
+        if (tops) tops->push_back(y);
         const double left = entry.bar.isValid() ? kIndent : 0;
         const double top = y;
         for (std::size_t i = 0; i < entry.pieces.size(); ++i) {
@@ -96,6 +145,11 @@ double FindingList::layOut(double width, QPainter* painter) const {
             y += paragraph(entry.pieces[i], left, y, room, painter) + kLeading;
         }
         if (painter && entry.bar.isValid()) painter->fillRect(QRectF(0, top, kBarWidth, y - top - kLeading), entry.bar);
+        if (painter && chosen) {
+            painter->setPen(theme::pen(theme::kBlue, 1.5));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRect(QRectF(0.75, top + 0.75, width - 1.5, y - top - 1.5));
+        }
         y += kBetween;
     }
     return entries_.empty() ? 0 : y - kBetween;
@@ -106,6 +160,9 @@ int FindingList::heightForWidth(int width) const { return static_cast<int>(std::
 void FindingList::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     layOut(width(), &painter);
+    if (!hasFocus() || chosen_ >= 0) return;
+    painter.setPen(theme::pen(theme::kBlue));
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
 }
 
 }  // namespace trueunit

@@ -10,24 +10,36 @@ namespace trueunit {
 
 // Findings under each other, each beside its bar; or plain sentences while there are none. As high as its width makes
 // it, so it stands in a scroll area. Painted, not laid out as rich text: the numbers in the evidence change with every
-// character, and this is ten times as quick.
+// character, and this is ten times as quick. A click, or Up and Down, chooses one; another click lets go.
 class FindingList : public QWidget {
     Q_OBJECT
 
 public:
+    static constexpr const char* kRemarkId = "remark";  // of an entry that is no finding: no bar, no confidence
+
     explicit FindingList(QWidget* parent = nullptr);
 
     void setFindings(std::vector<Finding> findings);
     void setSentences(const QStringList& sentences);  // the first in ink, the others quiet
     QString text() const;
+    void setChosen(int index);  // -1: none
+    int chosen() const { return chosen_; }
 
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     QSize sizeHint() const override { return {300, heightForWidth(300)}; }
     QSize minimumSizeHint() const override { return {120, 20}; }
 
+signals:
+    void wanted(int index);             // -1: none
+    void shownAt(int top, int bottom);  // of the chosen one, for the scroll area
+
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
 
 private:
     struct Piece {
@@ -41,10 +53,12 @@ private:
         QColor bar;                 // invalid: none
     };
     void take(std::vector<Entry> entries);
-    double layOut(double width, QPainter* painter) const;  // height; paints when given a painter
+    double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
+    int findingCount() const;
     double paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const;
 
     std::vector<Entry> entries_;
+    int chosen_ = -1;
 };
 
 }  // namespace trueunit

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QStringList>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "widgets/finding_list.h"
@@ -20,6 +21,19 @@ QStringList withoutFindings(const Snapshot& s) {
     for (const std::string& note : s.reading.notes) sentences << QString::fromStdString(note);
     if (!sentences.isEmpty()) return sentences;
     return {s.state == SignalState::reading ? QStringLiteral("No cause has been looked for.") : whyNothing(s)};
+}
+
+// What the machine card says stands below the findings, with no bar of its own.
+std::vector<Finding> withDrive(std::vector<Finding> findings, const std::optional<DriveReading>& drive) {
+    if (!drive) return findings;
+    Finding f;
+    f.id = FindingList::kRemarkId;
+    f.title = "Drive: " + drive->card;
+    f.evidence = drive->explanation.speedWords;
+    for (const std::string& cause : drive->explanation.causes) f.evidence += " " + cause;
+    for (const GearWanted& g : drive->gears) f.lookAt += (f.lookAt.empty() ? "" : " ") + gearWords(g);
+    findings.push_back(std::move(f));
+    return findings;
 }
 
 }  // namespace
@@ -46,7 +60,45 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     bodyLayout()->addWidget(scroll_, 1);
     bodyLayout()->addSpacing(6);
     bodyLayout()->addWidget(caution_);
+    auto* card = new QToolButton(this);
+    card->setText(QStringLiteral("Card"));
+    card->setToolTip(QStringLiteral("The machine card: motor, gears, and what they make of the speed (Ctrl+K)"));
+    card->setAccessibleName(QStringLiteral("Machine card"));
+    card->setFont(theme::text(theme::kSmallPx));
+    card->setFocusPolicy(Qt::TabFocus);
+    addTool(card);
+    connect(card, &QToolButton::clicked, this, &FindingsPanel::cardWanted);
+    connect(list_, &FindingList::wanted, this, &FindingsPanel::choose);
+    connect(list_, &FindingList::shownAt, this, [this](int top, int) { scroll_->ensureVisible(0, top, 0, 0); });
     refresh(shown());
+}
+
+void FindingsPanel::choose(int index) {
+    const auto& findings = shown().reading.findings;
+    const bool known = findings && index >= 0 && index < static_cast<int>(findings->size());
+    chosen_ = known ? (*findings)[static_cast<std::size_t>(index)].id : std::string();
+    keepChosen(findings.value_or(std::vector<Finding>{}));
+}
+
+void FindingsPanel::chooseNext() {
+    const auto& findings = shown().reading.findings;
+    const int count = findings ? static_cast<int>(findings->size()) : 0;
+    choose(list_->chosen() + 1 < count ? list_->chosen() + 1 : -1);
+}
+
+// Findings change places as their numbers change; the chosen one is followed by its id.
+void FindingsPanel::keepChosen(const std::vector<Finding>& findings) {
+    int index = -1;
+    EvidencePlaces places;
+    for (std::size_t i = 0; i < findings.size() && index < 0; ++i)
+        if (!chosen_.empty() && findings[i].id == chosen_) {
+            index = static_cast<int>(i);
+            places = findings[i].seenAt;
+        }
+    list_->setChosen(index);
+    if (places == places_) return;
+    places_ = places;
+    emit evidenceChosen(places_);
 }
 
 QString FindingsPanel::shownText() const { return list_->text(); }
@@ -58,7 +110,8 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     else if (findings->empty())
         list_->setSentences({QStringLiteral("Nothing stands out.")});
     else
-        list_->setFindings(*findings);
+        list_->setFindings(withDrive(*findings, snapshot.reading.drive));
+    keepChosen(findings.value_or(std::vector<Finding>{}));
     setRemark(findings && findings->size() > 1 ? QStringLiteral("worst first") : QString());
     describe(shownText() + u' ' + caution_->text());
 }

@@ -19,15 +19,25 @@ public:
     explicit FindingsPanel(QWidget* parent = nullptr);
 
     QString shownText() const;  // all that is on the list, as plain text
+    void chooseNext();          // the next finding, after the last none
 
     bool hasHeightForWidth() const override { return false; }  // it scrolls inside; a column may squeeze it
-    QSize sizeHint() const override { return {378, 230}; }
-    QSize minimumSizeHint() const override { return {220, 110}; }
+    QSize sizeHint() const override { return {378, 260}; }
+    QSize minimumSizeHint() const override { return {220, 178}; }  // the first finding and its evidence
+
+signals:
+    void cardWanted();  // the machine card
+    void evidenceChosen(const trueunit::EvidencePlaces& places);  // empty: none is chosen
 
 protected:
     void refresh(const Snapshot& snapshot) override;
 
 private:
+    void choose(int index);
+    void keepChosen(const std::vector<Finding>& findings);
+
+    std::string chosen_;  // id; stays while the numbers change
+    EvidencePlaces places_;
     QScrollArea* scroll_;
     FindingList* list_;
     QLabel* caution_;

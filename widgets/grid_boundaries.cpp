@@ -20,6 +20,12 @@ void GridBoundaries::draw(QCPPainter* painter) {
         return;
     }
     const int levels = content().snapshot->levels;
+    if (const int level = content().evidence.level; level > 0) {
+        const double left = std::max(inside().left(), xOf(level));
+        const double right = std::min(inside().right(), xOf(level + 1));
+        if (right > left)
+            painter->fillRect(QRectF(left, inside().top() - 4, right - left, inside().height() + 10), theme::kChosen);
+    }
     painter->setAntialiasing(false);
     for (int k = 0; k <= levels + 1; ++k) {
         const double x = std::round(xOf(k));

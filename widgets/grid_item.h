@@ -18,6 +18,7 @@ struct GridContent {
     std::shared_ptr<const CharacterTrace> chosen;  // drawn strongest and flagged; empty: nothing to draw
     Cursors cursors;
     std::vector<Note> notes;
+    EvidencePlaces evidence;  // of the chosen finding
 };
 
 // The trace of that number, or the newest for 0; empty when it is no longer (or not yet) there.

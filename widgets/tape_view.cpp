@@ -40,6 +40,40 @@ struct TapeRows {
     double top;
 };
 
+// Not as the tape has it.
+bool isWrong(const TapeCharacter& c) { return c.due && *c.due != c.code; }
+
+QString levelsWords(const TapeCharacter& c) {
+    QStringList words;
+    for (int i = 0; i < 8; ++i) {
+        const bool mark = (c.code >> i & 1u) != 0;
+        const bool due = (*c.due >> i & 1u) != 0;
+        if (mark != due)
+            words << QStringLiteral("level %1 %2")
+                         .arg(i + 1)
+                         .arg(due ? QStringLiteral("not felt") : QStringLiteral("filled"));
+    }
+    return words.join(QStringLiteral(", "));
+}
+
+// What a character is, what is wrong with it, and where its print stands on a tape that carries the print six
+// characters behind the holes (common practice of chadless tape).
+QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
+    constexpr std::size_t kBehind = 6;
+    const TapeCharacter& c = tape[i];
+    QString words = QString::fromStdString(c.print);
+    if (!c.stopPresent) words += QStringLiteral(", no stop");
+    if (isWrong(c)) words += QStringLiteral(", wrong: ") + levelsWords(c);
+    words += QStringLiteral(". On tape printed six behind its holes");
+    words += i >= kBehind ? QStringLiteral(" its holes stand beside the print \"%1\"")
+                                .arg(QString::fromStdString(tape[i - kBehind].print))
+                          : QStringLiteral(" its holes stand beside the print of the sixth character before");
+    words += i + kBehind < tape.size() ? QStringLiteral(", its own print beside the holes of \"%1\".")
+                                             .arg(QString::fromStdString(tape[i + kBehind].print))
+                                       : QStringLiteral(", its own print six characters on.");
+    return words;
+}
+
 // The last characters by name, as they would be read out.
 QString tapeWords(const Snapshot& s) {
     QStringList words;
@@ -55,9 +89,23 @@ QString tapeWords(const Snapshot& s) {
 
 TapeView::TapeView(QWidget* parent) : Panel(QStringLiteral("Tape"), parent) { refresh(shown()); }
 
+void TapeView::setEvidence(const EvidencePlaces& places) {
+    evidence_ = places;
+    update();
+}
+
+QString TapeView::wordsOf(quint64 number) const {
+    const auto& tape = shown().tape;
+    const auto found =
+        std::find_if(tape.begin(), tape.end(), [number](const TapeCharacter& c) { return c.number == number; });
+    return found == tape.end() ? QString() : characterWords(tape, static_cast<std::size_t>(found - tape.begin()));
+}
+
 void TapeView::refresh(const Snapshot& s) {
     const TapeCharacter newest = s.tape.empty() ? TapeCharacter{} : s.tape.back();
-    const bool same = newest.number == newest_.number && newest.code == newest_.code && newest.print == newest_.print;
+    const bool same = newest.number == newest_.number && newest.code == newest_.code && newest.print == newest_.print &&
+                      newest.due == newest_.due;
+    const auto wrong = std::count_if(s.tape.begin(), s.tape.end(), isWrong);
     const long errors = s.reading.text.framingErrors;
     if (s.tape.empty()) {
         setRemark(QString());
@@ -66,7 +114,11 @@ void TapeView::refresh(const Snapshot& s) {
         const QString count =
             counted(s.reading.text.characters, QStringLiteral("character"), QStringLiteral("characters"));
         const QString fault = QStringLiteral("%1 without a stop").arg(errors);
-        if (errors > 0)
+        const QString misread =
+            QStringLiteral("%1 wrong").arg(counted(wrong, QStringLiteral("character"), QStringLiteral("characters")));
+        if (wrong > 0)
+            setRemark(misread + QStringLiteral(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);
+        else if (errors > 0)
             setRemark(QStringLiteral("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
         else
             setRemark(count + QStringLiteral(", every one with its stop"), Tone::inOrder,
@@ -126,10 +178,7 @@ bool TapeView::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return Panel::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     if (const TapeCharacter* hit = at(help->pos()))
-        QToolTip::showText(help->globalPos(),
-                           QStringLiteral("%1%2").arg(QString::fromStdString(hit->print),
-                                                      hit->stopPresent ? QString() : QStringLiteral(", no stop")),
-                           this);
+        QToolTip::showText(help->globalPos(), wordsOf(hit->number), this);
     else
         QToolTip::hideText();
     return true;
@@ -156,11 +205,28 @@ void TapeView::paintBody(QPainter& painter, const QRectF& body) {
 
 void TapeView::paintLevels(QPainter& painter) const {
     const TapeRows rows(strip(), shown().levels);
+    if (evidence_.level > 0 && evidence_.level <= rows.count)
+        painter.fillRect(QRectF(body().left(), rows.level(evidence_.level - 1) - 0.5 * rows.pitch,
+                                strip().right() - body().left(), rows.pitch),
+                         theme::kChosen);
     painter.setFont(theme::text(std::min(theme::kSmallPx - 1, 1.05 * rows.pitch)));
     painter.setPen(theme::kSecondary);
     for (int i = 0; i < rows.count; ++i)
         painter.drawText(QRectF(body().left(), rows.level(i) - rows.pitch, kLevelsWidth - 8, 2 * rows.pitch),
                          Qt::AlignRight | Qt::AlignVCenter, QString::number(i + 1));
+}
+
+// As it is on the tape: a ring where a hole was not felt, a cross where one was felt that should not be there.
+void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const {
+    if (!mark && !due) return;
+    painter.setPen(mark == due ? QPen(Qt::NoPen) : theme::pen(theme::kOut, 1.8));
+    painter.setBrush(mark ? QBrush(mark == due ? theme::kHole : theme::kOut) : QBrush(Qt::NoBrush));
+    painter.drawEllipse(centre, radius, radius);
+    if (!mark || due) return;
+    const QPointF arm(1.5 * radius, 1.5 * radius);
+    const QPointF other(arm.x(), -arm.y());
+    painter.drawLine(centre - arm, centre + arm);
+    painter.drawLine(centre - other, centre + other);
 }
 
 void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const {
@@ -171,17 +237,23 @@ void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeC
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(cell.adjusted(1, 1.5, -1, -1.5));
     }
+    if (evidence_.characters && isWrong(character)) {
+        painter.setPen(theme::pen(theme::kBlue));
+        painter.setBrush(theme::kChosen);
+        painter.drawRect(cell.adjusted(2, 2, -2, -2));
+    }
+    const double hole = 0.38 * rows.pitch;
+    const unsigned due = character.due.value_or(character.code);
+    for (int i = 0; i < rows.count; ++i)
+        paintHole(painter, {x, rows.level(i)}, hole, (character.code >> i & 1u) != 0, (due >> i & 1u) != 0);
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme::kHole);
-    const double hole = 0.38 * rows.pitch;
-    for (int i = 0; i < rows.count; ++i)
-        if (character.code >> i & 1u) painter.drawEllipse(QPointF(x, rows.level(i)), hole, hole);
     painter.drawEllipse(QPointF(x, rows.feed()), 0.45 * hole, 0.45 * hole);
 
     const QString print = shortPrint(character.print);
     const double px = std::min(theme::kSmallPx, 1.1 * rows.pitch);
     painter.setFont(theme::text(print.size() > 1 ? 0.85 * px : px, QFont::Medium));
-    painter.setPen(character.stopPresent ? theme::kHole : theme::kOut);
+    painter.setPen(character.stopPresent && !isWrong(character) ? theme::kHole : theme::kOut);
     painter.drawText(rows.print(cell), Qt::AlignCenter, print);
     if (character.stopPresent) return;
     painter.setPen(theme::pen(theme::kOut, 1.5));

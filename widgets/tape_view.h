@@ -6,15 +6,18 @@
 namespace trueunit {
 
 // The last characters as a chadded tape, newest at the right: holes, feed holes, the print below each. A character
-// without a stop is boxed and crossed. A click selects a character.
+// without a stop is boxed and crossed; a hole that was not felt is a ring, one that was felt and is none is crossed. A
+// click selects a character.
 class TapeView : public Panel {
     Q_OBJECT
 
 public:
     explicit TapeView(QWidget* parent = nullptr);
 
-    void setSelected(quint64 number);     // 0: none
-    QRectF cellOf(quint64 number) const;  // empty when that character is not on the visible tape
+    void setSelected(quint64 number);                // 0: none
+    void setEvidence(const EvidencePlaces& places);  // of the chosen finding
+    QString wordsOf(quint64 number) const;  // what it is, what it should be, where its print stands; empty: not there
+    QRectF cellOf(quint64 number) const;    // empty when that character is not on the visible tape
     int visibleCharacters() const;
 
     QSize sizeHint() const override { return {960, 120}; }
@@ -38,7 +41,10 @@ private:
     void paintLevels(QPainter& painter) const;
     void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
 
+    void paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const;
+
     quint64 selected_ = 0;
+    EvidencePlaces evidence_;
     TapeCharacter newest_;  // as drawn
 };
 

@@ -16,9 +16,10 @@ inline constexpr QColor kTrack(0xEC, 0xE9, 0xE1);     // the empty part of a sca
 inline constexpr QColor kInk(0x1E, 0x2A, 0x32);
 inline constexpr QColor kSecondary(0x5F, 0x6B, 0x74);
 inline constexpr QColor kBlue(0x0B, 0x5E, 0x8A);
-inline constexpr QColor kOut(0xB8, 0x43, 0x1A);      // out of limits, and nothing else
-inline constexpr QColor kInOrder(0x1F, 0x6F, 0x54);  // in limits
-inline constexpr QColor kBand(0xEE, 0xF3, 0xEF);     // within limits, as ground
+inline constexpr QColor kChosen(0x0B, 0x5E, 0x8A, 0x1C);  // ground of what the chosen finding rests on
+inline constexpr QColor kOut(0xB8, 0x43, 0x1A);           // out of limits, and nothing else
+inline constexpr QColor kInOrder(0x1F, 0x6F, 0x54);       // in limits
+inline constexpr QColor kBand(0xEE, 0xF3, 0xEF);          // within limits, as ground
 inline constexpr QColor kBandEdge(0xCF, 0xE3, 0xD8);
 inline constexpr QColor kTape(0xF3, 0xE7, 0xC4);
 inline constexpr QColor kTapeEdge(0xDC, 0xC8, 0x8E);

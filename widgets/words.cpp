@@ -74,6 +74,11 @@ QString counted(long count, const QString& one, const QString& many) {
     return QString::number(count) + u' ' + (count == 1 ? one : many);
 }
 
+bool isEvidence(const EvidencePlaces& places, int k, Condition to) {
+    return std::any_of(places.instants.begin(), places.instants.end(),
+                       [&](const EvidencePlace& p) { return p.to == to && (p.k == 0 || p.k == k); });
+}
+
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
     const double off = std::abs(displacementPercent);

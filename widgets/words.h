@@ -23,6 +23,9 @@ QString counted(long count, const QString& one, const QString& many);  // "no ga
 // reading is out of limits. So nothing is marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
 
+// Whether the finding these places belong to rests on that instant.
+bool isEvidence(const EvidencePlaces& places, int k, Condition to);
+
 // Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
 // the uncertainty has left the range of the old one by a third.
 class StableDecimals {

@@ -10,7 +10,10 @@ namespace {
 
 constexpr int kMostLevelsOff = 2;
 constexpr long kFewestCompared = 6;
-constexpr double kOtherText = 2.2;  // cost of the alignment: beyond it the tape carries another text
+constexpr double kOtherText = 2.2;       // cost of the alignment: beyond it the tape carries another text
+constexpr std::size_t kAboutSlip = 2;    // characters either side of a slip: which of them slipped is not known
+constexpr std::size_t kMostLeading = 8;  // characters before and after the text itself
+constexpr std::size_t kLeadingPart = 10;
 
 void countLevels(std::vector<LevelCount>& levels, unsigned sent, unsigned due) {
     for (LevelCount& l : levels) {
@@ -26,6 +29,41 @@ void countLevels(std::vector<LevelCount>& levels, unsigned sent, unsigned due) {
     }
 }
 
+// No single level's doing.
+bool isForeign(const SentCode& sent, const LoopCode& due) {
+    return !sent.sure || (!due.unknown && levelsApart(sent.code, due.code) > 1);
+}
+
+std::size_t beforeOn(std::span<const LoopCode> loop, std::size_t place) {
+    return (place + loop.size() - 1) % loop.size();
+}
+
+// Which characters prove something of the levels: not those about a slip of the feed, whose place in the text is
+// doubtful, nor what runs through before and after the text (blank tape, shifts, a character heard from its middle).
+std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop,
+                          std::size_t first) {
+    std::vector<bool> tells(sent.size(), true);
+    const auto forget = [&](std::size_t i) { tells[i] = false; };
+    for (std::size_t i = 1; i < sent.size(); ++i) {
+        if (walk.step[i] == Alignment::Step::on || loop[beforeOn(loop, walk.place[i])].unknown) continue;
+        if (loop[walk.place[i]].unknown || loop[walk.place[i - 1]].unknown) continue;
+        const std::size_t last = std::min(sent.size() - 1, i + kAboutSlip - 1);
+        for (std::size_t j = i - std::min(i, kAboutSlip); j <= last; ++j) forget(j);
+    }
+    // Where the known text meets a stretch that is not, a character of that stretch may pass for one misread.
+    const auto unknownBeside = [&](std::size_t i) {
+        return (i > 0 && loop[walk.place[i - 1]].unknown) || (i + 1 < sent.size() && loop[walk.place[i + 1]].unknown);
+    };
+    for (std::size_t i = 0; i < sent.size(); ++i)
+        if (sent[i].code != loop[walk.place[i]].code && unknownBeside(i)) forget(i);
+    const std::size_t most = std::min(kMostLeading, (sent.size() - first) / kLeadingPart);
+    for (std::size_t i = first; i < std::min(first + most, sent.size()) && isForeign(sent[i], loop[walk.place[i]]); ++i)
+        forget(i);
+    for (std::size_t n = 1; n <= most && isForeign(sent[sent.size() - n], loop[walk.place[sent.size() - n]]); ++n)
+        forget(sent.size() - n);
+    return tells;
+}
+
 TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels, std::size_t counted) {
     using Step = Alignment::Step;
     TapeStudy study;
@@ -37,6 +75,7 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
     sent = sent.last(walk.place.size());
     const std::size_t first = sent.size() - std::min(counted, sent.size());
     study.expected.resize(sent.size());
+    const std::vector<bool> tells = telling(sent, walk, text.loop, first);
     for (std::size_t i = 0; i < sent.size(); ++i) {
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
@@ -44,10 +83,12 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
         study.expected[i] = due.code;
         if (i < first) continue;
         if (walk.step[i] == Step::again) ++study.repeated;
-        if (walk.step[i] == Step::over && !text.loop[(walk.place[i] + text.loop.size() - 1) % text.loop.size()].unknown)
+        if (walk.step[i] == Step::over && !text.loop[beforeOn(text.loop, walk.place[i])].unknown)
             study.skipped += walk.skipped[i];
         if (!c.sure) continue;
         ++study.compared;
+        if (!tells[i]) continue;
+        study.wrong += c.code == due.code ? 0 : 1;
         if (levelsApart(c.code, due.code) > kMostLevelsOff) {
             ++study.strange;
             continue;

@@ -26,7 +26,8 @@ struct TapeStudy {
     long compared = 0;                              // characters
     long repeated = 0;                              // feed slips: sent once more
     long skipped = 0;                               // feed slips: passed over
-    long strange = 0;                               // characters more than two levels off: no level's fault
+    long wrong = 0;                                 // characters that are not what they should be
+    long strange = 0;                               // of them more than two levels off: no level's fault
     double costPerCharacter = 0.0;                  // of the alignment
     std::vector<LevelCount> levels;                 // by level
     std::vector<std::optional<unsigned>> expected;  // of the last characters aligned, where known; newest last

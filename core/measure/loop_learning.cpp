@@ -131,9 +131,11 @@ std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
         most = std::max(most, above);
     }
     if (most <= 0.0) return std::nullopt;
-    for (std::size_t lag = 1; lag <= longest; ++lag)
-        if (excess[lag] >= kNearBest * most) return lag;
-    return std::nullopt;
+    // Two rounds match as well as one; a lag near the loop's own that is no part of it only half matches.
+    const auto best = static_cast<std::size_t>(std::max_element(excess.begin(), excess.end()) - excess.begin());
+    for (std::size_t lag = 1; lag < best; ++lag)
+        if (best % lag == 0 && excess[lag] >= kNearBest * most) return lag;
+    return best;
 }
 
 std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels) {

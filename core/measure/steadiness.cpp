@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <vector>
 
 #include "core/measure/displacements.h"
@@ -14,7 +15,9 @@ namespace trueunit {
 namespace {
 
 constexpr std::size_t kFewestIntervals = 10;
-constexpr std::size_t kBlock = 8;  // characters
+constexpr std::size_t kBlock = 8;         // characters
+constexpr std::size_t kTrimmedSteps = 4;  // one odd interval makes two odd steps
+constexpr std::size_t kTrimmedPart = 50;
 
 struct Sample {
     double seconds = 0.0;
@@ -70,16 +73,17 @@ std::vector<Sample> runningIntervals(Characters characters, double unit, int lev
 
 // Standard deviation from the differences of neighbours, which slow changes hardly enter (J. von Neumann, 1941, from
 // memory).
-double neighbourScatter(const std::vector<Sample>& samples) {
-    double squares = 0.0;
-    double n = 0.0;
-    for (std::size_t i = 1; i < samples.size(); ++i) {
-        if (!samples[i].follows) continue;
-        const double d = samples[i].value - samples[i - 1].value;
-        squares += d * d;
-        n += 1.0;
-    }
-    return n > 0.0 ? std::sqrt(0.5 * squares / n) : 0.0;
+std::vector<double> neighbourSteps(const std::vector<Sample>& samples) {
+    std::vector<double> squares;
+    for (std::size_t i = 1; i < samples.size(); ++i)
+        if (samples[i].follows) squares.push_back(0.5 * std::pow(samples[i].value - samples[i - 1].value, 2));
+    std::sort(squares.begin(), squares.end());
+    return squares;
+}
+
+double rootMean(std::span<const double> squares) {
+    if (squares.empty()) return 0.0;
+    return std::sqrt(std::accumulate(squares.begin(), squares.end(), 0.0) / static_cast<double>(squares.size()));
 }
 
 // How much longer each character's unit is than the given one, percent, the means by place taken out. An offset of its
@@ -133,7 +137,10 @@ std::optional<Steadiness> steadinessOf(Characters characters, double unitSeconds
     std::vector<Sample> intervals = runningIntervals(characters, unitSeconds, levels, out);
     if (intervals.size() < kFewestIntervals) return std::nullopt;
     takeOutLines(intervals, lines);
-    out.stopScatter = neighbourScatter(intervals);
+    const std::vector<double> steps = neighbourSteps(intervals);
+    out.stopScatter = rootMean(steps);
+    const std::size_t trimmed = kTrimmedSteps + steps.size() / kTrimmedPart;
+    out.stopScatterTrimmed = rootMean(std::span(steps).first(steps.size() - std::min(trimmed, steps.size())));
     std::vector<Sample> units = unitOfEach(characters, unitSeconds);
     takeOutLines(units, lines);
     measureWander(units, out);

@@ -14,10 +14,11 @@ struct Steadiness {
     long intervals = 0;         // start to start, of neighbours
     double runningShare = 0.0;  // of them that belong to a tape running without pause
     double stopScatter =
-        0.0;              // units; of the interval from one character to the next, slow changes and lines set aside
-    double wander = 0.0;  // percent; standard deviation of the unit over eight characters beyond chance
-    double wanderRatio = 1.0;  // variance of those units over what chance makes of it
-    long blocks = 0;           // of eight characters
+        0.0;  // units; of the interval from one character to the next, slow changes and lines set aside
+    double stopScatterTrimmed = 0.0;  // the same without the few largest steps: of a stop that is mostly regular, small
+    double wander = 0.0;              // percent; standard deviation of the unit over eight characters beyond chance
+    double wanderRatio = 1.0;         // variance of those units over what chance makes of it
+    long blocks = 0;                  // of eight characters
 };
 
 // Lines quicker than a few characters are taken out first: they are the gears' doing. Empty below ten intervals.

@@ -93,6 +93,13 @@ void readSpeed(Reading& r, const UnitFit& fit, Characters window, const std::opt
         Measured{units - (levels + 1), std::hypot(period->uncertainty / unit, units * fit.unit.uncertainty / unit)};
 }
 
+void readDrive(Reading& r, const Options& options, int levels) {
+    if (!options.card || !r.speed.baud) return;
+    const double baud = r.speed.baud->value;
+    r.drive = DriveReading{options.card->title, explainDrive(*options.card, levels, baud),
+                           gearsWanted(*options.card, levels, baud)};
+}
+
 void readDistortion(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
                     int levels, double frontEndPercent) {
     const double unit = fit.unit.value;
@@ -130,6 +137,8 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
                                      "and filled spaces cannot be counted.");
         return;
     }
+    r.text.wrongCharacters = tape->wrong;
+    r.text.feedSlips = tape->repeated + tape->skipped;
     r.levels.emplace();
     for (const LevelCount& l : tape->levels)
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
@@ -230,6 +239,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     readSpeed(r, *fit, unitCharacters, nominal, levels, clock);
+    readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
     readDistortion(r, *fit, window, nominal, levels, std::hypot(frontEnd, cut ? kClippedPercent : 0.0));

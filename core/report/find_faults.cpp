@@ -14,7 +14,10 @@ namespace {
 
 constexpr long kFewestCharacters = 12;
 constexpr long kFewestInOrder = 24;
-constexpr double kInDoubt = 0.5;  // of the confidence is left beside an input that spoils the readings
+constexpr double kInDoubt = 0.5;       // of the confidence is left beside an input that spoils the readings
+constexpr double kTextUnknown = 0.12;  // of the confidence that all is in order: lost marks would not be seen
+constexpr double kMinor = 0.6;         // of the confidence is left of a doubtful trifle beside what is out of limits
+constexpr double kSurely = 0.9;
 constexpr double kOverdrivenPercent = 1.0;
 
 constexpr std::array<Rule, 17> kRules = {contactOffset, endOffset, contactBounce, contactScatter, levelDropout,
@@ -26,7 +29,7 @@ Finding inOrder(const Symptoms& s) {
     const Reading& r = s.reading;
     Finding f;
     f.id = "in-order";
-    f.title = "In order: nothing stands out";
+    f.title = s.tape ? "In order: nothing stands out" : "The timing is in order; the text is not known";
     const long n = r.text.characters;
     f.evidence = "Over " + std::to_string(n) + " characters";
     if (r.distortion.biasPercent)
@@ -42,8 +45,16 @@ Finding inOrder(const Symptoms& s) {
     f.lookAt = "Nothing; leave the adjustments as they are.";
     f.confirm = s.tape ? "Keep this reading in the logbook to compare with at the next visit."
                        : "Run a tape of known text (RY or the fox sentence) to have the levels counted as well.";
-    f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - (s.tape ? 0.0 : 0.05), 0.5, 0.97);
+    f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - (s.tape ? 0.0 : kTextUnknown), 0.5, 0.97);
     return f;
+}
+
+// Beside a fault out of limits a small one is easily a shadow of it.
+void doubtTrifles(std::vector<RankedFinding>& ranked) {
+    if (ranked.empty() || ranked.front().severity < 1.0) return;
+    for (RankedFinding& r : ranked)
+        if (r.severity >= kMentioned && r.severity < 1.0 && r.finding.confidence < kSurely)
+            r.finding.confidence *= kMinor;
 }
 
 bool mayBeInOrder(const Symptoms& s) {
@@ -64,6 +75,7 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     });
     if (!ranked.empty() && ranked.front().severity >= kFirst)
         for (auto r = ranked.begin() + 1; r != ranked.end(); ++r) r->finding.confidence *= kInDoubt;
+    doubtTrifles(ranked);
     std::vector<Finding> out;
     for (const RankedFinding& r : ranked)
         if (r.severity >= kMentioned) out.push_back(r.finding);
@@ -92,11 +104,12 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
     f.confirm = "Open and close the contact by hand, slowly, and watch the line on the grid." + kUnplug + kLoopOff;
     if (why == NoReading::notStartStop) {
         f.id = "not-start-stop";
-        f.confidence = 0.9;
-        f.title = "There is a signal, but it is no start-stop signal";
+        f.confidence = 0.6;  // a keyed line that slow edges and a narrow coupling deform looks the same
+        f.title = "There is a signal, but it cannot be read as start-stop";
         f.evidence =
             "The line switches between two levels, but neither way round do its changes fall into characters of "
-            "start, levels and stop.";
+            "start, levels and stop. A sender heard through a very narrow coupling, or with very slow edges, may look "
+            "the same.";
         f.lookAt =
             "Is this the right input, and the right pair of the loop? Synchronous signals, speech and music, and a "
             "receiver tuned beside the tones look like this.";

@@ -2,8 +2,27 @@
 #pragma once
 
 #include <string>
+#include <vector>
+
+#include "core/units.h"
 
 namespace trueunit {
+
+// Instants a finding rests on: to pick them out on the grid and in the plot.
+struct EvidencePlace {
+    int k = 0;  // 0: at every place
+    Condition to = Condition::mark;
+    friend bool operator==(const EvidencePlace&, const EvidencePlace&) = default;
+};
+
+// Where a finding is seen.
+struct EvidencePlaces {
+    std::vector<EvidencePlace> instants;
+    int level = 0;            // its element and its row on the tape; 0: none
+    bool characters = false;  // the characters that came wrong
+    bool empty() const { return instants.empty() && level == 0 && !characters; }
+    friend bool operator==(const EvidencePlaces&, const EvidencePlaces&) = default;
+};
 
 // What the signal says about the machine (or the wiring, or the card). Texts are whole sentences for the bench.
 struct Finding {
@@ -13,6 +32,7 @@ struct Finding {
     std::string evidence;  // with the numbers it rests on
     std::string lookAt;    // which part of the mechanism
     std::string confirm;   // how to make sure, with the caution that belongs to it
+    EvidencePlaces seenAt{};
 };
 
 }  // namespace trueunit

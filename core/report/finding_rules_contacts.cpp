@@ -29,7 +29,8 @@ long countOf(const Reading& r, Condition to) {
 std::optional<Measured> offset(const std::optional<Measured>& read, const std::optional<DisplacementPattern>& pattern,
                                Measured DisplacementPattern::*part) {
     if (!read || !pattern) return read;
-    return Measured{((*pattern).*part).value, std::max(((*pattern).*part).uncertainty, 0.05)};
+    // The instants of one character share its start, which the places taken one by one do not know of.
+    return Measured{((*pattern).*part).value, std::max({((*pattern).*part).uncertainty, read->uncertainty, 0.05})};
 }
 
 // A start instant off its place shifts all others against it alike: to mark and to space the same way.
@@ -56,7 +57,11 @@ bool riseExplains(const Symptoms& s, double bias) {
 }
 
 double offsetConfidence(const Symptoms& s, const Measured& m) {
-    const double doubt = s.pattern ? std::min(0.5, s.pattern->left / std::abs(m.value)) : 0.2;
+    double doubt = s.pattern ? std::min(0.5, s.pattern->left / std::abs(m.value)) : 0.2;
+    // What swings or scatters further than the offset leaves a part of itself in the means.
+    const double rest = s.reading.distortion.fortuitousRmsPercent.value_or(0.0) + s.largestLinePercent();
+    if (rest > std::abs(m.value)) doubt += std::min(1.0, 0.7 * rest / std::abs(m.value));
+    if (s.strays()) doubt += 0.3;
     return std::clamp((0.985 - 0.6 * doubt) * chanceBeyond(m.value, m.uncertainty, 0.8 * kMildPercent), 0.05, 0.99);
 }
 
@@ -70,6 +75,7 @@ std::optional<RankedFinding> contactOffset(const Symptoms& s) {
     const bool mild = std::abs(bias->value) <= s.limits.biasPercent;
     Finding f;
     f.id = "contact-offset";
+    f.seenAt.instants = {{0, Condition::mark}};
     f.confidence = offsetConfidence(s, *bias);
     f.title = std::string(marking ? "Marks too long by " : "Marks too short by ") + percent(bias->value) +
               (mild ? ", within limits" : "");
@@ -98,6 +104,7 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
     const bool mild = std::abs(end->value) <= s.limits.endPercent;
     Finding f;
     f.id = "end-offset";
+    f.seenAt.instants = {{0, Condition::space}};
     f.confidence = offsetConfidence(s, *end) * (startIsOff(s) ? 0.8 : 1.0);
     f.title = std::string(late ? "Marks end late by " : "Marks end early by ") + percent(end->value) +
               (mild ? ", within limits" : "");
@@ -123,6 +130,7 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
     if (share < 0.02) return std::nullopt;
     Finding f;
     f.id = "contact-bounce";
+    f.seenAt.instants = {{0, Condition::mark}};
     const bool noisy = s.reading.input.snrDb.value_or(0.0) < 16.0;
     f.confidence = noisy ? 0.6 : std::min(0.98, 0.85 + share);
     f.title = "The contact bounces for up to " + decimals(contact->longestMs, 1) + " ms";
@@ -152,6 +160,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     const bool bounces = contactBounce(s).has_value();
     Finding f;
     f.id = "contact-scatter";
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.title = wild ? "Now and then an instant stands far out, by up to " + percent(*d.fortuitousPeakPercent)
                    : "The instants scatter by " + percent(own) + " at random";
     f.evidence = "With speed, bias, levels and periodic lines taken out, " + percent(rms) +
@@ -165,7 +174,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
         "Send one character over and over: what still changes from one to the next is the contact's. Clean the "
         "contact and measure again." +
         kUnplug + kLoopOff + kNoOil;
-    f.confidence = wild ? 0.5 : (bounces ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
+    f.confidence = wild ? 0.4 : (bounces || s.strays() ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
     return RankedFinding{f, wild ? 0.6 : own / kScatterLimit * (bounces ? 0.5 : 1.0)};
 }
 

@@ -24,6 +24,7 @@ constexpr double kStopScatterLimit = 0.06;
 constexpr double kStopLate = 0.08;  // units, against the nominal stop
 constexpr double kStopLateLimit = 0.15;
 constexpr double kRunning = 0.5;
+constexpr double kPoorSnrDb = 16.0;                               // a start may be misplaced by noise
 constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // met in practice (NAVEDTRA 14189)
 
 std::optional<double> usualStop(double units, double within) {
@@ -37,6 +38,11 @@ std::optional<Measured> speedError(const Symptoms& s) {
     const auto& read = s.reading.speed.errorPercent;
     if (!read || !s.pattern) return read;
     return Measured{read->value - s.pattern->unitPercent * (1.0 + 0.01 * read->value), read->uncertainty};
+}
+
+// A line or a scatter of a few percent leaves some of itself in the speed of a short window.
+bool swings(const Symptoms& s) {
+    return s.reading.distortion.fortuitousRmsPercent.value_or(0.0) + s.largestLinePercent() > 3.0;
 }
 
 std::string mainsHint(double errorPercent) {
@@ -69,6 +75,21 @@ std::string shaftOrElements(const Symptoms& s, double error) {
     return period + ".";
 }
 
+// What the machine card makes of the speed; nothing without a card.
+std::string byTheCard(const Symptoms& s) {
+    if (!s.reading.drive) return "";
+    std::string words = " " + s.reading.drive->explanation.speedWords;
+    for (const std::string& cause : s.reading.drive->explanation.causes) words += " " + cause;
+    return words;
+}
+
+// Which shaft of the machine card turns with a line.
+std::string shaftByTheCard(const Symptoms& s, double hz) {
+    if (!s.options.card || !s.reading.speed.baud) return "";
+    const auto shaft = shaftOf(*s.options.card, s.levels, s.reading.speed.baud->value, hz);
+    return shaft ? " By the machine card that is " + *shaft + "." : " No shaft of the machine card turns so.";
+}
+
 std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     if (!s.reading.speed.baud || s.options.baud) return std::nullopt;
     const double baud = s.reading.speed.baud->value;
@@ -80,9 +101,10 @@ std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     }
     Finding f;
     f.id = "wrong-speed";
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.confidence = 0.7;
     f.title = "It runs at " + decimals(baud, 2) + " baud, which is no standard speed";
-    f.evidence = "The unit is " + decimals(s.unitMs(), 3) + " ms.";
+    f.evidence = "The unit is " + decimals(s.unitMs(), 3) + " ms." + byTheCard(s);
     for (const StandardSpeed* each : {below, above})
         if (each)
             f.evidence += " It is " + signedDecimals(100.0 * (baud / each->baud - 1.0), 1) + " % off " +
@@ -117,8 +139,10 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     const bool mild = std::abs(error->value) <= s.limits.speedPercent;
     Finding f;
     f.id = "wrong-speed";
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.confidence =
-        std::clamp(0.98 * chanceBeyond(error->value, error->uncertainty, 0.8 * kMildSpeedPercent), 0.05, 0.98);
+        std::clamp(0.98 * chanceBeyond(error->value, error->uncertainty, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
+        (s.strays() || (mild && swings(s)) ? 0.6 : 1.0);
     f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
               (mild ? ", within limits" : "");
     f.evidence = "The elements are " + decimals(*s.reading.speed.nominalUnitMs / (1.0 + 0.01 * error->value), 3) +
@@ -126,7 +150,7 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
                  decimals(*s.reading.speed.nominalBaud, 2) +
                  " baud; the instants are off in proportion to their number, " +
                  percent(error->value * (s.levels + 1)) + " at the beginning of stop." +
-                 shaftOrElements(s, error->value) + mainsHint(error->value);
+                 shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value));
     f.lookAt = "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.";
     f.confirm =
         "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations "
@@ -141,7 +165,7 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
     if (w.wanderRatio < kWanderRatio || w.wander < kWanderPercent) return std::nullopt;
     Finding f;
     f.id = "unsteady-speed";
-    f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97);
+    f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97) * (s.strays() ? 0.4 : 1.0);
     f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2);
     f.evidence = "Taken over eight characters at a time, the unit varies by " + percent(w.wander, 2) + " rms, " +
                  decimals(std::sqrt(w.wanderRatio), 0) + " times what chance makes of it";
@@ -170,6 +194,7 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
     if (!worst || worst->amplitudePercent < kMildLinePercent) return std::nullopt;
     Finding f;
     f.id = "cyclic-drive";
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     const double rest = s.reading.distortion.fortuitousRmsPercent.value_or(worst->amplitudePercent);
     f.confidence = std::clamp(0.98 - 0.08 * rest / worst->amplitudePercent, 0.5, 0.97);
     f.title =
@@ -177,7 +202,7 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
     f.evidence = "A periodic line of " + percent(worst->amplitudePercent) + " of a unit either way stands out at " +
                  decimals(worst->hz, 3) + " Hz";
     if (worst->perCharacter > 0.0) f.evidence += ", " + turnsInWords(worst->perCharacter);
-    f.evidence += "; " + percent(rest) + " rms is left without it.";
+    f.evidence += "; " + percent(rest) + " rms is left without it." + shaftByTheCard(s, worst->hz);
     f.lookAt = "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
                " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play.";
     f.confirm =
@@ -198,6 +223,7 @@ std::optional<RankedFinding> tripLate(const Symptoms& s) {
     if (!irregular && late < kStopLate) return std::nullopt;
     Finding f;
     f.id = "trip-late";
+    f.seenAt.instants = {{s.levels + 1, Condition::mark}};
     f.title = irregular ? "The stop is irregular: " + percent(100.0 * own, 0) + " of a unit rms"
                         : "The stop is too long by " + decimals(late, 2) + " units";
     f.evidence = "From start to start the interval varies by " + decimals(own * s.unitMs(), 2) +
@@ -213,6 +239,8 @@ std::optional<RankedFinding> tripLate(const Symptoms& s) {
         "hand and feel whether it engages at once." +
         kUnplug;
     f.confidence = irregular ? std::clamp(0.97 - 0.3 * rest / own, 0.5, 0.97) : 0.85;
+    const bool rare = irregular && s.steadiness->stopScatterTrimmed < std::max(0.5 * kStopScatter, 2.0 * rest);
+    if (rare || s.reading.input.snrDb.value_or(40.0) < kPoorSnrDb) f.confidence = 0.5;
     return RankedFinding{f, std::max(irregular ? own / kStopScatterLimit : 0.0, late / kStopLateLimit)};
 }
 

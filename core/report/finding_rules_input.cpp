@@ -33,6 +33,7 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
     const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
     Finding f;
     f.id = "slow-rise";
+    f.seenAt.instants = {{0, toMark ? Condition::mark : Condition::space}};
     f.title = rise < kSlowRiseMs ? "The displacement depends on the element before, by " + percent(characteristic)
                                  : "The loop current " + std::string(toMark ? "rises" : "falls") +
                                        " slowly: " + decimals(rise, 1) + " ms";

@@ -13,9 +13,11 @@ constexpr long kFewestExpected = 10;
 constexpr long kFewestOnSeveral = 4;
 constexpr double kSeveralRate = 0.01;
 constexpr double kOutOfLimits = 1.6;  // severity of a wrong character now and then
+constexpr double kOnce = 0.9;         // of a single one, which chance may have made
 constexpr double kPerRate = 8.0;      // and more with how often
 constexpr long kFewestShares = 40;    // characters, without a text to hold them against
 constexpr double kRareShare = 0.04;   // of the characters have a level at mark: no plain text is so
+constexpr long kPrevails = 4;
 constexpr double kMildPercent = 2.0;
 constexpr double kLatePercent = 5.0;
 constexpr long kFewestFed = 30;
@@ -75,8 +77,19 @@ bool standsOut(const Symptoms& s, const Worst& w) {
 }
 
 double levelConfidence(const Worst& w, const TapeStudy& t) {
-    const double few = w.hits >= 5 ? 0.98 : w.hits >= 3 ? 0.95 : w.hits == 2 ? 0.9 : 0.75;
-    return few - (t.source == TextSource::learned ? 0.03 : 0.0) - (w.otherRate() > 0.25 * w.rate() ? 0.2 : 0.0);
+    const double few = w.hits >= 5 ? 0.98 : w.hits >= 3 ? 0.95 : w.hits == 2 ? 0.85 : 0.6;
+    return (t.repeated + t.skipped > 0 && w.hits < 5 ? 0.5 : 1.0) * few -
+           (t.source == TextSource::learned ? 0.03 : 0.0) - (w.otherRate() > 0.25 * w.rate() ? 0.2 : 0.0);
+}
+
+EvidencePlaces placesOf(const StandingOut& o, int levels) {
+    using Which = StandingOut::Which;
+    EvidencePlaces at;
+    if (o.which != Which::toSpace) at.instants.push_back({o.k, Condition::mark});
+    if (o.which == Which::both || o.which == Which::toSpace) at.instants.push_back({o.k, Condition::space});
+    if (o.which == Which::marks) at.instants.push_back({o.k + 1, Condition::space});
+    if (o.k <= levels) at.level = o.k;
+    return at;
 }
 
 std::optional<RankedFinding> levelNeverSeen(const Symptoms& s, bool marks) {
@@ -91,6 +104,7 @@ std::optional<RankedFinding> levelNeverSeen(const Symptoms& s, bool marks) {
     Finding f;
     f.id = marks ? "level-dropout" : "level-stuck";
     f.confidence = seen(*worst) == 0 ? 0.8 : 0.6;
+    f.seenAt.level = worst->level;
     f.title = "Level " + level + (marks ? " hardly ever sends a mark" : " hardly ever sends a space");
     f.evidence =
         "Of " + std::to_string(worst->characters) + " characters only " + std::to_string(seen(*worst)) + " had " +
@@ -108,10 +122,12 @@ std::optional<RankedFinding> levelNeverSeen(const Symptoms& s, bool marks) {
 std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bool marks) {
     const long hits = w.hits + w.otherHits;
     const long tries = w.tries + w.otherTries;
-    if (hits < kFewestOnSeveral || rateInterval(hits, tries).high < kSeveralRate) return std::nullopt;
+    if (hits < 1) return std::nullopt;
+    const bool few = hits < kFewestOnSeveral || rateInterval(hits, tries).high < kSeveralRate;
     Finding f;
     f.id = marks ? "level-dropout" : "level-stuck";
-    f.confidence = 0.55;
+    f.confidence = few ? 0.25 : 0.4;
+    f.seenAt.characters = true;
     f.title = std::string(marks ? "Marks are missed" : "Spaces are filled") +
               " on several levels: " + std::to_string(hits) + " of " + std::to_string(tries);
     f.evidence = "Held against " + sourceName(*s.tape) + ", " + rate(hits, tries) +
@@ -121,7 +137,22 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
         "transmitting cams, a contact that chatters; and a weak or disturbed input.";
     f.confirm = "Try a new tape, and compare the faulty characters on the tape view." + kUnplug;
-    return RankedFinding{f, 1.0 + kPerRate * static_cast<double>(hits) / static_cast<double>(tries)};
+    return RankedFinding{f, (few ? 0.5 : 1.0) + kPerRate * static_cast<double>(hits) / static_cast<double>(tries)};
+}
+
+// A lever that loses marks seems to fill a space now and then where the text was taken wrong, and the other way about:
+// of very unlike counts on one level the small one is doubtful.
+bool otherWayPrevails(const Symptoms& s, const Worst& w, long LevelCount::*otherHits) {
+    for (const LevelCount& l : s.tape->levels)
+        if (l.level == w.level) return l.*otherHits >= kPrevails * w.hits;
+    return false;
+}
+
+RankedFinding ranked(const Symptoms& s, Finding f, const Worst& w, long LevelCount::*otherHits) {
+    const double severity = (w.hits > 1 ? kOutOfLimits : kOnce) + kPerRate * w.rate();
+    if (!otherWayPrevails(s, w, otherHits)) return {std::move(f), severity};
+    f.confidence = std::min(f.confidence, 0.3);
+    return {std::move(f), 0.5 * severity};
 }
 
 Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
@@ -129,6 +160,8 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     Finding f;
     f.id = marks ? "level-dropout" : "level-stuck";
     f.confidence = levelConfidence(w, *s.tape);
+    f.seenAt.level = w.level;
+    f.seenAt.characters = true;
     f.title =
         marks
             ? "Marks of level " + level + " are missed: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
@@ -159,7 +192,7 @@ std::optional<RankedFinding> levelDropout(const Symptoms& s) {
     f.lookAt = "Level " + level +
                ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
                "dirty contact of that level; then the tape itself (holes not clean).";
-    return RankedFinding{f, kOutOfLimits + kPerRate * w.rate()};
+    return ranked(s, std::move(f), w, &LevelCount::spacesFilled);
 }
 
 std::optional<RankedFinding> levelStuck(const Symptoms& s) {
@@ -172,7 +205,7 @@ std::optional<RankedFinding> levelStuck(const Symptoms& s) {
     f.lookAt = "Level " + level +
                ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
                "sticking or shorted; then a tape torn at that row.";
-    return RankedFinding{f, kOutOfLimits + kPerRate * w.rate()};
+    return ranked(s, std::move(f), w, &LevelCount::marksMissed);
 }
 
 std::optional<RankedFinding> levelLate(const Symptoms& s) {
@@ -185,9 +218,13 @@ std::optional<RankedFinding> levelLate(const Symptoms& s) {
     const std::string level = std::to_string(o.k);
     Finding f;
     f.id = "level-late";
+    f.seenAt = placesOf(o, s.levels);
     f.confidence = std::clamp(0.98 * chanceBeyond(o.percent.value, o.percent.uncertainty, 0.7 * kMildPercent) -
                                   0.5 * std::min(0.5, s.pattern->left / std::abs(o.percent.value)),
                               0.05, 0.98);
+    const double rest = s.reading.distortion.fortuitousRmsPercent.value_or(0.0) + s.largestLinePercent();
+    if (rest > std::abs(o.percent.value)) f.confidence *= 0.7;
+    if (s.strays()) f.confidence *= 0.8;
     f.title = (stop ? std::string("The stop begins ") : "Level " + level + " comes ") + percent(o.percent.value) +
               (late ? " late" : " early");
     const std::string which = o.which == Which::both     ? "in both directions"
@@ -225,6 +262,7 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (slips < 1 || slips <= framing) return std::nullopt;
     Finding f;
     f.id = "feed-slip";
+    f.seenAt.characters = true;
     f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
     if (s.tape->strange > slips) f.confidence *= 0.7;
     f.title =

@@ -46,6 +46,8 @@ TRUEUNIT_FIELDS(TextReading) {
     f("decoded", v.decoded);
     f("characters", v.characters);
     f("framing_errors", v.framingErrors);
+    f("wrong_characters", v.wrongCharacters);
+    f("feed_slips", v.feedSlips);
 }
 
 TRUEUNIT_FIELDS(SpeedReading) {
@@ -104,6 +106,52 @@ TRUEUNIT_FIELDS(ContactReading) {
     f("longest_ms", v.longestMs);
 }
 
+TRUEUNIT_FIELDS(EvidencePlace) {
+    f("k", v.k);
+    f("to", v.to);
+}
+
+TRUEUNIT_FIELDS(EvidencePlaces) {
+    f("instants", v.instants);
+    f("level", v.level);
+    f("characters", v.characters);
+}
+
+TRUEUNIT_FIELDS(DriveExplanation) {
+    f("expected_baud", v.expectedBaud);
+    f("error_percent", v.errorPercent);
+    f("causes", v.causes);
+    f("speed_words", v.speedWords);
+}
+
+TRUEUNIT_FIELDS(GearWanted) {
+    f("baud", v.baud);
+    f("ratio", v.ratio);
+    f("driving_teeth", v.drivingTeeth);
+    f("driven_teeth", v.drivenTeeth);
+    f("error_percent", v.errorPercent);
+}
+
+TRUEUNIT_FIELDS(DriveReading) {
+    f("card", v.card);
+    f("explanation", v.explanation);
+    f("gears", v.gears);
+}
+
+TRUEUNIT_FIELDS(MachineCard) {
+    f("name", v.name);
+    f("title", v.title);
+    f("code", v.code);
+    f("baud", v.baud);
+    f("stop_units", v.stopUnits);
+    f("motor", v.motor);
+    f("mains_hz", v.mainsHz);
+    f("motor_turns", v.motorTurns);
+    f("driving_teeth", v.drivingTeeth);
+    f("driven_teeth", v.drivenTeeth);
+    f("shaft_turns", v.shaftTurns);
+}
+
 TRUEUNIT_FIELDS(Finding) {
     f("id", v.id);
     f("confidence", v.confidence);
@@ -111,6 +159,7 @@ TRUEUNIT_FIELDS(Finding) {
     f("evidence", v.evidence);
     f("look_at", v.lookAt);
     f("confirm", v.confirm);
+    f("seen_at", v.seenAt);
 }
 
 TRUEUNIT_FIELDS(JudgedReading) {
@@ -136,6 +185,7 @@ TRUEUNIT_FIELDS(Reading) {
     f("levels", v.levels);
     f("margin", v.margin);
     f("contact", v.contact);
+    f("drive", v.drive);
     f("findings", v.findings);
     f("verdict", v.verdict);
     f("notes", v.notes);
@@ -151,6 +201,7 @@ TRUEUNIT_FIELDS(Options) {
     f("slice_percent", v.slicePercent);
     f("expect", v.expect);
     f("clock_ppm", v.clockPpm);
+    f("card", v.card);
 }
 
 TRUEUNIT_FIELDS(Limits) {

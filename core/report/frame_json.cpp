@@ -31,6 +31,10 @@ struct Names<SignalState> {
 };
 
 template <>
+struct Names<MachineCard::Motor> {
+    static constexpr std::array kAll = {"synchronous", "governed"};
+};
+template <>
 struct Names<Judgement> {
     static constexpr std::array kAll = {"in", "out", "open"};
 };

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/report/text_faults.h"
+
 namespace trueunit {
 
 namespace {
@@ -74,6 +76,7 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
         if (j.judgement == Judgement::out) v.exceeded.push_back(j.key);
         open |= j.judgement == Judgement::open;
     }
+    for (std::string& key : textFaults(r)) v.exceeded.push_back(std::move(key));
     if (!v.exceeded.empty())
         v.within = false;
     else if (!open)

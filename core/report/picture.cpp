@@ -10,7 +10,7 @@
 namespace trueunit {
 
 namespace {
-constexpr std::size_t kTraces = 32;
+constexpr std::size_t kTraces = 96;  // as many as the tape shows, so that each can be brought to the grid
 constexpr std::size_t kTracePoints = 480;
 constexpr std::size_t kTrail = 4096;
 constexpr std::size_t kTrailWindow = 128;  // characters; a longer window would hide the nudge

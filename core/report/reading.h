@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/report/drive.h"
 #include "core/report/finding.h"
 #include "core/units.h"
 
@@ -35,6 +36,8 @@ struct TextReading {
     std::string decoded;  // UTF-8; the window's characters
     long characters = 0;
     long framingErrors = 0;
+    std::optional<long> wrongCharacters{};  // held against the text of the tape; empty: it is not known
+    std::optional<long> feedSlips{};        // characters sent twice or passed over
 };
 
 struct SpeedReading {
@@ -84,6 +87,13 @@ struct LevelReading {
     long spacesFilled = 0;
 };
 
+// The measured speed by the motor and gears of the machine card.
+struct DriveReading {
+    std::string card;  // its title
+    DriveExplanation explanation;
+    std::vector<GearWanted> gears;  // for other standard speeds
+};
+
 struct MarginReading {
     double lowPercent = 0.0;  // of a unit, 50 = centre
     double highPercent = 0.0;
@@ -120,6 +130,7 @@ struct Reading {
     std::optional<std::vector<LevelReading>> levels;
     std::optional<MarginReading> margin;
     std::optional<ContactReading> contact;
+    std::optional<DriveReading> drive;             // empty: no card was given
     std::optional<std::vector<Finding>> findings;  // worst first; empty optional: not looked for
     Verdict verdict;
     std::vector<std::string> notes;  // one sentence each

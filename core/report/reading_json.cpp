@@ -62,11 +62,15 @@ Json inputJson(const InputReading& in) {
                 {"slice_percent", plain(in.slicePercent)}};
 }
 
+Json count(const std::optional<long>& n) { return n ? Json(*n) : Json(nullptr); }
+
 Json textJson(const TextReading& text) {
     return Json{{"code", text.code},
                 {"decoded", text.decoded},
                 {"characters", text.characters},
-                {"framing_errors", text.framingErrors}};
+                {"framing_errors", text.framingErrors},
+                {"wrong_characters", count(text.wrongCharacters)},
+                {"feed_slips", count(text.feedSlips)}};
 }
 
 Json speedJson(const SpeedReading& s) {
@@ -151,6 +155,23 @@ Json contactJson(const std::optional<ContactReading>& contact) {
     return Json{{"bounces", contact->bounces}, {"longest_ms", number(contact->longestMs)}};
 }
 
+Json driveJson(const std::optional<DriveReading>& drive) {
+    if (!drive) return nullptr;
+    Json gears = Json::array();
+    for (const GearWanted& g : drive->gears)
+        gears.push_back(Json{{"baud", number(g.baud)},
+                             {"ratio", plain(g.ratio)},
+                             {"driving_teeth", g.drivingTeeth},
+                             {"driven_teeth", g.drivenTeeth},
+                             {"error_percent", number(g.errorPercent)}});
+    return Json{{"card", drive->card},
+                {"expected_baud", number(drive->explanation.expectedBaud)},
+                {"error_percent", number(drive->explanation.errorPercent)},
+                {"speed", drive->explanation.speedWords},
+                {"causes", drive->explanation.causes},
+                {"gears", gears}};
+}
+
 Json verdictJson(const Verdict& v) {
     return Json{{"limits", v.limits}, {"within", v.within ? Json(*v.within) : Json(nullptr)}, {"exceeded", v.exceeded}};
 }
@@ -167,6 +188,7 @@ std::string readingJson(const Reading& r) {
                      {"levels", levelsJson(r.levels)},
                      {"margin", marginJson(r.margin)},
                      {"contact", contactJson(r.contact)},
+                     {"drive", driveJson(r.drive)},
                      {"findings", findingsJson(r.findings)},
                      {"verdict", verdictJson(r.verdict)},
                      {"notes", r.notes}};

@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/report/judge.h"
+#include "core/report/text_faults.h"
 
 namespace trueunit {
 
@@ -179,6 +180,11 @@ void addDetails(const Reading& r, Table& table) {
     if (r.contact)
         table.row("contact",
                   std::to_string(r.contact->bounces) + " bounces, longest " + fixed(r.contact->longestMs, 2) + " ms");
+    if (r.drive) {
+        table.row("drive", r.drive->explanation.speedWords);
+        for (const std::string& cause : r.drive->explanation.causes) table.row("", cause);
+        for (const GearWanted& g : r.drive->gears) table.row("gears", gearWords(g));
+    }
     if (r.findings)
         for (const Finding& f : *r.findings) table.row("finding", f.title + " " + f.evidence);
 }
@@ -186,7 +192,11 @@ void addDetails(const Reading& r, Table& table) {
 std::string verdictWords(const Reading& r, const Limits& limits) {
     if (!r.verdict.within)
         return r.verdict.judged.empty() ? "none: nothing could be judged" : "CANNOT TELL YET (" + limits.title + ")";
-    return (*r.verdict.within ? "IN LIMITS (" : "OUT OF LIMITS (") + limits.title + ")";
+    if (*r.verdict.within)
+        return "IN LIMITS (" + limits.title + ")" + (r.levels ? "" : "; timing only, the levels were not counted");
+    std::string words = "OUT OF LIMITS (" + limits.title + ")";
+    for (const std::string& wrong : textFaultWords(r)) words += "; " + wrong;
+    return words;
 }
 
 }  // namespace

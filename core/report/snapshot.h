@@ -84,7 +84,7 @@ struct Snapshot {
     Reading reading;               // over the window
     std::size_t windowUsed = 0;    // characters in the reading
 
-    std::vector<std::shared_ptr<const CharacterTrace>> traces;  // the last ones, oldest first, at most 32
+    std::vector<std::shared_ptr<const CharacterTrace>> traces;  // the last ones, oldest first, at most 96
     std::vector<DisplacementDot> dots;                          // at most 2,000
     std::vector<TrailPoint> trail;                              // at most 4,096, oldest first
     std::vector<TapeCharacter> tape;                            // at most 96, oldest first

@@ -10,6 +10,8 @@ namespace trueunit {
 namespace {
 
 constexpr double kOrdinaryRiseMs = 0.5;
+constexpr double kStrayPercent = 12.0;
+constexpr double kStraySigmas = 5.0;  // of a few thousand normal deviates none lies so far out
 
 double withoutFrontEnd(double riseMs, const InputReading& in) {
     return std::sqrt(std::max(0.0, riseMs * riseMs - in.frontEndRiseMs * in.frontEndRiseMs));
@@ -37,6 +39,20 @@ double Symptoms::riseDelayPercent() const {
     const double share = std::numbers::ln2 / std::log(9.0);
     const double ms = share * (withoutFrontEnd(*in.riseToMarkMs, in) - withoutFrontEnd(*in.riseToSpaceMs, in));
     return 100.0 * ms / unitMs();
+}
+
+double Symptoms::largestLinePercent() const {
+    double most = 0.0;
+    if (reading.distortion.cyclic)
+        for (const CyclicLine& line : *reading.distortion.cyclic) most = std::max(most, line.amplitudePercent);
+    return most;
+}
+
+bool Symptoms::strays() const {
+    const auto& d = reading.distortion;
+    const double rms = d.fortuitousRmsPercent.value_or(0.0);
+    const double peak = d.fortuitousPeakPercent.value_or(0.0);
+    return peak > kStrayPercent && peak > kStraySigmas * rms;
 }
 
 double Symptoms::slowestRiseMs() const {

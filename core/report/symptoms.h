@@ -30,6 +30,9 @@ struct Symptoms {
     double noisePercent() const;
     // By how much a slow rise delays the instants to mark behind those to space, percent; 0 for quick edges.
     double riseDelayPercent() const;
+    double largestLinePercent() const;  // amplitude of the strongest periodic line; 0: none
+    // A few instants lie far outside what the rest scatters: characters read wrong rather than a trait of the machine.
+    bool strays() const;
     // 10 to 90 % in milliseconds of the slower direction, the front end's own rise taken off; 0 when not known.
     double slowestRiseMs() const;
 };

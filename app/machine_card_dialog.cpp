@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/machine_card_dialog.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+
+#include "app/machine_cards.h"
+#include "core/frame/code_table.h"
+#include "core/report/drive.h"
+#include "core/report/machine_card_json.h"
+
+namespace trueunit {
+
+namespace {
+
+QDoubleSpinBox* numberField(double least, double most, int places, const QString& name, const QString& unit = {}) {
+    auto* field = new QDoubleSpinBox;
+    field->setRange(least, most);
+    field->setDecimals(places);
+    field->setAccessibleName(name);
+    if (!unit.isEmpty()) field->setSuffix(QLatin1Char(' ') + unit);
+    return field;
+}
+
+QSpinBox* teethField(const QString& name) {
+    auto* field = new QSpinBox;
+    field->setRange(1, 999);
+    field->setAccessibleName(name);
+    return field;
+}
+
+int levelsOf(const MachineCard& card) {
+    const CodeTable* code = findCode(card.code);
+    return code ? code->levels : 5;
+}
+
+}  // namespace
+
+MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std::optional<double> measuredBaud,
+                                     QWidget* parent)
+    : QDialog(parent),
+      measured_(measuredBaud),
+      list_(new QComboBox),
+      title_(new QLineEdit),
+      code_(new QComboBox),
+      baud_(numberField(20, 200, 2, tr("Speed"), tr("baud"))),
+      stop_(numberField(1, 2.5, 2, tr("Stop"), tr("units"))),
+      motor_(new QComboBox),
+      mains_(numberField(10, 500, 1, tr("Mains"), tr("Hz"))),
+      turns_(numberField(100, 20000, 0, tr("Motor"), tr("turns a minute"))),
+      driving_(teethField(tr("Teeth of the gear on the motor"))),
+      driven_(teethField(tr("Teeth of the gear on the transmitting shaft"))),
+      shaft_(numberField(0.05, 20, 3, tr("Turns of the transmitting shaft"), tr("turns a character"))),
+      words_(new QLabel) {
+    setWindowTitle(tr("Machine card"));
+    title_->setMaxLength(200);
+    for (const QString& name : QString::fromStdString(codeNames()).split(QStringLiteral(", "))) code_->addItem(name);
+    motor_->addItems({tr("synchronous"), tr("governed")});
+    words_->setWordWrap(true);
+    words_->setMinimumHeight(110);
+    words_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* gears = new QHBoxLayout;
+    gears->addWidget(driving_);
+    gears->addWidget(new QLabel(tr("teeth on the motor, on the transmitting shaft")));
+    gears->addWidget(driven_);
+    gears->addStretch(1);
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Card"), list_);
+    form->addRow(tr("&Title"), title_);
+    form->addRow(tr("C&ode"), code_);
+    form->addRow(tr("&Speed"), baud_);
+    form->addRow(tr("Sto&p"), stop_);
+    form->addRow(tr("&Motor"), motor_);
+    form->addRow(tr("M&ains"), mains_);
+    form->addRow(tr("Motor t&urns"), turns_);
+    form->addRow(tr("&Gears"), gears);
+    form->addRow(tr("S&haft"), shaft_);
+    form->addRow(words_);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* useIt = buttons->addButton(tr("&Use this card"), QDialogButtonBox::AcceptRole);
+    auto* keepIt = buttons->addButton(tr("&Keep as my own"), QDialogButtonBox::ActionRole);
+    auto* none = buttons->addButton(tr("&No card"), QDialogButtonBox::DestructiveRole);
+    buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    useIt->setDefault(true);
+    form->addRow(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &MachineCardDialog::use);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(keepIt, &QPushButton::clicked, this, &MachineCardDialog::keep);
+    connect(none, &QPushButton::clicked, this, [this] {
+        chosen_.reset();
+        accept();
+    });
+    connect(list_, &QComboBox::activated, this, [this](int i) { showCard(cards_[static_cast<std::size_t>(i)]); });
+    for (QDoubleSpinBox* field : {baud_, stop_, mains_, turns_, shaft_})
+        connect(field, &QDoubleSpinBox::valueChanged, this, &MachineCardDialog::explain);
+    for (QSpinBox* field : {driving_, driven_})
+        connect(field, &QSpinBox::valueChanged, this, &MachineCardDialog::explain);
+    for (QComboBox* box : {code_, motor_})
+        connect(box, &QComboBox::currentIndexChanged, this, &MachineCardDialog::explain);
+    resize(560, 560);
+    fillCards(card ? card->name : std::string());
+    if (card) showCard(*card);
+}
+
+void MachineCardDialog::fillCards(const std::string& name) {
+    std::vector<Error> refused;
+    cards_ = machineCards(&refused);
+    list_->clear();
+    int current = 0;
+    for (const MachineCard& c : cards_) {
+        if (c.name == name) current = list_->count();
+        list_->addItem(QString::fromStdString(c.title));
+    }
+    list_->setCurrentIndex(current);
+    if (!cards_.empty()) showCard(cards_[static_cast<std::size_t>(current)]);
+    if (!refused.empty()) words_->setText(QString::fromStdString(refused.front().text));
+}
+
+void MachineCardDialog::showCard(const MachineCard& card) {
+    title_->setText(QString::fromStdString(card.title));
+    code_->setCurrentText(QString::fromStdString(card.code));
+    baud_->setValue(card.baud);
+    stop_->setValue(card.stopUnits);
+    motor_->setCurrentIndex(card.motor == MachineCard::Motor::governed ? 1 : 0);
+    mains_->setValue(card.mainsHz);
+    turns_->setValue(card.motorTurns);
+    driving_->setValue(card.drivingTeeth);
+    driven_->setValue(card.drivenTeeth);
+    shaft_->setValue(card.shaftTurns);
+    explain();
+}
+
+MachineCard MachineCardDialog::typed() const {
+    MachineCard card;
+    card.title = title_->text().simplified().toStdString();
+    card.name = cardNameFor(title_->text());
+    for (const MachineCard& c : cards_)
+        if (c.title == card.title) card.name = c.name;
+    card.code = code_->currentText().toStdString();
+    card.baud = baud_->value();
+    card.stopUnits = stop_->value();
+    card.motor = motor_->currentIndex() == 1 ? MachineCard::Motor::governed : MachineCard::Motor::synchronous;
+    card.mainsHz = mains_->value();
+    card.motorTurns = turns_->value();
+    card.drivingTeeth = driving_->value();
+    card.drivenTeeth = driven_->value();
+    card.shaftTurns = shaft_->value();
+    return card;
+}
+
+void MachineCardDialog::explain() {
+    const MachineCard card = typed();
+    mains_->setEnabled(card.motor == MachineCard::Motor::synchronous);
+    const int levels = levelsOf(card);
+    const DriveExplanation e = explainDrive(card, levels, measured_.value_or(card.baud));
+    QString words = measured_ ? QString::fromStdString(e.speedWords)
+                              : tr("Motor and gears make %1 baud.").arg(e.expectedBaud, 0, 'f', 2);
+    if (measured_)
+        for (const std::string& cause : e.causes) words += QLatin1Char(' ') + QString::fromStdString(cause);
+    for (const GearWanted& g : gearsWanted(card, levels, measured_.value_or(card.baud)))
+        words += QLatin1Char('\n') + QString::fromStdString(gearWords(g));
+    words_->setText(words);
+}
+
+void MachineCardDialog::keep() {
+    const MachineCard card = typed();
+    const Outcome kept = keepMachineCard(card);
+    if (!kept) return words_->setText(QString::fromStdString(kept.error().text));
+    fillCards(card.name);
+    words_->setText(tr("Kept in %1.").arg(ownMachinesFolder()));
+}
+
+void MachineCardDialog::use() {
+    const MachineCard card = typed();
+    if (const auto problem = problemOf(card)) return words_->setText(QString::fromStdString(problem->text));
+    chosen_ = card;
+    accept();
+}
+
+}  // namespace trueunit

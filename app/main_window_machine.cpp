@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window and the machine card.
+#include "app/machine_card_dialog.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/session.h"
+
+namespace trueunit {
+
+// A card brings its code, speed and stop along; the person may change them afterwards.
+void MainWindow::askMachineCard() {
+    std::optional<double> measured;
+    if (live_ && live_->reading.speed.baud) measured = live_->reading.speed.baud->value;
+    MachineCardDialog dialog(session_.options().card, measured, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    Options options = session_.options();
+    options.card = dialog.card();
+    if (options.card) {
+        options.code = options.card->code;
+        options.baud = options.card->baud;
+        options.stopUnits = options.card->stopUnits;
+    }
+    if (const Outcome outcome = session_.setOptions(options); !outcome)
+        messages_->warn(QString::fromStdString(outcome.error().text));
+}
+
+}  // namespace trueunit
