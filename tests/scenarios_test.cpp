@@ -40,7 +40,7 @@ void run(Pipeline& pipeline, ScenarioSignal& signal, double seconds) {
 }
 
 // In two passes, as a recording is measured.
-Reading measure(const Scenario& scenario, ScenarioSignal& signal, double seconds) {
+Reading measure(const Scenario& scenario, ScenarioSignal& signal, double seconds, std::vector<Nudge>& nudges) {
     Options options;
     options.code = scenario.machine.code;
     options.baud = scenario.machine.baud;
@@ -50,6 +50,7 @@ Reading measure(const Scenario& scenario, ScenarioSignal& signal, double seconds
     Pipeline pipeline(signal.rateHz(), options, Limits{});
     if (auto learned = learner.learned()) pipeline.startFrom(std::move(learned));
     run(pipeline, signal, seconds);
+    nudges = pipeline.snapshot().nudges;
     return pipeline.reading();
 }
 
@@ -81,7 +82,7 @@ protected:
         seconds_ = scenario_.seconds > 0.0 ? scenario_.seconds : kSeconds;
         if (scenario_.seconds <= 0.0) scenario_.seconds = kSeconds;  // whole characters only
         signal_.emplace(scenario_);
-        reading_ = measure(scenario_, *signal_, seconds_);
+        reading_ = measure(scenario_, *signal_, seconds_, nudges_);
     }
 
     // The worst stands first and is one of those stated; all of those are told, and nothing else is told as sure.
@@ -105,7 +106,21 @@ protected:
     double seconds_ = 0.0;
     std::optional<ScenarioSignal> signal_;
     Reading reading_;
+    std::vector<Nudge> nudges_;
 };
+
+// Whatever else is wrong with a sender, only a moved eccentric is a nudge; each move is found where it was.
+void expectNudges(const Scenario& scenario, const std::vector<Nudge>& nudges) {
+    std::vector<double> moved;
+    for (const Scenario::Move& m : scenario.moves)
+        if (m.biasPercent) moved.push_back(m.atSeconds);
+    ASSERT_EQ(nudges.size(), moved.size()) << "the first at " << (nudges.empty() ? 0.0 : nudges[0].seconds) << " s";
+    const double character = (6.0 + scenario.machine.stopUnits) * scenario.nominalUnitSeconds();
+    for (std::size_t i = 0; i < moved.size(); ++i) {
+        EXPECT_NEAR(nudges[i].seconds, moved[i], 2.0 * character);
+        EXPECT_LT(nudges[i].foundBy - nudges[i].number, 3U);
+    }
+}
 
 TEST_P(Scenarios, AreMeasuredAsTheyWereImposed) {
     const test::TruthFit truth = test::fitTruth(signal_->truth(), scenario_.nominalUnitSeconds());
@@ -127,6 +142,8 @@ TEST_P(Scenarios, AreMeasuredAsTheyWereImposed) {
     EXPECT_NEAR(reading_.distortion.biasPercent->value, truth.biasPercent, within);
     EXPECT_NEAR(reading_.distortion.endPercent->value, truth.endPercent, within);
     EXPECT_NEAR(*reading_.speed.unitMs, 1e3 * truth.unitSeconds, 1e3 * truth.unitSeconds * 2e-4);
+
+    expectNudges(scenario_, nudges_);
 
     const nlohmann::json json = nlohmann::json::parse(readingJson(reading_));
     for (const auto& [key, expected] : scenario_.expect.readings) {

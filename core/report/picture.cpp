@@ -26,11 +26,18 @@ std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t mo
 void Picture::add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer) {
     addTrace(c, framing, timer);
     addTrailPoint(log, framing);
+    nudges_.push(c.character, framing.unitSeconds, referenceUnit(framing));
 }
 
 void Picture::clear() {
     traces_.clear();
     trail_.clear();
+    nudges_.clear();
+}
+
+double Picture::referenceUnit(const Framing& framing) const {
+    const auto nominal = nominalSpeed(options_, framing.unitSeconds);
+    return nominal ? nominal->unitSeconds : framing.unitSeconds;
 }
 
 void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, const EdgeTimer& timer) {
@@ -61,8 +68,7 @@ void Picture::addTrailPoint(const CharacterLog& log, const Framing& framing) {
         window.push_back(&l->character);
     const auto fit = fitUnit(window, framing.unitSeconds);
     if (!fit || !fit->toMark) return;
-    const auto nominal = nominalSpeed(options_, framing.unitSeconds);
-    const double scale = -100.0 / (nominal ? nominal->unitSeconds : framing.unitSeconds);
+    const double scale = -100.0 / referenceUnit(framing);
     trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,
                       fit->toMark->uncertainty * std::abs(scale)});
     if (trail_.size() > kTrail) trail_.erase(trail_.begin(), trail_.begin() + kTrail / 8);
@@ -84,6 +90,8 @@ void Picture::fill(Snapshot& s, const CharacterLog& log) const {
                 for (const Instant& i : c->character.instants)
                     s.dots.push_back({c->character.number, i.k, i.to, displacementPercent(i, 1e-3 * *speed.unitMs)});
     s.trail = trail_;
+    s.nudges = nudges_.nudges();
+    s.biasSinceNudge = nudges_.level();
     for (const LoggedCharacter* c : log.last(kTape))
         s.tape.push_back({c->character.number, c->character.code, c->name, c->character.stopPresent, {}});
 }

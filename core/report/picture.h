@@ -7,12 +7,13 @@
 #include "core/detect/edge_timer.h"
 #include "core/frame/character_framer.h"
 #include "core/measure/character_log.h"
+#include "core/measure/nudge_finder.h"
 #include "core/report/snapshot.h"
 
 namespace trueunit {
 
-// What the window draws besides the numbers: the traces of the last characters and the trail of the bias. Filled
-// character by character, copied into each snapshot. Analysis thread; bounded.
+// What the window draws besides the numbers: the traces of the last characters, the trail of the bias and the nudges
+// found on it. Filled character by character, copied into each snapshot. Analysis thread; bounded.
 class Picture {
 public:
     Picture(const Options& options, int levels, double secondsPerSample)
@@ -25,12 +26,14 @@ public:
 private:
     void addTrace(const LoggedCharacter& c, const Framing& framing, const EdgeTimer& timer);
     void addTrailPoint(const CharacterLog& log, const Framing& framing);
+    double referenceUnit(const Framing& framing) const;  // what percentages are of, seconds
 
     const Options& options_;  // the pipeline's
     int levels_;
     double secondsPerSample_;
     std::vector<std::shared_ptr<const CharacterTrace>> traces_;
     std::vector<TrailPoint> trail_;
+    NudgeFinder nudges_;
 };
 
 }  // namespace trueunit

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/measure/nudge.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -88,6 +89,8 @@ struct Snapshot {
     std::vector<DisplacementDot> dots;                          // at most 2,000
     std::vector<TrailPoint> trail;                              // at most 4,096, oldest first
     std::vector<TapeCharacter> tape;                            // at most 96, oldest first
+    std::vector<Nudge> nudges;                                  // at most 64, oldest first
+    std::optional<Measured> biasSinceNudge;                     // over the last characters since the last of them
 };
 
 }  // namespace trueunit

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/measure/nudge.h"
+#include "core/report/limits.h"
+#include "core/report/snapshot.h"
+
+namespace trueunit {
+
+// What the last nudge did, and what the hand should do next. Pure.
+struct NudgeAdvice {
+    enum class Kind {
+        none,     // nothing was nudged
+        goOn,     // nearer, same way on
+        back,     // farther off, or past zero and out on the other side
+        inOrder,  // in limits: tighten and watch
+        crept,    // it was in limits and was told so, and moved away from zero: tightening, or something gives
+    };
+    Kind kind = Kind::none;
+    std::string did;   // "last nudge: +7.8 to +5.1"
+    std::string next;  // "go on the same way, about two more of the same"
+};
+
+NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Measured>& biasNow, const Limits& limits);
+
+inline NudgeAdvice adviceAfter(const Snapshot& s) { return adviceAfter(s.nudges, s.biasSinceNudge, s.limits); }
+
+}  // namespace trueunit
