@@ -7,9 +7,11 @@
 #include "widgets/bias_gauge.h"
 #include "widgets/bias_trail.h"
 #include "widgets/character_grid.h"
+#include "widgets/comparison_panel.h"
 #include "widgets/displacement_plot.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/findings_panel.h"
+#include "widgets/margin_view.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
 
@@ -60,8 +62,10 @@ BenchPanels::BenchPanels(QWidget* parent)
 
 QWidget* BenchPanels::makeLeft() {
     displacement_ = new DisplacementPlot;
+    margin_ = new MarginView;
+    margin_->hide();
     auto* trail = new BiasTrail;
-    panels_.insert(panels_.end(), {displacement_, trail});
+    panels_.insert(panels_.end(), {displacement_, margin_, trail});
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 0);
@@ -69,6 +73,7 @@ QWidget* BenchPanels::makeLeft() {
     plots_ = new QBoxLayout(QBoxLayout::LeftToRight);
     plots_->setSpacing(kGap);
     plots_->addWidget(displacement_, 1);
+    plots_->addWidget(margin_, 1);
     plots_->addWidget(trail, 1);
     feet_ = new QBoxLayout(QBoxLayout::LeftToRight);
     feet_->setSpacing(kGap);
@@ -82,13 +87,16 @@ QWidget* BenchPanels::makeLeft() {
 
 QWidget* BenchPanels::makeRight() {
     auto* readings = new ReadingsPanel;
+    comparison_ = new ComparisonPanel;
+    comparison_->hide();
     findings_ = new FindingsPanel;
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
-    panels_.insert(panels_.end(), {readings, findings_});
+    panels_.insert(panels_.end(), {readings, comparison_, findings_});
     auto* below = new QWidget;
     auto* list = new QVBoxLayout(below);
     list->setContentsMargins(0, 0, 0, 0);
     list->setSpacing(kGap);
+    list->addWidget(comparison_, 0);
     list->addWidget(readings, 0);
     list->addWidget(findings_, 1);
     right_ = scrolling(below);
@@ -118,10 +126,24 @@ void BenchPanels::setGaugeAlone(bool alone) {
     gaugeAlone_ = alone;
     left_->setVisible(!alone);
     right_->setVisible(!alone);
-    gauge_->setFramed(!alone);
+    gauge_->setAlone(alone);
     rightColumn_->setMaximumWidth(alone ? QWIDGETSIZE_MAX : kRightWidth);
     rightColumn_->setMinimumWidth(0);
     resizeEvent(nullptr);
+}
+
+void BenchPanels::setMarginShown(bool shown) {
+    margin_->setVisible(shown);
+    displacement_->setVisible(!shown);
+}
+
+bool BenchPanels::marginShown() const { return !margin_->isHidden(); }
+
+void BenchPanels::setBefore(const SnapshotPtr& before) {
+    grid_->setBefore(before);
+    displacement_->setBefore(before);
+    comparison_->setBefore(before);
+    comparison_->setVisible(before != nullptr);
 }
 
 void BenchPanels::resizeEvent(QResizeEvent*) {

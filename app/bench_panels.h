@@ -14,9 +14,11 @@ namespace trueunit {
 
 class BiasGauge;
 class CharacterGrid;
+class ComparisonPanel;
 class DisplacementPlot;
 class EccentricPanel;
 class FindingsPanel;
+class MarginView;
 class TapeView;
 
 // Lays out the instruments: at the left the character on its grid, displacement, trail and tape, at the right gauge,
@@ -34,12 +36,17 @@ public:
     void setEccentricShown(bool shown);
     void setGaugeAlone(bool alone);
     bool gaugeAlone() const { return gaugeAlone_; }
+    void setMarginShown(bool shown);  // in the place of the displacement
+    bool marginShown() const;
+    void setBefore(const SnapshotPtr& before);  // what the panels hold the present against; empty: nothing
 
     CharacterGrid& grid() { return *grid_; }
     BiasGauge& gauge() { return *gauge_; }
     EccentricPanel& eccentric() { return *eccentric_; }
     TapeView& tape() { return *tape_; }
     FindingsPanel& findings() { return *findings_; }
+    MarginView& margin() { return *margin_; }
+    ComparisonPanel& comparison() { return *comparison_; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -53,7 +60,9 @@ private:
     BiasGauge* gauge_;
     EccentricPanel* eccentric_;
     TapeView* tape_;
+    MarginView* margin_ = nullptr;
     DisplacementPlot* displacement_ = nullptr;
+    ComparisonPanel* comparison_ = nullptr;
     FindingsPanel* findings_ = nullptr;
     std::vector<Panel*> panels_;
     QBoxLayout* plots_ = nullptr;

@@ -75,6 +75,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeHelpActions();
     setAcceptDrops(true);
     makeProvingActions();
+    makeAdjustActions();
     bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, help_});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

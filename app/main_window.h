@@ -67,6 +67,9 @@ private:
     void makeHelpActions();
     void askForget();
     void makeProvingActions();
+    void makeAdjustActions();
+    void markBefore();
+    void dropBefore();
     void connectSession();
     void connectGrid();
 
@@ -105,7 +108,10 @@ private:
     QAction* more_ = nullptr;
     CheckDialog* check_ = nullptr;  // made when it is first asked for, as is the next
     SenderDialog* sender_ = nullptr;
+    QAction* margin_ = nullptr;
     std::shared_ptr<const Snapshot> live_;
+    std::shared_ptr<const Snapshot> before_;  // what is held against the present; empty: nothing
+    std::int64_t beforeTakenSecondsUtc_ = 0;
     std::optional<std::size_t> editedNote_;  // empty: a new one at noteUnits_
     double noteUnits_ = 0.0, noteLevel_ = 0.5;
     std::uint64_t lostBefore_ = 0;

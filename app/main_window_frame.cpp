@@ -111,6 +111,8 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     frame.machine = bar_->machine().machine().toStdString();
     frame.selfCheck = lastCheckLine();
     frame.remarks = remarks_.toStdString();
+    frame.before = before_;
+    frame.beforeTakenSecondsUtc = beforeTakenSecondsUtc_;
     const Outcome outcome = writeReport(frame, path);
     if (outcome)
         messages_->sayWritten(path);

@@ -33,7 +33,7 @@ Reading fullReading() {
         5.2, 5.3, Measured{5.0, 0.05}, Measured{-0.1, 0.06}, 0.1, 0.2, 0.6, std::vector<CyclicLine>{{1.0, 2.3, 0.38}}};
     r.instants = {{1, Condition::mark, 120, -5.0, 0.2, -5.6, -4.4}, {2, Condition::space, 80, 0.1, 0.2, -0.5, 0.6}};
     r.levels = std::vector<LevelReading>{{1, 100, 3, 99, 0}};
-    r.margin = MarginReading{5.0, 95.0};
+    r.margin = MarginReading{5.0, 95.0, {{1, MarginBound{4.0, 7, "R"}, std::nullopt}}};
     r.contact = ContactReading{4, 1.25};
     r.drive = DriveReading{"a card", {50.0, -9.1, {"a cause"}, "words"}, {{45.45, 0.2, 10, 49, -0.1}}};
     r.findings = std::vector<Finding>{{"contact-offset", 0.97, "title", "evidence", "look", "confirm"}};
@@ -112,6 +112,12 @@ const std::vector<std::string> kKeys = {
     "margin",
     "margin.low_percent",
     "margin.high_percent",
+    "margin.levels",
+    "margin.levels.level",
+    "margin.levels.low_percent",
+    "margin.levels.low_character",
+    "margin.levels.high_percent",
+    "margin.levels.high_character",
     "contact",
     "contact.bounces",
     "contact.longest_ms",
@@ -170,6 +176,8 @@ TEST(ReadingJson, CarriesEveryValueToItsKey) {
     EXPECT_EQ(j["instants"][1]["to"], "space");
     EXPECT_EQ(j["levels"][0]["marks_missed"], 3);
     EXPECT_EQ(j["margin"]["high_percent"], 95.0);
+    EXPECT_EQ(j["margin"]["levels"][0]["low_character"], "R");
+    EXPECT_TRUE(j["margin"]["levels"][0]["high_percent"].is_null());
     EXPECT_EQ(j["contact"]["longest_ms"], 1.25);
     EXPECT_EQ(j["findings"][0]["look_at"], "look");
     EXPECT_EQ(j["verdict"]["within"], false);

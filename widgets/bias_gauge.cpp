@@ -7,8 +7,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/nudge_words.h"
 #include "widgets/bias_scale.h"
 #include "widgets/figures.h"
+#include "widgets/limit_shape.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
 
@@ -49,7 +51,17 @@ void BiasGauge::refresh(const Snapshot& snapshot) {
     update();
 }
 
+void BiasGauge::setAlone(bool alone) {
+    alone_ = alone;
+    setFramed(!alone);
+    say(shown());
+    update();
+}
+
 void BiasGauge::say(const Snapshot& snapshot) {
+    const NudgeAdvice advice = adviceAfter(snapshot);
+    did_ = QString::fromStdString(advice.did);
+    next_ = QString::fromStdString(advice.next);
     const Limits& limits = snapshot.limits;
     const QString limit = limits.statesBias ? QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent))
                                             : QStringLiteral("bias not judged");
@@ -63,12 +75,15 @@ void BiasGauge::say(const Snapshot& snapshot) {
     }
     digits_ = signedNumber(bias_->value, 1);
     words_ = biasWords(bias_->value, limits.biasPercent);
+    if (alone_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? QStringLiteral("one character") : QStringLiteral("%1 characters").arg(n);
     const int decimals = bias_->uncertainty < 0.095 ? 2 : 1;
     small_ = QStringLiteral("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
     if (resting_) small_ = QStringLiteral("line rests, last ") + characters;
-    describe(QStringLiteral("%1 percent, %2, %3").arg(digits_, words_, small_));
+    QStringList said{QStringLiteral("%1 percent").arg(digits_), words_, small_};
+    if (!did_.isEmpty()) said << did_ << next_;
+    describe(said.join(QStringLiteral(", ")));
 }
 
 void BiasGauge::holdPeaks(double bias) {
@@ -103,16 +118,22 @@ void BiasGauge::keyPressEvent(QKeyEvent* event) {
 void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     const double unit = std::clamp(std::min(body.width() / 29.0, body.height() / 19.0), 9.0, 60.0);  // small text, px
     const double scaleHeight = BiasScale::heightFor(unit);
-    const QRectF area(body.left(), body.top(), body.width(), body.height() - scaleHeight);
-    if (bias_)
+    QRectF area(body.left(), body.top(), body.width(), body.height() - scaleHeight);
+    if (bias_ && !did_.isEmpty()) {
+        const double px = 1.05 * unit;
+        const QRectF advice(area.left(), area.bottom() - adviceHeight(px), area.width(), adviceHeight(px));
+        paintAdvice(painter, advice, px);
+        paintDigits(painter, area.adjusted(0, 0, 0, -advice.height()), 1.75 * unit);
+    } else if (bias_) {
         paintDigits(painter, area, 1.75 * unit);
-    else
+    } else {
         paintReason(painter, area, 1.1 * unit);
+    }
 
     painter.setFont(theme::text(unit));
     BiasScale scale{scaleEnd_, limit_, {}, lowest_, highest_, !resting_};
     if (bias_) scale.value = bias_->value;
-    scale.paint(painter, QRectF(body.left(), area.bottom(), body.width(), scaleHeight));
+    scale.paint(painter, QRectF(body.left(), body.bottom() - scaleHeight, body.width(), scaleHeight));
 }
 
 // Digits as large as the area takes, the words below, the small words last.
@@ -134,6 +155,7 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     const double whole = digitsWidth + gap + QFontMetricsF(unit).horizontalAdvance(u'%');
     const double left = area.center().x() - whole / 2;
     const double cap = QFontMetricsF(big).capHeight();
+    digitHeight_ = cap;
     const double baseline = area.top() + (digitsHeight + cap) / 2;
     painter.setPen(color);
     painter.setFont(big);
@@ -145,10 +167,31 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     painter.setFont(theme::text(wordPx, QFont::DemiBold));
     painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
     painter.drawText(row, Qt::AlignCenter, words_);
+    const double shape = 0.62 * wordPx;
+    const double wordsLeft = row.center().x() - QFontMetricsF(painter.font()).horizontalAdvance(words_) / 2;
+    drawLimitShape(painter, {wordsLeft - 1.2 * shape, row.center().y()}, shape,
+                   !out                 ? 0
+                   : bias_->value > 0.0 ? 1
+                                        : -1,
+                   painter.pen().color());
     row = QRectF(area.left(), row.bottom(), area.width(), 1.4 * smallPx);
     painter.setFont(theme::text(smallPx));
     painter.setPen(theme::kSecondary);
     painter.drawText(row, Qt::AlignCenter, small_);
+}
+
+// One line for what the last nudge did and two for what comes next, so that nothing moves as the words change.
+double BiasGauge::adviceHeight(double px) const { return 3 * 1.3 * px + 0.3 * px; }
+
+void BiasGauge::paintAdvice(QPainter& painter, const QRectF& area, double px) const {
+    painter.setFont(theme::text(px));
+    painter.setPen(theme::kSecondary);
+    const QRectF first(area.left(), area.top(), area.width(), 1.3 * px);
+    painter.drawText(first, Qt::AlignCenter, did_);
+    painter.setFont(theme::text(px, QFont::DemiBold));
+    painter.setPen(theme::kInk);
+    painter.drawText(QRectF(area.left(), first.bottom(), area.width(), 2.6 * px),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, next_);
 }
 
 void BiasGauge::paintReason(QPainter& painter, const QRectF& area, double px) {

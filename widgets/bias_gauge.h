@@ -10,16 +10,20 @@ class QToolButton;
 namespace trueunit {
 
 // How far the marks are off, and which way: digits and words to be read from two metres, a scale with the limits and
-// the peaks held since the last reset. Scales with its size; the full-screen view is this widget alone.
+// the peaks held since the last reset. Scales with its size; the view across the bench is this widget alone.
 class BiasGauge : public Panel {
     Q_OBJECT
 
 public:
     explicit BiasGauge(QWidget* parent = nullptr);
 
-    QString digits() const { return digits_; }     // "+7.3" or a dash
-    QString words() const { return words_; }       // "marks too long", "in limits", or why there is no reading
-    QString smallWords() const { return small_; }  // uncertainty and window
+    QString digits() const { return digits_; }           // "+7.3" or a dash
+    QString words() const { return words_; }             // "marks too long", "in limits", or why there is no reading
+    QString smallWords() const { return small_; }        // uncertainty and window
+    QString lastNudge() const { return did_; }           // "last nudge: +7.8 to +5.1"; empty before the first
+    QString nextNudge() const { return next_; }          // what the hand should do now
+    double digitHeight() const { return digitHeight_; }  // of a capital, as last painted, logical pixels
+    void setAlone(bool alone);                           // fills the window, to be read across the bench
     std::optional<double> lowestHeld() const { return lowest_; }    // percent
     std::optional<double> highestHeld() const { return highest_; }  // percent
     double scaleEnd() const { return scaleEnd_; }                   // the scale runs from minus to plus this, percent
@@ -43,13 +47,17 @@ private:
     void holdPeaks(double bias);
     void chooseScale();
     void paintDigits(QPainter& painter, const QRectF& area, double wordPx);
+    void paintAdvice(QPainter& painter, const QRectF& area, double px) const;
+    double adviceHeight(double px) const;
     void paintReason(QPainter& painter, const QRectF& area, double px);
 
     std::optional<Measured> bias_;
     double limit_ = 0.0;
     bool resting_ = false;  // the line rests: the reading is of the last characters, not of now
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
-    QString digits_, words_, small_;
+    QString digits_, words_, small_, did_, next_;
+    bool alone_ = false;
+    double digitHeight_ = 0.0;
     std::optional<double> lowest_, highest_;
     double scaleEnd_;
     QToolButton* reset_;

@@ -45,6 +45,7 @@ void BiasScale::paintTrack(QPainter& painter, const QRectF& track) const {
     painter.fillRect(track, theme::kTrack);
     const QRectF band(QPointF(xOf(-limit, track), track.top()), QPointF(xOf(limit, track), track.bottom()));
     painter.fillRect(band, theme::kBandEdge);
+    paintLimits(painter, track);
     const double zero = track.center().x();
     if (value) {
         const bool out = std::abs(*value) > limit;
@@ -65,6 +66,19 @@ void BiasScale::paintTrack(QPainter& painter, const QRectF& track) const {
     painter.setPen(theme::pen(theme::kInk, std::max(1.5, track.height() / 10)));
     painter.drawLine(QPointF(zero, track.top() - 0.2 * track.height()),
                      QPointF(zero, track.bottom() + 0.2 * track.height()));
+}
+
+// Brackets, so that the limits are a shape and not a tint alone.
+void BiasScale::paintLimits(QPainter& painter, const QRectF& track) const {
+    const double foot = 0.28 * track.height();
+    painter.setPen(theme::pen(theme::kInOrder, std::max(1.2, track.height() / 14)));
+    for (const int side : {-1, 1}) {
+        const double x = xOf(side * limit, track);
+        painter.drawPolyline(QPolygonF({{x - side * foot, track.top()},
+                                        {x, track.top()},
+                                        {x, track.bottom()},
+                                        {x - side * foot, track.bottom()}}));
+    }
 }
 
 void BiasScale::paintPeaks(QPainter& painter, const QRectF& track) const {

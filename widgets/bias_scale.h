@@ -23,6 +23,7 @@ private:
     double xOf(double percent, const QRectF& track) const;
     void paintWords(QPainter& painter, const QRectF& row) const;
     void paintTrack(QPainter& painter, const QRectF& track) const;
+    void paintLimits(QPainter& painter, const QRectF& track) const;
     void paintPeaks(QPainter& painter, const QRectF& track) const;
     void paintNumbers(QPainter& painter, const QRectF& track, double baseline) const;
 };

@@ -8,8 +8,10 @@
 #include <cmath>
 #include <limits>
 
+#include "core/report/nudge_words.h"
 #include "widgets/plot_style.h"
 #include "widgets/theme.h"
+#include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -35,6 +37,7 @@ BiasTrail::BiasTrail(QWidget* parent)
     plot_->axisRect()->setAutoMargins(QCP::msNone);
     plot_->axisRect()->setMargins(QMargins(34, 9, 2, 20));
     band_ = addLimitBand(*plot_);
+    nudges_ = new TrailNudges(plot_);
     QColor haze = theme::kBlue;
     haze.setAlpha(40);
     upper_ = plot_->addGraph();
@@ -84,7 +87,8 @@ void BiasTrail::refresh(const Snapshot& snapshot) {
     const double moved = std::abs(snapshot.seconds - drawnSeconds_) * drawingWidth(*plot_) / span_;
     const double limit = snapshot.limits.biasPercent;
     const bool same = newest.number == newest_.number && newest.biasPercent == newest_.biasPercent;
-    if (same && moved < 0.5 && limit == drawnLimit_) return;
+    if (same && moved < 0.5 && limit == drawnLimit_ && snapshot.nudges.size() == drawnNudges_) return;
+    drawnNudges_ = snapshot.nudges.size();
     newest_ = newest;
     drawnSeconds_ = snapshot.seconds;
     drawnLimit_ = limit;
@@ -93,6 +97,7 @@ void BiasTrail::refresh(const Snapshot& snapshot) {
 
 void BiasTrail::draw(const Snapshot& snapshot) {
     fillLine(snapshot);
+    nudges_->setSnapshot(snapshotPtr());
     setLimitBand(*band_, snapshot.limits.biasPercent);
     chooseRange(snapshot);
     say(snapshot);
@@ -141,7 +146,8 @@ void BiasTrail::say(const Snapshot& s) {
     }
     describe(QStringLiteral("Between %1 and %2 percent in the last %3, now %4")
                  .arg(signedNumber(least_, 1), signedNumber(most_, 1), spanWords(span_),
-                      signedNumber(s.trail.back().biasPercent, 1)));
+                      signedNumber(s.trail.back().biasPercent, 1)) +
+             (s.nudges.empty() ? QString() : QStringLiteral("; ") + QString::fromStdString(adviceAfter(s).did)));
 }
 
 }  // namespace trueunit

@@ -9,8 +9,11 @@ class QCustomPlot;
 
 namespace trueunit {
 
-// The bias against time, newest at the right: every turn of the eccentric shows as a step. Limit band behind, the
-// uncertainty lightly about the line. The line is broken where no character came.
+class TrailNudges;
+
+// The bias against time, newest at the right: every turn of the eccentric shows as a step, the nudges
+// found are marked. Limit band behind, the uncertainty lightly about the line. The line is broken where no character
+// came.
 class BiasTrail : public Panel {
     Q_OBJECT
 
@@ -36,11 +39,13 @@ private:
 
     QCustomPlot* plot_;
     QCPItemRect* band_;
+    TrailNudges* nudges_;
     QCPGraph *lower_, *upper_, *line_;
     double span_ = 120.0;
     double least_ = 0.0, most_ = 0.0;  // percent, of what is shown
     double bottom_ = 0.0, top_ = 0.0;  // of the scale
     TrailPoint newest_;                // as drawn
+    std::size_t drawnNudges_ = 0;
     double drawnSeconds_ = 0.0, drawnLimit_ = 0.0;
 };
 

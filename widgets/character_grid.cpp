@@ -25,7 +25,8 @@ GridContent contentOf(const FrozenFrame& frame) {
             frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr,
             frame.cursors,
             frame.notes,
-            {}};
+            {},
+            frame.before};
 }
 
 QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
@@ -116,6 +117,11 @@ void CharacterGrid::select(quint64 number) {
     draw();
 }
 
+void CharacterGrid::setBefore(const SnapshotPtr& before) {
+    before_ = before;
+    draw();
+}
+
 void CharacterGrid::setCursors(const Cursors& cursors) {
     if (cursors == cursors_) return;
     cursors_ = cursors;
@@ -129,7 +135,7 @@ void CharacterGrid::setEvidence(const EvidencePlaces& places) {
 }
 
 void CharacterGrid::draw() {
-    GridContent content{current(), traceOf(*current(), selected_), cursors_, {}, evidence_};
+    GridContent content{current(), traceOf(*current(), selected_), cursors_, {}, evidence_, before_};
     if (frame_) content.notes = frame_->notes;
     say(content);
     drawing_->setContent(std::move(content));

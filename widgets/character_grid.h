@@ -31,6 +31,8 @@ public:
     void showLive();
     bool isFrozen() const { return frame_ != nullptr; }
 
+    void setBefore(const SnapshotPtr& before);  // its trace stands behind, until an empty one comes
+
     void select(quint64 number);  // the character drawn strongest; 0 = always the newest
     quint64 selected() const { return selected_; }
     void setCursors(const Cursors& cursors);
@@ -76,6 +78,7 @@ private:
     quint64 selected_ = 0;
     Cursors cursors_;
     EvidencePlaces evidence_;
+    SnapshotPtr before_;
     std::optional<std::size_t> dragged_;  // the cursor under the mouse
     QToolButton *cursorsButton_, *wholeButton_;
 };

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/report/comparison.h"
 #include "widgets/marker.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
@@ -57,6 +58,7 @@ void DisplacementMarks::draw(QCPPainter* painter) {
     drawEvidence(*painter);
     drawDots(*painter);
     drawMeans(*painter);
+    drawBefore(*painter);
 }
 
 // A frame about the clusters the chosen finding rests on.
@@ -108,6 +110,23 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     }
 }
 
+// Where the means stood before; a stroke to where they are where the difference is more than chance.
+void DisplacementMarks::drawBefore(QCPPainter& painter) const {
+    if (!before_) return;
+    painter.setAntialiasing(true);
+    for (const InstantReading& was : before_->reading.instants) {
+        const QPointF from = place(was.k + sideOf(was.to) + kHalfSpread, was.meanPercent);
+        for (const InstantReading& is : snapshot_->reading.instants) {
+            if (is.k != was.k || is.to != was.to) continue;
+            const auto a = meanOf(was), b = meanOf(is);
+            if (!a || !b || !differs(*a, *b)) continue;
+            painter.setPen(theme::pen(theme::kInk, 1.0));
+            painter.drawLine(from, QPointF(from.x(), place(is.k, is.meanPercent).y()));
+        }
+        drawLozenge(painter, from, 8.0);
+    }
+}
+
 void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     const QRectF inside = parentPlot()->axisRect()->rect();
     painter.setAntialiasing(true);
@@ -134,6 +153,10 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
     x += 6;
     words(QStringLiteral("rms spread"));
+    if (!before_) return;
+    drawLozenge(painter, {x + 4, middle}, 8.0);
+    x += 13;
+    words(QStringLiteral("before"));
 }
 
 }  // namespace trueunit

@@ -17,6 +17,7 @@ public:
 
     void setSnapshot(const SnapshotPtr& snapshot) { snapshot_ = snapshot; }
     void setEvidence(const EvidencePlaces& places) { evidence_ = places; }
+    void setBefore(const SnapshotPtr& before) { before_ = before; }
     double selectTest(const QPointF&, bool, QVariant*) const override { return -1.0; }
 
 protected:
@@ -27,10 +28,11 @@ private:
     void drawEvidence(QCPPainter& painter) const;
     void drawDots(QCPPainter& painter) const;
     void drawMeans(QCPPainter& painter) const;
+    void drawBefore(QCPPainter& painter) const;
     void drawLegend(QCPPainter& painter) const;
     void makeStamps(double pixelRatio);
 
-    SnapshotPtr snapshot_;
+    SnapshotPtr snapshot_, before_;
     EvidencePlaces evidence_;
     QPixmap toMark_, toSpace_;
 };

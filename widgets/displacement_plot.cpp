@@ -49,6 +49,11 @@ void DisplacementPlot::refresh(const Snapshot& snapshot) {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+void DisplacementPlot::setBefore(const SnapshotPtr& before) {
+    marks_->setBefore(before);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
 void DisplacementPlot::chooseRange(const Snapshot& s) {
     double furthest = 1.2 * s.limits.biasPercent;
     for (const DisplacementDot& dot : s.dots) furthest = std::max(furthest, std::abs(dot.percent) + 1.0);

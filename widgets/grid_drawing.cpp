@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "widgets/grid_before.h"
 #include "widgets/grid_boundaries.h"
 #include "widgets/grid_cursors.h"
 #include "widgets/grid_flags.h"
@@ -35,6 +36,7 @@ GridDrawing::GridDrawing(QCustomPlot& plot) : plot_(plot) {
     plot.yAxis->setRange(-0.16, 1.16);
     new GridBoundaries(&plot, content_);  // the plot owns its items
     older_ = new GridOlder(&plot, content_);
+    new GridBefore(&plot, content_);
     chosen_ = plot.addGraph();
     chosen_->setPen(theme::pen(theme::kInk, 1.6));
     chosen_->setAntialiased(true);

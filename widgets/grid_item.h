@@ -19,6 +19,7 @@ struct GridContent {
     Cursors cursors;
     std::vector<Note> notes;
     EvidencePlaces evidence;  // of the chosen finding
+    SnapshotPtr before = {};  // the moment to hold it against; empty: none
 };
 
 // The trace of that number, or the newest for 0; empty when it is no longer (or not yet) there.

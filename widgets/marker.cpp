@@ -18,4 +18,12 @@ void drawMarker(QPainter& painter, Condition to, QPointF c, double size, const Q
     painter.drawPolygon(triangle);
 }
 
+void drawLozenge(QPainter& painter, QPointF c, double size) {
+    const double half = size / 2;
+    painter.setPen(theme::pen(theme::kInk, 1.2));
+    painter.setBrush(theme::kPanel);
+    painter.drawPolygon(
+        QPolygonF({c + QPointF(0, -half), c + QPointF(half, 0), c + QPointF(0, half), c + QPointF(-half, 0)}));
+}
+
 }  // namespace trueunit

@@ -14,4 +14,7 @@ namespace trueunit {
 // triangle pointing down for one to space. Shape tells them apart, colour is free for the limits.
 void drawMarker(QPainter& painter, Condition to, QPointF centre, double size, const QColor& color);
 
+// The sign of what was before: an open lozenge.
+void drawLozenge(QPainter& painter, QPointF centre, double size);
+
 }  // namespace trueunit

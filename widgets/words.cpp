@@ -34,6 +34,14 @@ QString biasWords(double biasPercent, double limitPercent) {
     return biasPercent > 0.0 ? QStringLiteral("marks too long") : QStringLiteral("marks too short");
 }
 
+QString directionWords(double biasPercent, double limitPercent) {
+    const bool tooLong = biasPercent > 0.0;
+    if (std::abs(biasPercent) > limitPercent)
+        return tooLong ? QStringLiteral(": make them shorter") : QStringLiteral(": make them longer");
+    if (std::abs(biasPercent) < 0.25) return {};
+    return tooLong ? QStringLiteral(", marks a little long") : QStringLiteral(", marks a little short");
+}
+
 QString toWords(Condition to) { return to == Condition::mark ? QStringLiteral("to mark") : QStringLiteral("to space"); }
 
 QString elementName(int k, int levels) {

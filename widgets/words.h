@@ -9,11 +9,12 @@ namespace trueunit {
 
 // How numbers and states are said, the same in every widget.
 
-QString number(double value, int decimals);                  // "1.42", "−0.3"; never "−0.0"
-QString signedNumber(double value, int decimals);            // "+7.3", "−0.3", "0.0"
-QString limitNumber(double limit);                           // "5", "0.75"
-QString biasWords(double biasPercent, double limitPercent);  // "marks too long", "marks too short", "in limits"
-QString toWords(Condition to);                               // "to mark", "to space"
+QString number(double value, int decimals);                       // "1.42", "−0.3"; never "−0.0"
+QString signedNumber(double value, int decimals);                 // "+7.3", "−0.3", "0.0"
+QString limitNumber(double limit);                                // "5", "0.75"
+QString biasWords(double biasPercent, double limitPercent);       // "marks too long", "marks too short", "in limits"
+QString directionWords(double biasPercent, double limitPercent);  // ": make them shorter", ", a little long"; or empty
+QString toWords(Condition to);                                    // "to mark", "to space"
 QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start
 QString shortPrint(const std::string& print);  // fits under one column of tape: "R", "sp", "ltr"
 QString whyNothing(const Snapshot& snapshot);  // the sentence that says why there is no reading

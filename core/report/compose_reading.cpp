@@ -7,6 +7,7 @@
 
 #include "core/frame/code_table.h"
 #include "core/measure/decomposition.h"
+#include "core/measure/receiving_margin.h"
 #include "core/measure/timing.h"
 #include "core/report/find_faults.h"
 #include "core/report/judge.h"
@@ -101,7 +102,7 @@ void readDrive(Reading& r, const Options& options, int levels) {
 }
 
 void readDistortion(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
-                    int levels, double frontEndPercent) {
+                    double frontEndPercent) {
     const double unit = fit.unit.value;
     const double placing = std::hypot(kPlacingPercent, frontEndPercent);
     const double reference = nominal ? nominal->unitSeconds : unit;
@@ -112,8 +113,21 @@ void readDistortion(Reading& r, const UnitFit& fit, Characters window, const std
     if (nominal) d.grossPercent = startStopDistortion(window, reference);
     for (const InstantStatistics& i : instantStatistics(window, unit))
         r.instants.push_back({i.k, i.to, i.count, i.mean, i.rms, i.least, i.largest});
-    if (const auto range = samplingRange(window, reference, levels))
-        r.margin = MarginReading{100.0 * range->low, 100.0 * range->high};
+}
+
+// The ideal receiver runs at the nominal unit.
+void readMargin(Reading& r, const std::vector<const LoggedCharacter*>& window, double unit, int levels) {
+    const std::vector<const Character*> characters = plain(window);
+    const auto range = samplingRange(characters, unit, levels);
+    if (!range) return;
+    r.margin = MarginReading{100.0 * range->low, 100.0 * range->high};
+    const auto bound = [&](const std::optional<BoundingInstant>& at) -> std::optional<MarginBound> {
+        if (!at) return std::nullopt;
+        const auto where = std::find(characters.begin(), characters.end(), at->character) - characters.begin();
+        return MarginBound{100.0 * at->fraction, at->character->number, window[static_cast<std::size_t>(where)]->name};
+    };
+    for (const LevelRange& l : levelRanges(characters, unit, levels))
+        r.margin->levels.push_back({l.level, bound(l.low), bound(l.high)});
 }
 
 void readParts(Reading& r, const std::optional<Decomposition>& parts) {
@@ -242,8 +256,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
-    readDistortion(r, *fit, window, nominal, levels, std::hypot(frontEnd, cut ? kClippedPercent : 0.0));
+    readDistortion(r, *fit, window, nominal, std::hypot(frontEnd, cut ? kClippedPercent : 0.0));
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
+    readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);
     readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);

@@ -30,6 +30,8 @@ struct FrozenFrame {
     std::string remarks;
     std::string inputDescription;
     std::string selfCheck{};  // of the instrument: the last one, in one line; empty: none was made
+    std::shared_ptr<const Snapshot> before;  // a moment to hold this one against; empty: none
+    std::int64_t beforeTakenSecondsUtc = 0;
 };
 
 }  // namespace trueunit

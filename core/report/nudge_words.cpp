@@ -56,11 +56,8 @@ struct Step {
 
 // In limits before, and away from zero since.
 NudgeAdvice crept(const Step& s) {
-    if (s.isIn())
-        return {Kind::crept, {}, "it moved in limits: if you were tightening, that took it along; still in limits"};
-    return {Kind::crept,
-            {},
-            "it moved out of limits: if you were tightening, that took it along; set it again and allow for it"};
+    if (s.isIn()) return {Kind::crept, {}, "it moved, and is still in limits; was that the tightening?"};
+    return {Kind::crept, {}, "it moved out of limits; if that was the tightening, set it again and allow for it"};
 }
 
 NudgeAdvice inOrder(const Step& s) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -94,9 +95,23 @@ struct DriveReading {
     std::vector<GearWanted> gears;  // for other standard speeds
 };
 
+// The instant that bounds where a level may be sampled, and the character it belongs to.
+struct MarginBound {
+    double percent = 0.0;         // of a unit within the level, 50 = centre
+    std::uint64_t character = 0;  // its number
+    std::string print;            // what it stands for
+};
+
+struct LevelMargin {
+    int level = 0;                    // 1 = first sent
+    std::optional<MarginBound> low;   // sampled earlier, that character's level reads as the one before
+    std::optional<MarginBound> high;  // sampled later, as the one after
+};
+
 struct MarginReading {
     double lowPercent = 0.0;  // of a unit, 50 = centre
     double highPercent = 0.0;
+    std::vector<LevelMargin> levels = {};
 };
 
 struct ContactReading {

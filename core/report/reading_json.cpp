@@ -147,7 +147,18 @@ Json findingsJson(const std::optional<std::vector<Finding>>& findings) {
 
 Json marginJson(const std::optional<MarginReading>& margin) {
     if (!margin) return nullptr;
-    return Json{{"low_percent", number(margin->lowPercent)}, {"high_percent", number(margin->highPercent)}};
+    Json levels = Json::array();
+    for (const LevelMargin& l : margin->levels) {
+        Json level{{"level", l.level}};
+        for (const auto& [side, bound] : {std::pair{"low", &l.low}, {"high", &l.high}}) {
+            level[std::string(side) + "_percent"] = *bound ? number((*bound)->percent) : Json(nullptr);
+            level[std::string(side) + "_character"] = *bound ? Json((*bound)->print) : Json(nullptr);
+        }
+        levels.push_back(std::move(level));
+    }
+    return Json{{"low_percent", number(margin->lowPercent)},
+                {"high_percent", number(margin->highPercent)},
+                {"levels", std::move(levels)}};
 }
 
 Json contactJson(const std::optional<ContactReading>& contact) {

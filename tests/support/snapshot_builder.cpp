@@ -100,8 +100,41 @@ void SnapshotBuilder::fillReading(Snapshot& s) const {
     r.distortion.grossPercent = furthest;
     r.distortion.synchronousPercent = furthest;
     r.distortion.fortuitousRmsPercent = scatter_;
-    r.margin = MarginReading{furthest, 100.0 - furthest};
+    fillMargin(s);
     r.verdict = judgeReading(r, s.limits, {0.01, 0.01, 0.06}, {characters_, characters_});
+}
+
+void SnapshotBuilder::fillMargin(Snapshot& s) const {
+    MarginReading margin{0.0, 100.0, {}};
+    for (int level = 1; level <= kLevels; ++level) {
+        LevelMargin l{level, {}, {}};
+        for (const DisplacementDot& dot : s.dots) {
+            const MarginBound bound{dot.k == level ? dot.percent : 100.0 + dot.percent, dot.number,
+                                    letterAt(static_cast<int>(dot.number) - 1).print};
+            if (dot.k == level && (!l.low || bound.percent > l.low->percent)) l.low = bound;
+            if (dot.k == level + 1 && (!l.high || bound.percent < l.high->percent)) l.high = bound;
+        }
+        if (l.low) margin.lowPercent = std::max(margin.lowPercent, l.low->percent);
+        if (l.high) margin.highPercent = std::min(margin.highPercent, l.high->percent);
+        margin.levels.push_back(l);
+    }
+    s.reading.margin = margin;
+}
+
+// The steps as nudges, found at once.
+void SnapshotBuilder::fillNudges(Snapshot& s) const {
+    double now = bias_;
+    for (const auto& [ago, before] : steps_) {
+        Nudge n;
+        n.seconds = s.seconds - ago;
+        n.number = static_cast<std::uint64_t>(n.seconds / (kCharacter * kUnit));
+        n.foundBy = n.number + 1;
+        n.before = {before, 0.2};
+        n.after = {now, 0.2};
+        n.step = {now - before, 0.3};
+        s.nudges.insert(s.nudges.begin(), n);
+        now = before;
+    }
 }
 
 void SnapshotBuilder::fillInstants(Snapshot& s) const {
@@ -149,6 +182,7 @@ Snapshot SnapshotBuilder::value() const {
     }
     fillReading(s);
     fillTrail(s, random);
+    fillNudges(s);
     return s;
 }
 

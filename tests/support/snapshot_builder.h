@@ -48,6 +48,8 @@ private:
     std::shared_ptr<const CharacterTrace> trace(int index, std::mt19937& random) const;
     void fillReading(Snapshot& s) const;
     void fillInstants(Snapshot& s) const;
+    void fillMargin(Snapshot& s) const;
+    void fillNudges(Snapshot& s) const;
     void fillTrail(Snapshot& s, std::mt19937& random) const;
 
     double bias_ = 0.4, end_ = 0.1, scatter_ = 0.6, rise_ = 0.0004;

@@ -11,6 +11,7 @@
 #include "widgets/findings_panel.h"
 #include "widgets/instant_table.h"
 #include "widgets/level_meter.h"
+#include "widgets/margin_view.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
 
@@ -27,11 +28,17 @@ WidgetMaker maker(const char* name) {
 }  // namespace
 
 std::vector<WidgetMaker> allWidgets() {
-    return {
-        maker<CharacterGrid>("grid"),      maker<BiasGauge>("gauge"),        maker<DisplacementPlot>("displacement"),
-        maker<BiasTrail>("trail"),         maker<ReadingsPanel>("readings"), maker<InstantTable>("instants"),
-        maker<TapeView>("tape"),           maker<LevelMeter>("level"),       maker<FindingsPanel>("findings"),
-        maker<EccentricPanel>("eccentric")};
+    return {maker<CharacterGrid>("grid"),
+            maker<BiasGauge>("gauge"),
+            maker<DisplacementPlot>("displacement"),
+            maker<BiasTrail>("trail"),
+            maker<ReadingsPanel>("readings"),
+            maker<InstantTable>("instants"),
+            maker<TapeView>("tape"),
+            maker<LevelMeter>("level"),
+            maker<FindingsPanel>("findings"),
+            maker<EccentricPanel>("eccentric"),
+            maker<MarginView>("margin")};
 }
 
 void settle() {

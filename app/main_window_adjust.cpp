@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window while somebody adjusts: the moment marked "before", the receiving margin.
+#include <QAction>
+#include <QDateTime>
+
+#include "app/bench_panels.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+
+namespace trueunit {
+
+void MainWindow::makeAdjustActions() {
+    act(tr("Before"), tr("Mark this moment as \"before\", to hold what follows against it"), {Qt::Key_B},
+        [this] { markBefore(); });
+    act(tr("Forget before"), tr("Forget the moment marked as \"before\""), {Qt::SHIFT | Qt::Key_B},
+        [this] { dropBefore(); });
+    margin_ = act(tr("Margin"), tr("Where a receiver may sample, in the place of the displacement"), {Qt::Key_M},
+                  [this] { panels_->setMarginShown(margin_->isChecked()); });
+    margin_->setCheckable(true);
+}
+
+// What is seen counts: the frozen moment while one is frozen.
+void MainWindow::markBefore() {
+    const auto& moment = keeper_.frozen() ? keeper_.frame().snapshot : live_;
+    if (!moment || !moment->reading.valid())
+        return messages_->say(tr("There is no reading yet that could be marked as \"before\"."));
+    before_ = moment;
+    beforeTakenSecondsUtc_ = keeper_.frozen() ? keeper_.frame().takenSecondsUtc : QDateTime::currentSecsSinceEpoch();
+    panels_->setBefore(before_);
+    messages_->say(tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B."));
+}
+
+void MainWindow::dropBefore() {
+    if (!before_) return messages_->say(tr("No moment is marked as \"before\"; B marks one."));
+    before_.reset();
+    panels_->setBefore({});
+    messages_->say(tr("The moment marked as \"before\" is forgotten."));
+}
+
+}  // namespace trueunit

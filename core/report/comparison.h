@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/report/reading.h"
+
+namespace trueunit {
+
+// Is the difference of two readings more than chance? Larger than the root of the squares of their uncertainties, since
+// they come from different characters (JCGM 100:2008, 5.1, from memory); chance alone does that in 5 cases of 100.
+inline bool differs(const Measured& a, const Measured& b) {
+    return std::abs(a.value - b.value) > std::hypot(a.uncertainty, b.uncertainty);
+}
+
+// One quantity before and after, marking and late positive.
+struct Difference {
+    std::string key;   // that of the JSON reading, or "k to mark" for an instant
+    std::string name;  // "bias"
+    std::string unit;  // "%"
+    std::optional<Measured> before;
+    std::optional<Measured> after;
+    std::optional<Measured> change;  // empty unless both are known
+    std::optional<bool> significant() const {
+        if (!change) return std::nullopt;
+        return differs(*before, *after);
+    }
+};
+
+struct Comparison {
+    std::vector<Difference> readings;  // speed error, shaft, stop, bias, end
+    std::vector<Difference> instants;  // mean displacement of each k and direction met in either
+};
+
+// Pure. Windows that share characters show less than the true difference; they are never called different wrongly.
+Comparison compareReadings(const Reading& before, const Reading& after);
+
+// The mean of an instant's displacement with its 95 % half-width; empty below two.
+std::optional<Measured> meanOf(const InstantReading& instant);
+
+}  // namespace trueunit

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/report/comparison.h"
+#include "widgets/panel.h"
+
+namespace trueunit {
+
+// The marked moment against the present one: what it was, what it is, the difference with its uncertainty, and whether
+// that is more than chance, in words.
+class ComparisonPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit ComparisonPanel(QWidget* parent = nullptr);
+
+    void setBefore(const SnapshotPtr& before);  // empty: nothing to hold against
+    const Comparison& comparison() const { return comparison_; }
+
+    QSize sizeHint() const override { return {378, 168}; }
+    QSize minimumSizeHint() const override { return {242, 168}; }
+
+protected:
+    void refresh(const Snapshot& snapshot) override;
+    void paintBody(QPainter& painter, const QRectF& body) override;
+
+private:
+    void paintRow(QPainter& painter, const QRectF& row, const Difference& difference) const;
+
+    SnapshotPtr before_;
+    Comparison comparison_;
+};
+
+}  // namespace trueunit

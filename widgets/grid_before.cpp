@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/grid_before.h"
+
+#include "widgets/marker.h"
+#include "widgets/theme.h"
+
+namespace trueunit {
+
+namespace {
+
+QString words(const CharacterTrace& trace) {
+    return QStringLiteral("dashed, \u25c7: before, ") + QString::fromStdString(trace.print);
+}
+
+}  // namespace
+
+std::shared_ptr<const CharacterTrace> GridBefore::traceFor(const GridContent& content) {
+    if (!content.before || !content.chosen || content.before->traces.empty()) return {};
+    const auto& traces = content.before->traces;
+    for (auto t = traces.rbegin(); t != traces.rend(); ++t)
+        if ((*t)->code == content.chosen->code) return *t;
+    return traces.back();
+}
+
+void GridBefore::draw(QCPPainter* painter) {
+    const auto trace = traceFor(content());
+    if (!trace || content().before->gridUnitSeconds <= 0.0) return;
+    const double unit = content().before->gridUnitSeconds;
+    QPolygonF line;
+    for (std::size_t i = 0; i < trace->level.size(); ++i) {
+        const double seconds = trace->firstSampleSeconds + static_cast<double>(i) * trace->sampleSeconds;
+        line.push_back({xOf(seconds / unit), yOf(static_cast<double>(trace->level[i]))});
+    }
+    painter->setAntialiasing(true);
+    QPen pen = theme::pen(theme::kSecondary, 1.4);
+    pen.setDashPattern({5, 3});
+    painter->setPen(pen);
+    painter->setBrush(Qt::NoBrush);
+    painter->drawPolyline(line);
+    for (const TraceInstant& i : trace->instants) drawLozenge(*painter, {xOf(i.seconds / unit), yOf(0.5)}, 9.0);
+    painter->setFont(theme::text(theme::kSmallPx));
+    painter->setPen(theme::kSecondary);
+    painter->drawText(
+        QPointF(inside().right() - 8 - QFontMetricsF(painter->font()).horizontalAdvance(words(*trace)), yOf(0.0) + 16),
+        words(*trace));
+}
+
+}  // namespace trueunit

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/trail_nudges.h"
+
+#include "widgets/figures.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kHead = 4.0;  // half the arrow head, pixels
+
+}  // namespace
+
+TrailNudges::TrailNudges(QCustomPlot* plot) : QCPAbstractItem(plot) {
+    setSelectable(false);
+    setClipToAxisRect(true);
+}
+
+void TrailNudges::draw(QCPPainter* painter) {
+    if (!snapshot_) return;
+    const QRectF inside = parentPlot()->axisRect()->rect();
+    double right = inside.right();  // words end before the next younger nudge
+    for (auto n = snapshot_->nudges.rbegin(); n != snapshot_->nudges.rend(); ++n) {
+        const double x = parentPlot()->xAxis->coordToPixel(n->seconds - snapshot_->seconds);
+        if (x < inside.left()) break;
+        painter->setAntialiasing(false);
+        painter->setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
+        painter->drawLine(QPointF(x, inside.top()), QPointF(x, inside.bottom()));
+        const double way = n->step.value > 0.0 ? -1.0 : 1.0;  // down the screen when the bias fell
+        const double y = parentPlot()->yAxis->coordToPixel(0.5 * (n->before.value + n->after.value));
+        painter->setAntialiasing(true);
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(theme::kInk);
+        painter->drawPolygon(
+            QPolygonF({{x - kHead, y - way * kHead}, {x + kHead, y - way * kHead}, {x, y + way * kHead}}));
+        drawWords(*painter, *n, x, right);
+        right = x;
+    }
+}
+
+void TrailNudges::drawWords(QCPPainter& painter, const Nudge& n, double x, double right) const {
+    painter.setFont(theme::text(theme::kSmallPx - 1));
+    const QFontMetricsF metrics(painter.font());
+    const QString full =
+        QStringLiteral("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1));
+    const QString brief = signedNumber(n.step.value, 1);
+    const double room = right - x - 8;
+    const QString& words = figuresWidth(metrics, full) <= room ? full : brief;
+    if (figuresWidth(metrics, words) > room) return;
+    painter.setPen(theme::kSecondary);
+    drawFigures(painter, {x + 4, parentPlot()->axisRect()->top() + metrics.ascent() + 1}, words);
+}
+
+}  // namespace trueunit
