@@ -5,6 +5,8 @@
 #include <chrono>
 #include <utility>
 
+#include "app/beat_tone.h"
+#include "core/acquire/tone_watch.h"
 #include "core/pipeline.h"
 
 namespace trueunit {
@@ -26,7 +28,8 @@ public:
           rateHz_(rateHz),
           options_(options),
           limits_(limits),
-          pipeline_(rateHz, options, limits) {}
+          pipeline_(rateHz, options, limits),
+          watch_(rateHz, BeatTone::kFixedHz) {}
 
     void change(const Options& options, const Limits& limits) {
         const bool sameWiring = options.input == options_.input && options.tonesHz == options_.tonesHz;
@@ -46,13 +49,16 @@ public:
     }
 
     // One block at most, so that publishing keeps its pace while a backlog is worked off.
-    bool step() {
+    bool step(bool tonePlays) {
         if (finished_ || !ring_.tryPop(block_)) return false;
         if (recent_) recent_->push(block_);
+        watch_.push(block_.samples, tonePlays);
         pipeline_.push(block_);
         fresh_ = true;
         return true;
     }
+
+    bool toneHeard() const { return watch_.heard(); }
 
     void finish() {
         if (finished_) return;
@@ -81,6 +87,7 @@ private:
     Options options_;
     Limits limits_;
     Pipeline pipeline_;
+    ToneWatch watch_;
     SampleBlock block_;
     Clock::time_point published_{};
     bool fresh_ = false;
@@ -125,7 +132,8 @@ void AnalysisThread::run(const std::stop_token& stop, const Change& first) {
         if (wanted.change) run.change(wanted.change->options, wanted.change->limits);
         if (wanted.restart) run.restart();
         finishing |= wanted.finish;
-        const bool busy = run.step();
+        const bool busy = run.step(tonePlays_.load(std::memory_order_relaxed));
+        toneHeard_.store(run.toneHeard(), std::memory_order_relaxed);
         if (!busy && finishing) run.finish();
         run.publishIfDue();
         if (!busy) std::this_thread::sleep_for(kSleep);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <atomic>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -31,6 +32,9 @@ public:
     void restart();
     // The source has come to its end: measure what the ring still holds, and let go what waits for more.
     void finish();
+    // The program plays its own tone, or no longer does: is it heard in what is measured?
+    void expectTone(bool playing) { tonePlays_.store(playing, std::memory_order_relaxed); }
+    bool toneHeard() const { return toneHeard_.load(std::memory_order_relaxed); }
 
 private:
     struct Change {
@@ -50,6 +54,8 @@ private:
     LatestSnapshot& latest_;
     const double rateHz_;
     const std::shared_ptr<RecentInput> recent_;
+    std::atomic<bool> tonePlays_{false};  // the owner's word to the thread inside
+    std::atomic<bool> toneHeard_{false};  // and its answer
     std::mutex mutex_;
     Requests requests_;    // guarded by mutex_
     std::jthread thread_;  // last: it starts when all else is there, and ends first

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "app/bench_panels.h"
+#include "app/ear.h"
 #include "app/first_steps.h"
 #include "app/help_window.h"
 #include "app/machine_bar.h"
@@ -62,7 +63,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       clock_(session),
       messages_(new MessageLine),
       panels_(new BenchPanels),
-      editor_(new NoteEditor(&panels_->grid())) {
+      editor_(new NoteEditor(&panels_->grid())),
+      ear_(new Ear(session, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
     QApplication::setFont(theme::text(theme::kTextPx));
@@ -76,6 +78,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     setAcceptDrops(true);
     makeProvingActions();
     makeAdjustActions();
+    makeEarActions();
     bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, help_});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -134,6 +137,7 @@ void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
     bar_->show(live_);
     messages_->showState(live_->stateText.empty() ? bar_->inputWords() : QString::fromStdString(live_->stateText));
     tellLosses(*live_);
+    ear_->follow(*live_);
     if (keeper_.frozen())
         tellFrozen();
     else

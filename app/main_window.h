@@ -21,6 +21,7 @@ class BenchPanels;
 class FirstSteps;
 class HelpWindow;
 class CheckDialog;
+class Ear;
 class MessageLine;
 class NoteEditor;
 class SenderDialog;
@@ -40,6 +41,7 @@ public:
     BenchPanels& panels() { return *panels_; }
     TopBar& bar() { return *bar_; }
     const MessageLine& messages() const { return *messages_; }
+    Ear& ear() { return *ear_; }
 
     void toggleFreeze();
     void openFile(const QString& path);  // a recording, or a scenario by its ending
@@ -68,6 +70,8 @@ private:
     void askForget();
     void makeProvingActions();
     void makeAdjustActions();
+    void makeEarActions();
+    void chooseEarOutput();
     void markBefore();
     void dropBefore();
     void connectSession();
@@ -109,6 +113,8 @@ private:
     CheckDialog* check_ = nullptr;  // made when it is first asked for, as is the next
     SenderDialog* sender_ = nullptr;
     QAction* margin_ = nullptr;
+    QAction* hear_ = nullptr;
+    Ear* ear_;
     std::shared_ptr<const Snapshot> live_;
     std::shared_ptr<const Snapshot> before_;  // what is held against the present; empty: nothing
     std::int64_t beforeTakenSecondsUtc_ = 0;

@@ -56,16 +56,33 @@ void ReportGrid::drawBoundaries(QPainter& p) const {
 }
 
 void ReportGrid::drawTrace(QPainter& p, const CharacterTrace& trace, const QPen& pen) const {
-    if (snapshot_.gridUnitSeconds <= 0.0 || trace.sampleSeconds <= 0.0) return;
+    drawTrace(p, trace, pen, snapshot_.gridUnitSeconds);
+}
+
+void ReportGrid::drawTrace(QPainter& p, const CharacterTrace& trace, const QPen& pen, double unitSeconds) const {
+    if (unitSeconds <= 0.0 || trace.sampleSeconds <= 0.0) return;
     QPolygonF line;
     for (std::size_t i = 0; i < trace.level.size(); ++i) {
         const double t = trace.firstSampleSeconds + static_cast<double>(i) * trace.sampleSeconds;
-        const double units = t / snapshot_.gridUnitSeconds;
+        const double units = t / unitSeconds;
         if (units < left_ || units > right_) continue;
         line.append({x(units), y(std::clamp(static_cast<double>(trace.level[i]), -0.15, 1.15))});
     }
     p.setPen(pen);
     p.drawPolyline(line);
+}
+
+// The same combination as it came at the moment marked "before", dashed on the grid of its own time.
+void ReportGrid::drawBefore(QPainter& p, const CharacterTrace& chosen) const {
+    if (!frame_.before) return;
+    for (auto t = frame_.before->traces.rbegin(); t != frame_.before->traces.rend(); ++t) {
+        if ((*t)->code != chosen.code) continue;
+        drawTrace(p, **t, QPen(kFaint, 0.3 * mm_, Qt::DashLine), frame_.before->gridUnitSeconds);
+        p.setFont(PageFlow::font(7.5));
+        p.drawText(plot_.adjusted(0, 0, -1.0 * mm_, -0.6 * mm_), Qt::AlignRight | Qt::AlignBottom,
+                   QStringLiteral("dashed: before"));
+        return;
+    }
 }
 
 void ReportGrid::drawTraces(QPainter& p) const {
@@ -74,6 +91,7 @@ void ReportGrid::drawTraces(QPainter& p) const {
     p.setClipRect(plot_);
     for (const auto& trace : snapshot_.traces)
         if (trace != chosen) drawTrace(p, *trace, QPen(kOlder, 0.18 * mm_));
+    if (chosen) drawBefore(p, *chosen);
     if (chosen) drawTrace(p, *chosen, QPen(kInk, 0.4 * mm_, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     p.restore();
 }

@@ -21,6 +21,8 @@ private:
     void drawBoundaries(QPainter& painter) const;
     void drawTraces(QPainter& painter) const;
     void drawTrace(QPainter& painter, const CharacterTrace& trace, const QPen& pen) const;
+    void drawTrace(QPainter& painter, const CharacterTrace& trace, const QPen& pen, double unitSeconds) const;
+    void drawBefore(QPainter& painter, const CharacterTrace& chosen) const;
     void drawFlags(QPainter& painter, const CharacterTrace& trace) const;
     void drawCursors(QPainter& painter) const;
     void drawNotes(QPainter& painter) const;

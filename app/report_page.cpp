@@ -4,6 +4,7 @@
 #include <cassert>
 
 #include "app/page_flow.h"
+#include "app/report_compare.h"
 #include "app/report_grid.h"
 #include "app/report_output.h"
 #include "app/report_text.h"
@@ -197,6 +198,7 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     cursors(page, frame);
     notes(page, frame);
     tables(page, snapshot);
+    drawComparison(page, frame);
     findings(page, snapshot.reading);
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);

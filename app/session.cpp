@@ -67,6 +67,7 @@ Outcome Session::swap(Opened opened) {
     latest_.publish(std::move(empty));
     recent_ = std::make_shared<RecentInput>(source_->rateHz());
     analysis_ = std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_, recent_);
+    analysis_->expectTone(tonePlays_);
     emit sourceChanged();
     return done();
 }
@@ -139,6 +140,13 @@ void Session::turnEccentric(double biasPercent) {
 }
 
 double Session::eccentricPercent() const { return scenario_ ? scenario_->eccentricPercent() : 0.0; }
+
+void Session::expectTone(bool playing) {
+    tonePlays_ = playing;
+    if (analysis_) analysis_->expectTone(playing);
+}
+
+bool Session::toneHeard() const { return tonePlays_ && analysis_ && analysis_->toneHeard(); }
 
 Result<DeviceList> Session::soundInputs() {
     const Result<DeviceList> all = PortAudioSource::devices();

@@ -62,6 +62,10 @@ public:
     double eccentricPercent() const;
     const Scenario* scenario() const { return scenarioPlayed_.get(); }  // title and story; nullptr without one
 
+    // The program plays its own tone, or no longer does; is it heard in what is measured?
+    void expectTone(bool playing);
+    bool toneHeard() const;
+
     // Sound inputs. The list is made once; rescan makes it afresh and, if one is running, opens that again.
     Result<DeviceList> soundInputs();
     Result<DeviceList> rescanSoundInputs();
@@ -95,6 +99,7 @@ private:
     std::unique_ptr<Scenario> scenarioPlayed_;
     bool endSaid_ = false;
     bool channelSaid_ = false;
+    bool tonePlays_ = false;
     QTimer watchTimer_;
 };
 

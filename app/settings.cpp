@@ -2,6 +2,7 @@
 #include "app/settings.h"
 
 #include <QSettings>
+#include <algorithm>
 
 #include "core/report/machine_card_json.h"
 
@@ -63,6 +64,22 @@ void saveSettings(const Settings& s) {
     store.setValue("sound/device", QString::fromStdString(s.deviceName));
     store.setValue("sound/hostApi", QString::fromStdString(s.deviceHostApi));
     store.setValue("sound/channel", s.channel);
+}
+
+EarSettings loadEarSettings() {
+    const QSettings store;
+    EarSettings s;
+    s.deviceName = store.value("ear/device").toString().toStdString();
+    s.deviceHostApi = store.value("ear/hostApi").toString().toStdString();
+    s.volumePercent = std::clamp(store.value("ear/volumePercent", s.volumePercent).toInt(), 0, 100);
+    return s;
+}
+
+void saveEarSettings(const EarSettings& s) {
+    QSettings store;
+    store.setValue("ear/device", QString::fromStdString(s.deviceName));
+    store.setValue("ear/hostApi", QString::fromStdString(s.deviceHostApi));
+    store.setValue("ear/volumePercent", s.volumePercent);
 }
 
 }  // namespace trueunit

@@ -20,4 +20,13 @@ struct Settings {
 Settings loadSettings();
 void saveSettings(const Settings& settings);
 
+// The tone for work by ear. Whether it was on is not remembered: it never starts by itself.
+struct EarSettings {
+    std::string deviceName;  // empty: the system's choice
+    std::string deviceHostApi;
+    int volumePercent = 20;
+};
+EarSettings loadEarSettings();
+void saveEarSettings(const EarSettings& settings);
+
 }  // namespace trueunit

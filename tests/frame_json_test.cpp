@@ -19,7 +19,11 @@ FrozenFrame frameWithAllFields() {
     auto s = std::make_shared<Snapshot>(*frame.snapshot);
     s->reading.distortion.cyclic = std::vector<CyclicLine>{{1.25, 2.3, 0.375}};
     s->reading.levels = std::vector<LevelReading>{{3, 100, 7, 90, 0}};
-    s->reading.margin = MarginReading{9.5, 88.25};
+    s->reading.margin = MarginReading{9.5, 88.25, {{2, MarginBound{9.5, 4, "R"}, std::nullopt}}};
+    s->nudges = {{3, 1.5, 5, {7.8, 0.2}, {5.1, 0.2}, {-2.7, 0.3}}};
+    s->biasSinceNudge = Measured{5.0, 0.1};
+    frame.before = frame.snapshot;
+    frame.beforeTakenSecondsUtc = 1764000000;
     s->reading.contact = ContactReading{4, 0.75};
     s->reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "Marks too long", "7.3 %", "gap", "turn"}};
     s->reading.verdict.judged = {{"bias_percent", Judgement::out, 5.0, std::nullopt},
@@ -66,6 +70,10 @@ TEST(FrameJson, AFrameComesBackAsItWas) {
     EXPECT_FALSE(is.limits.statesSpeed);
     EXPECT_EQ(is.options.input, InputKind::twoTone);
     EXPECT_EQ(is.lostSamples, was.lostSamples);
+    EXPECT_EQ(is.nudges.back().step.value, -2.7);
+    EXPECT_EQ(is.reading.margin->levels[0].low->print, "R");
+    EXPECT_EQ(back->before->traces.size(), frame.before->traces.size());
+    EXPECT_EQ(back->beforeTakenSecondsUtc, 1764000000);
     ASSERT_EQ(is.traces.size(), was.traces.size());
     EXPECT_EQ(is.traces[5]->level, was.traces[5]->level);
     EXPECT_EQ(is.traces[5]->instants.size(), was.traces[5]->instants.size());

@@ -10,6 +10,7 @@
 #include "app/analysis_thread.h"
 #include "app/portaudio_source.h"
 #include "app/session.h"
+#include "app/tone_player.h"
 #include "core/acquire/recording_writer.h"
 #include "core/simulate/scenario_signal.h"
 #include "tests/support/private_sound_server.h"
@@ -170,4 +171,39 @@ TEST_F(LiveAudio, ARescanFindsANewInputAndGoesOnListening) {
     EXPECT_EQ(session.sourceKind(), SourceKind::soundInput);
     EXPECT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
     EXPECT_TRUE(session.listen(input("newcomer")));
+}
+
+// What is played here is recorded again: the null sink's monitor is the input.
+TEST_F(LiveAudio, TheToneIsHeardInAnInputThatRecordsWhatIsPlayedAndOnlyWhileItPlays) {
+    Session session;
+    ASSERT_TRUE(session.listen(input()));
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 1.2; }, 10000));
+    session.expectTone(true);
+    EXPECT_FALSE(waitUntil([&] { return session.toneHeard(); }, 2000));  // nothing plays yet
+    TonePlayer player;
+    EXPECT_FALSE(player.playing());
+    player.setBias(3.0);
+    player.setVolume(0.1);
+    const Outcome started = player.start(std::nullopt);
+    ASSERT_TRUE(started) << started.error().text;
+    EXPECT_TRUE(player.playing());
+    EXPECT_FALSE(player.lost());
+    EXPECT_TRUE(waitUntil([&] { return session.toneHeard(); }, 10000));
+    EXPECT_GT(session.latest()->levelDbfs, -40.0);
+    player.setMuted(true);
+    EXPECT_TRUE(waitUntil([&] { return session.latest()->levelDbfs < -60.0; }, 10000));
+    EXPECT_TRUE(waitUntil([&] { return !session.toneHeard(); }, 10000));
+    player.stop();
+    EXPECT_FALSE(player.playing());
+}
+
+TEST_F(LiveAudio, AnOutputThatIsNotThereIsRefusedAndOneThatGoesIsNoticed) {
+    TonePlayer player;
+    SoundDevice gone;
+    gone.name = "unplugged";
+    EXPECT_FALSE(player.start(gone));
+    EXPECT_FALSE(player.playing());
+    ASSERT_TRUE(player.start(std::nullopt));
+    server_.kill();
+    EXPECT_TRUE(waitUntil([&] { return player.lost(); }, 10000));
 }

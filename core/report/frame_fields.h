@@ -96,9 +96,22 @@ TRUEUNIT_FIELDS(LevelReading) {
     f("spaces_filled", v.spacesFilled);
 }
 
+TRUEUNIT_FIELDS(MarginBound) {
+    f("percent", v.percent);
+    f("character", v.character);
+    f("print", v.print);
+}
+
+TRUEUNIT_FIELDS(LevelMargin) {
+    f("level", v.level);
+    f("low", v.low);
+    f("high", v.high);
+}
+
 TRUEUNIT_FIELDS(MarginReading) {
     f("low_percent", v.lowPercent);
     f("high_percent", v.highPercent);
+    f("levels", v.levels);
 }
 
 TRUEUNIT_FIELDS(ContactReading) {
@@ -262,6 +275,15 @@ TRUEUNIT_FIELDS(TapeCharacter) {
     f("due", v.due);
 }
 
+TRUEUNIT_FIELDS(Nudge) {
+    f("number", v.number);
+    f("seconds", v.seconds);
+    f("found_by", v.foundBy);
+    f("before", v.before);
+    f("after", v.after);
+    f("step", v.step);
+}
+
 TRUEUNIT_FIELDS(Snapshot) {
     f("serial", v.serial);
     f("state", v.state);
@@ -280,6 +302,8 @@ TRUEUNIT_FIELDS(Snapshot) {
     f("dots", v.dots);
     f("trail", v.trail);
     f("tape", v.tape);
+    f("nudges", v.nudges);
+    f("bias_since_nudge", v.biasSinceNudge);
 }
 
 TRUEUNIT_FIELDS(Note) {
@@ -298,6 +322,8 @@ TRUEUNIT_FIELDS(FrozenFrame) {
     f("input_description", v.inputDescription);
     f("self_check", v.selfCheck);
     f("snapshot", v.snapshot);
+    f("before", v.before);
+    f("before_taken_seconds_utc", v.beforeTakenSecondsUtc);
 }
 
 #undef TRUEUNIT_FIELDS

@@ -175,6 +175,7 @@ Result<FrozenFrame> frameFromJson(const std::string& text) {
     FrozenFrame frame;
     Reader reader{object};
     Fields<FrozenFrame>::visit(reader, frame);
+    if (frame.before && !whole(*frame.before)) frame.before.reset();
     if (!frame.snapshot || !whole(*frame.snapshot)) return Error{"The frame is incomplete: its picture is missing."};
     return frame;
 }

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_compare.h"
+
+#include <QDateTime>
+
+#include "app/page_flow.h"
+#include "app/report_text.h"
+#include "core/report/comparison.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+const QColor kFaint(0x5d, 0x67, 0x6f);
+using Align = PageColumn::Align;
+
+PageRow rowOf(const Difference& d) {
+    const QString none = QStringLiteral("\u2014");
+    const auto value = [&](const std::optional<Measured>& m) {
+        if (!m) return none;
+        return d.unit == "%" ? signedNumber(m->value, 2) : number(m->value, 2);
+    };
+    const auto significant = d.significant();
+    const QString verdict = !significant   ? QStringLiteral("not known")
+                            : *significant ? QStringLiteral("differs")
+                                           : QStringLiteral("may be chance");
+    return {{QString::fromStdString(d.name), value(d.before), value(d.after),
+             d.change ? signedNumber(d.change->value, 2) : none,
+             d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, 2) : QString(),
+             QString::fromStdString(d.unit), verdict},
+            false};
+}
+
+}  // namespace
+
+void drawComparison(PageFlow& page, const FrozenFrame& frame) {
+    if (!frame.before) return;
+    const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
+    std::vector<PageRow> rows;
+    for (const std::vector<Difference>* part : {&comparison.readings, &comparison.instants})
+        for (const Difference& d : *part) rows.push_back(rowOf(d));
+    page.reserve(page.tableHeight(rows.size()) + 18.0);
+    FrozenFrame then;
+    then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
+    page.heading(QStringLiteral("Against the moment marked \"before\", ") + takenText(then));
+    page.table({{42.0, Align::left, QStringLiteral("quantity")},
+                {22.0, Align::point, QStringLiteral("before")},
+                {22.0, Align::point, QStringLiteral("now")},
+                {22.0, Align::point, QStringLiteral("change")},
+                {22.0, Align::point, QStringLiteral("95 %")},
+                {16.0, Align::left, QStringLiteral("unit")},
+                {32.0, Align::left, QStringLiteral("more than chance?")}},
+               rows);
+    page.paragraph(
+        QStringLiteral("Instants: mean displacement, late positive. A change differs when it is larger than its "
+                       "uncertainty; chance alone does that in 5 rows of 100."),
+        PageFlow::font(7.0), kFaint);
+}
+
+}  // namespace trueunit

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include "app/device_list.h"
+#include "core/result.h"
+
+namespace trueunit {
+
+// Plays the beat tone on a sound output, from start() to stop() and never by itself. Window's thread; the sound
+// library's callback renders and nothing else.
+class TonePlayer {
+public:
+    TonePlayer() = default;
+    ~TonePlayer();
+    TonePlayer(const TonePlayer&) = delete;
+    TonePlayer& operator=(const TonePlayer&) = delete;
+
+    static Result<DeviceList> outputs();
+
+    // On the given output, or the system's default one. The one that plays goes on when it cannot be opened.
+    Outcome start(const std::optional<SoundDevice>& output);
+    void stop();
+    bool playing() const { return stream_ != nullptr; }
+    bool lost() const;  // it was started and the output went away
+    std::string outputTitle() const;
+
+    void setBias(std::optional<double> percent);  // empty: no reading, silence
+    void setVolume(double volume);                // 0 .. 1
+    void setMuted(bool muted);
+
+private:
+    struct Stream;
+    void hand(Stream& stream) const;
+
+    std::shared_ptr<Stream> stream_;
+    SoundDevice device_;
+    std::optional<double> bias_;
+    double volume_ = 0.2;
+    bool muted_ = false;
+};
+
+}  // namespace trueunit

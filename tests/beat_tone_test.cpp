@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/beat_tone.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace trueunit {
+namespace {
+
+constexpr double kRate = 48000.0;
+
+std::vector<float> play(BeatTone& tone, double seconds) {
+    std::vector<float> out(static_cast<std::size_t>(seconds * kRate));
+    for (std::size_t i = 0; i < out.size(); i += 480) tone.render(&out[i], std::min<std::size_t>(480, out.size() - i));
+    return out;
+}
+
+BeatTone& prepared(BeatTone& tone, double bias) {
+    tone.setRate(kRate);
+    tone.setVolume(0.5);
+    tone.setKnown(true);
+    tone.setBias(bias);
+    play(tone, 1.0);  // settled
+    return tone;
+}
+
+// Amplitude at one frequency, by the sum that defines it.
+double amplitudeAt(const std::vector<float>& x, double hz) {
+    double re = 0.0, im = 0.0;
+    for (std::size_t n = 0; n < x.size(); ++n) {
+        const double turn = 2.0 * std::numbers::pi * hz * static_cast<double>(n) / kRate;
+        re += static_cast<double>(x[n]) * std::cos(turn);
+        im += static_cast<double>(x[n]) * std::sin(turn);
+    }
+    return 2.0 * std::hypot(re, im) / static_cast<double>(x.size());
+}
+
+// Least and largest loudness over stretches of a fiftieth of a second.
+std::pair<double, double> loudnessRange(const std::vector<float>& x) {
+    double least = 1e9, largest = 0.0;
+    for (std::size_t i = 0; i + 960 <= x.size(); i += 960) {
+        double squares = 0.0;
+        for (std::size_t n = i; n < i + 960; ++n) squares += static_cast<double>(x[n]) * static_cast<double>(x[n]);
+        least = std::min(least, squares);
+        largest = std::max(largest, squares);
+    }
+    return {std::sqrt(least / 960.0), std::sqrt(largest / 960.0)};
+}
+
+TEST(BeatTone, ZeroBiasIsOneToneThatDoesNotBeatAndIsNeverSilent) {
+    BeatTone tone;
+    prepared(tone, 5.0);
+    tone.setBias(0.0);  // wherever the two tones stood to each other
+    play(tone, 1.0);
+    const auto [least, largest] = loudnessRange(play(tone, 4.0));
+    EXPECT_GT(least, 0.02);
+    EXPECT_LT(largest / least, 1.05);
+}
+
+TEST(BeatTone, BeatsOncePerSecondForEachPercentAndSideIsHeard) {
+    for (const double bias : {4.0, -4.0}) {
+        BeatTone tone;
+        const std::vector<float> x = play(prepared(tone, bias), 2.0);
+        EXPECT_NEAR(amplitudeAt(x, BeatTone::kFixedHz), 0.21, 0.005);
+        EXPECT_NEAR(amplitudeAt(x, BeatTone::kFixedHz + bias), 0.13, 0.005);
+        EXPECT_LT(amplitudeAt(x, BeatTone::kFixedHz - bias), 0.005);
+        const double above = amplitudeAt(x, 2.0 * (BeatTone::kFixedHz + bias));
+        const double below = amplitudeAt(x, 0.5 * (BeatTone::kFixedHz + bias));
+        EXPECT_NEAR(bias > 0.0 ? above : below, 0.16, 0.005);
+        EXPECT_LT(bias > 0.0 ? below : above, 0.005);
+    }
+}
+
+TEST(BeatTone, IsSilentWithoutAReadingAndWhenMutedAndNeverBeyondItsVolume) {
+    BeatTone tone;
+    prepared(tone, 12.0);
+    for (const float v : play(tone, 2.0)) EXPECT_LE(std::abs(v), 0.5F);
+    tone.setMuted(true);
+    play(tone, 1.0);
+    EXPECT_LT(loudnessRange(play(tone, 0.5)).second, 1e-6);
+    tone.setMuted(false);
+    tone.setKnown(false);
+    play(tone, 1.0);
+    EXPECT_LT(loudnessRange(play(tone, 0.5)).second, 1e-6);
+}
+
+TEST(BeatTone, ChangesWithoutAClick) {
+    BeatTone tone;
+    prepared(tone, 10.0);
+    double steepest = 0.0, last = static_cast<double>(play(tone, 0.1).back());
+    for (const double bias : {-20.0, 3.0, -0.4}) {
+        tone.setBias(bias);
+        tone.setMuted(bias < -1.0);
+        for (const float v : play(tone, 0.3)) {
+            steepest = std::max(steepest, std::abs(static_cast<double>(v) - last));
+            last = static_cast<double>(v);
+        }
+    }
+    // The steepest a sum of sines of these parts can be: 2 pi f a / rate.
+    const double bound = 2.0 * std::numbers::pi * 0.5 * (0.42 * 657.0 + 0.26 * 717.0 + 0.32 * 1434.0) / kRate;
+    EXPECT_LT(steepest, bound);
+}
+
+}  // namespace
+}  // namespace trueunit
