@@ -51,7 +51,8 @@ protected:
     void picture(const QString& name) {
         const QString folder = qEnvironmentVariable("TRUEUNIT_PICTURES");
         QTest::qWait(50);
-        if (!folder.isEmpty()) EXPECT_TRUE(window->grab().save(QDir(folder).filePath(name + QStringLiteral(".png"))));
+        if (folder.isEmpty()) return;
+        EXPECT_TRUE(window->grab().save(QDir(folder).filePath(name + QStringLiteral(".png"))));
     }
 
     Session session{running()};
@@ -139,8 +140,9 @@ TEST_F(Adjusting, WhatWasBeforeStaysAndTheDifferenceIsJudged) {
     picture("before-and-now");
     QTemporaryDir folder;
     ASSERT_TRUE(window->writeReportTo(folder.filePath("with.png")));
-    if (const QString keep = qEnvironmentVariable("TRUEUNIT_PICTURES"); !keep.isEmpty())
+    if (const QString keep = qEnvironmentVariable("TRUEUNIT_PICTURES"); !keep.isEmpty()) {
         ASSERT_TRUE(window->writeReportTo(QDir(keep).filePath("before-report.png")));
+    }
     press(Qt::Key_B, Qt::ShiftModifier);
     EXPECT_FALSE(panels().comparison().isVisible());
     ASSERT_TRUE(window->writeReportTo(folder.filePath("without.png")));

@@ -58,7 +58,7 @@ TEST(Comparison, OfUnchangedSendersFindsOneInTwentyDifferentAndOfAdjustedOnesAll
         sender.codes = test::codesOf(test::kFox);
         sender.random.seed(static_cast<std::uint64_t>(i));
         const Reading before = read(sender, 60), again = read(sender, 60);
-        sender.biasPercent = [](std::uint64_t) { return 1.5; };
+        sender.biasPercent = [](std::uint64_t) { return 3.0; };
         const Reading after = read(sender, 60);
         chance += *of(compareReadings(before, again), "bias_percent").significant();
         found += *of(compareReadings(before, after), "bias_percent").significant();

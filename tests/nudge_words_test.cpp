@@ -28,7 +28,7 @@ TEST(NudgeWords, CountHowManyMoreOfTheSameItTakes) {
     EXPECT_EQ(after(14.0, 7.5).next, "go on the same way, about one more of the same");
     EXPECT_EQ(after(18.0, 6.0).next, "go on the same way, about half of it");
     EXPECT_EQ(after(-14.0, -10.0).next, "go on the same way, about three more of the same");
-    EXPECT_EQ(after(20.0, 19.0).next, "go on the same way; it takes many of the same, so take larger ones");
+    EXPECT_EQ(after(20.0, 19.0).next, "go on the same way, many more of the same; take larger ones");
     EXPECT_EQ(after(7.8, 5.1).kind, Kind::goOn);
 }
 

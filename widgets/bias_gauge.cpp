@@ -120,7 +120,7 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     const double scaleHeight = BiasScale::heightFor(unit);
     QRectF area(body.left(), body.top(), body.width(), body.height() - scaleHeight);
     if (bias_ && !did_.isEmpty()) {
-        const double px = 1.05 * unit;
+        const double px = std::max(1.05 * unit, 11.5);
         const QRectF advice(area.left(), area.bottom() - adviceHeight(px), area.width(), adviceHeight(px));
         paintAdvice(painter, advice, px);
         paintDigits(painter, area.adjusted(0, 0, 0, -advice.height()), 1.75 * unit);
@@ -180,18 +180,19 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     painter.drawText(row, Qt::AlignCenter, small_);
 }
 
-// One line for what the last nudge did and two for what comes next, so that nothing moves as the words change.
-double BiasGauge::adviceHeight(double px) const { return 3 * 1.3 * px + 0.3 * px; }
+// One line for what the last nudge did and one for what comes next, so that nothing moves as the words change.
+double BiasGauge::adviceHeight(double px) const { return 2 * 1.35 * px; }
 
 void BiasGauge::paintAdvice(QPainter& painter, const QRectF& area, double px) const {
+    QRectF line(area.left(), area.top(), area.width(), area.height() / 2);
     painter.setFont(theme::text(px));
     painter.setPen(theme::kSecondary);
-    const QRectF first(area.left(), area.top(), area.width(), 1.3 * px);
-    painter.drawText(first, Qt::AlignCenter, did_);
-    painter.setFont(theme::text(px, QFont::DemiBold));
+    painter.drawText(line, Qt::AlignCenter, did_);
+    line.translate(0, line.height());
+    const double needed = QFontMetricsF(theme::text(px, QFont::DemiBold)).horizontalAdvance(next_);
+    painter.setFont(theme::text(px * std::min(1.0, line.width() / needed), QFont::DemiBold));
     painter.setPen(theme::kInk);
-    painter.drawText(QRectF(area.left(), first.bottom(), area.width(), 2.6 * px),
-                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, next_);
+    painter.drawText(line, Qt::AlignCenter, next_);
 }
 
 void BiasGauge::paintReason(QPainter& painter, const QRectF& area, double px) {

@@ -78,14 +78,14 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     painter.setPen(theme::kSecondary);
     painter.drawText(QPointF(row.left(), baseline), QString::fromStdString(d.name));
     if (wide) {
-        drawFiguresRight(painter, {row.left() + 0.40 * w, baseline}, valueOf(d.before, d));
+        drawFiguresRight(painter, {row.left() + 0.355 * w, baseline}, valueOf(d.before, d));
         painter.setPen(theme::kInk);
-        drawFiguresRight(painter, {row.left() + 0.545 * w, baseline}, valueOf(d.after, d));
+        drawFiguresRight(painter, {row.left() + 0.485 * w, baseline}, valueOf(d.after, d));
     }
     painter.setPen(differs ? theme::kInk : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, differs ? QFont::DemiBold : QFont::Normal));
-    drawFiguresRight(painter, {row.left() + 0.765 * w, baseline}, changeOf(d));
-    painter.drawText(QRectF(row.left() + 0.765 * w, row.top(), 0.235 * w, row.height()),
+    drawFiguresRight(painter, {row.left() + 0.715 * w, baseline}, changeOf(d));
+    painter.drawText(QRectF(row.left() + 0.715 * w, row.top(), 0.285 * w, row.height()),
                      Qt::AlignRight | Qt::AlignVCenter, verdictOf(d));
 }
 

@@ -32,7 +32,7 @@ std::string onward(double nudges) {
     if (nudges < 0.7) return "go on the same way, " + amount(nudges);
     const auto whole = std::lround(nudges);
     if (whole == 1) return "go on the same way, about one more of the same";
-    if (whole > 6) return "go on the same way; it takes many of the same, so take larger ones";
+    if (whole > 6) return "go on the same way, many more of the same; take larger ones";
     std::string words = amount(nudges);  // "about two of the same"
     words.insert(words.find(" of the same"), " more");
     return "go on the same way, " + words;
@@ -57,7 +57,7 @@ struct Step {
 // In limits before, and away from zero since.
 NudgeAdvice crept(const Step& s) {
     if (s.isIn()) return {Kind::crept, {}, "it moved, and is still in limits; was that the tightening?"};
-    return {Kind::crept, {}, "it moved out of limits; if that was the tightening, set it again and allow for it"};
+    return {Kind::crept, {}, "it moved out of limits: was that the tightening? set it again"};
 }
 
 NudgeAdvice inOrder(const Step& s) {
