@@ -2,6 +2,7 @@
 // The window while somebody adjusts: the moment marked "before", the receiving margin.
 #include <QAction>
 #include <QDateTime>
+#include <QMenu>
 
 #include "app/bench_panels.h"
 #include "app/main_window.h"
@@ -10,13 +11,17 @@
 namespace trueunit {
 
 void MainWindow::makeAdjustActions() {
-    act(tr("Before"), tr("Mark this moment as \"before\", to hold what follows against it"), {Qt::Key_B},
-        [this] { markBefore(); });
-    act(tr("Forget before"), tr("Forget the moment marked as \"before\""), {Qt::SHIFT | Qt::Key_B},
-        [this] { dropBefore(); });
-    margin_ = act(tr("Margin"), tr("Where a receiver may sample, in the place of the displacement"), {Qt::Key_M},
-                  [this] { panels_->setMarginShown(margin_->isChecked()); });
+    QList<QAction*> all;
+    all += act(tr("Mark as before"), tr("Mark this moment as \"before\", to hold what follows against it"), {Qt::Key_B},
+               [this] { markBefore(); });
+    all += act(tr("Forget before"), tr("Forget the moment marked as \"before\""), {Qt::SHIFT | Qt::Key_B},
+               [this] { dropBefore(); });
+    margin_ = act(tr("Receiving margin"), tr("Where a receiver may sample, in the place of the displacement"),
+                  {Qt::Key_M}, [this] { panels_->setMarginShown(margin_->isChecked()); });
     margin_->setCheckable(true);
+    all += margin_;
+    more_->menu()->addSeparator();
+    more_->menu()->addActions(all);
 }
 
 // What is seen counts: the frozen moment while one is frozen.

@@ -16,11 +16,14 @@ constexpr int kVolumeStep = 5;  // percent of full scale
 void MainWindow::makeEarActions() {
     hear_ = act(tr("By ear"), tr("Hear the bias as beats, or be silent"), {Qt::Key_T}, [this] { ear_->toggle(); });
     hear_->setCheckable(true);
-    act(tr("Tone output"), tr("Choose where the tone plays"), {Qt::SHIFT | Qt::Key_T}, [this] { chooseEarOutput(); });
+    QAction* output = act(tr("Tone output"), tr("Choose where the tone plays"), {Qt::SHIFT | Qt::Key_T},
+                          [this] { chooseEarOutput(); });
     act(tr("Tone louder"), tr("The tone louder"), {Qt::CTRL | Qt::Key_Up}, [this] { ear_->changeVolume(kVolumeStep); });
     act(tr("Tone softer"), tr("The tone softer"), {Qt::CTRL | Qt::Key_Down},
         [this] { ear_->changeVolume(-kVolumeStep); });
     act(tr("Mute"), tr("Mute the tone, or no longer"), {Qt::Key_U}, [this] { ear_->toggleMute(); });
+    more_->menu()->addSeparator();
+    more_->menu()->addActions({hear_, output});
     connect(ear_, &Ear::changed, this, [this] { hear_->setChecked(ear_->on()); });
     connect(ear_, &Ear::said, messages_, &MessageLine::say);
     connect(ear_, &Ear::warned, messages_, &MessageLine::warn);

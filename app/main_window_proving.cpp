@@ -46,7 +46,8 @@ void MainWindow::makeProvingActions() {
                {Qt::CTRL | Qt::Key_S}, [this] { askRecording(); });
     all += act(tr("Clock trim"), tr("Trim the clock of the sound card"), {Qt::CTRL | Qt::SHIFT | Qt::Key_T},
                [this] { askClock(); });
-    more_ = act(tr("More"), tr("Limits, self-check, reference sender, recording, clock"), {Qt::Key_F10},
+    more_ = act(tr("More"), tr("Limits, self-check, reference sender, recording, clock, before, margin, tone"),
+                {Qt::Key_F10},
                 [this] { more_->menu()->popup(bar_->mapToGlobal(QPoint(bar_->width() - 260, bar_->height()))); });
     auto* menu = new QMenu(this);
     menu->addActions(all);
