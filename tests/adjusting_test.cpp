@@ -110,6 +110,7 @@ TEST_F(Adjusting, AcrossTheBenchTheDigitsAreAQuarterOfTheScreen) {
     EXPECT_GE(gauge().digitHeight(), 768.0 / 4.0);
     EXPECT_TRUE(gauge().words().contains("make them shorter")) << gauge().words().toStdString();
     picture("across-the-bench");
+    ASSERT_TRUE(waitUntil([&] { return shown().seconds > 8.0; }));  // the finder has learned the scatter
     for (int i = 0; i < 3; ++i) press(Qt::Key_Comma, Qt::ControlModifier);
     ASSERT_TRUE(waitUntil([&] { return !gauge().lastNudge().isEmpty(); }));
     QTest::qWait(2500);
