@@ -39,8 +39,9 @@ const std::map<QString, CommandRule>& commandRules() {
 }
 
 void addOptions(QCommandLineParser& parser) {
-    for (const char* name : {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm",
-                             "limits", "card", "tone", "loopback", "out", "machine", "seconds", "rate", "bits", "size"})
+    for (const char* name :
+         {"baud", "stop", "code",     "expect", "input",   "tones",   "window", "slice", "clock-ppm", "limits",
+          "card", "tone", "loopback", "out",    "machine", "seconds", "rate",   "bits",  "size",      "logbook"})
         parser.addOption(QCommandLineOption(name, "", "value"));
     addSendingOptions(parser);
     parser.addOption(QCommandLineOption("json"));
@@ -185,7 +186,7 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
 
     const QStringList operands = parser.positionalArguments();
     const QString name = operands.value(0);
-    CommandRule rule{Kind::window, false, false, kMeasuring};
+    CommandRule rule{Kind::window, false, false, kMeasuring + QStringList{"logbook"}};
     if (!operands.isEmpty()) {
         const auto found = commandRules().find(name);
         if (found == commandRules().end())
@@ -195,6 +196,7 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     }
     command.kind = rule.kind;
     command.json = parser.isSet("json");
+    command.logbook = parser.value("logbook").toStdString();
     if (parser.isSet("limits") && parser.value("limits").isEmpty()) return Error{"--limits wants the name of a set."};
     command.limits = parser.value("limits").toStdString();
     command.card = parser.value("card").toStdString();
@@ -241,6 +243,9 @@ measuring (window, measure, report)
   --clock-ppm P     the card's clock is fast by P parts in a million, as trueunit clock tells it
   --card NAME       the machine card, by name or as a .json file: what motor and gears should make
   --limits NAME     the set of limits to judge by; otherwise bench. trueunit limits lists them
+
+window
+  --logbook FILE    another logbook than the usual one
 
 report
   --out FILE        the PNG to write; further pages go beside it

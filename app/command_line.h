@@ -20,6 +20,7 @@ struct Command {
     Kind kind = Kind::window;
     std::string file;     // recording or scenario
     std::string out;      // file to write
+    std::string logbook;  // window: its file; empty: the usual place
     std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;

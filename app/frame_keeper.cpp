@@ -33,6 +33,10 @@ bool FrameKeeper::bringBack() {
     return true;
 }
 
+void FrameKeeper::restore(FrozenFrame frame) {
+    if (!frozen_) frame_ = std::move(frame);
+}
+
 void FrameKeeper::chooseCharacter(std::uint64_t number) {
     if (!frozen_ || number == frame_.characterNumber) return;
     frame_.characterNumber = number;

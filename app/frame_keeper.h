@@ -26,6 +26,7 @@ public:
                 const std::array<std::optional<double>, 2>& cursors = {});
     void release();
     bool bringBack();  // false: there is none
+    void restore(FrozenFrame frame);  // as the one let go; ignored while another is frozen
 
     // Only while frozen; other calls are ignored.
     void chooseCharacter(std::uint64_t number);

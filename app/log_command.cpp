@@ -2,12 +2,11 @@
 #include "app/log_command.h"
 
 #include <QDateTime>
-#include <QDir>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <cstdio>
 #include <vector>
 
+#include "app/check_record.h"
 #include "app/commands.h"
 #include "app/limit_sets.h"
 #include "app/log_arguments.h"
@@ -18,6 +17,7 @@
 #include "app/logbook/salvage.h"
 #include "app/logbook/statement.h"
 #include "app/logbook/visit_archive.h"
+#include "app/save_text.h"
 #include "core/acquire/recording.h"
 #include "core/recording_run.h"
 #include "core/report/reading_json.h"
@@ -102,6 +102,7 @@ int keep(const Store& store, const LogArguments& a) {
     frame.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
     frame.machine = a.machine.toStdString();
     frame.remarks = a.remarks.value_or(QString()).toStdString();
+    frame.selfCheck = lastCheckLine();
     frame.inputDescription = QFileInfo(a.files.front()).fileName().toStdString();
     keeping.role = a.role;
     keeping.visit = a.visit;
@@ -155,11 +156,7 @@ Outcome exportReadings(const Store& store, const LogArguments& a) {
     const auto text = a.out.endsWith(".csv", Qt::CaseInsensitive) ? readingsCsv(store, found->frames)
                                                                   : readingsJson(store, found->frames);
     if (!text) return text.error();
-    QSaveFile file(a.out);
-    const auto bytes = QByteArray::fromStdString(*text);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return done();
-    return Error{"\"" + a.out.toStdString() + "\" could not be written (" + file.errorString().toStdString() +
-                 "); choose another folder or free some space."};
+    return saveText(a.out, *text);
 }
 
 int exportAs(const Store& store, const LogArguments& a) {

@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "app/bench_log.h"
 #include "app/bench_panels.h"
 #include "app/ear.h"
 #include "app/first_steps.h"
@@ -64,7 +65,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       messages_(new MessageLine),
       panels_(new BenchPanels),
       editor_(new NoteEditor(&panels_->grid())),
-      ear_(new Ear(session, this)) {
+      ear_(new Ear(session, this)),
+      log_(new BenchLog(keeper_, session_, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
     QApplication::setFont(theme::text(theme::kTextPx));
@@ -72,6 +74,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         QApplication::setFont(theme::text(theme::kTextPx), kind);
     setStyleSheet(theme::styleSheet() + kScrollBars);
     makeFrameActions();
+    makeLogActions();
     makeInputActions();
     makeBenchActions();
     makeHelpActions();

@@ -17,11 +17,13 @@ class QAction;
 
 namespace trueunit {
 
+class BenchLog;
 class BenchPanels;
 class FirstSteps;
 class HelpWindow;
 class CheckDialog;
 class Ear;
+class LogbookWindow;
 class MessageLine;
 class NoteEditor;
 class SenderDialog;
@@ -49,6 +51,9 @@ public:
     void startFirstSteps();  // where there is an eccentric to turn
     void forgetSettings();
     void setRemarks(const QString& remarks) { remarks_ = remarks; }
+    BenchLog& log() { return *log_; }
+    void startLog(const QString& path);  // empty: the usual place; from now on frozen frames survive a crash
+    Outcome keepInLog();  // the frozen frame, or this moment; says what came of it
     Outcome writeReportTo(const QString& path);  // of the frozen frame, or of this moment
     void keepRecordingTo(const QString& path);   // the last ten minutes; said when it is done
 
@@ -64,6 +69,8 @@ protected:
 private:
     QAction* act(const QString& name, const QString& what, const QList<QKeySequence>& keys, std::function<void()> slot);
     void makeFrameActions();
+    void makeLogActions();
+    void openLogbook();
     void makeInputActions();
     void makeBenchActions();
     void makeHelpActions();
@@ -103,6 +110,8 @@ private:
     MessageLine* messages_;
     BenchPanels* panels_;
     NoteEditor* editor_;
+    BenchLog* log_;
+    LogbookWindow* logbook_ = nullptr;  // made when first opened
     QAction* freeze_ = nullptr;
     QAction* report_ = nullptr;
     QAction* alone_ = nullptr;

@@ -84,6 +84,7 @@ int runWindow(const Command& given) {
     QApplication::setWindowIcon(QIcon(":/icons/trueunit.png"));
     QApplication::setDesktopFileName("org.trueunit.Trueunit");
     restorePlace(window);
+    window.startLog(QString::fromStdString(command.logbook));
     window.show();
     if (!firstStepsSeen() && session.hasEccentric())
         QTimer::singleShot(600, &window, [&window] { window.startFirstSteps(); });

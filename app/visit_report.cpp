@@ -193,8 +193,7 @@ void instrument(PageFlow& page, const VisitStory& story) {
     QStringList parts;
     if (frame)
         for (const auto& [key, value] : settingsRows(frame->frame)) parts += key + QStringLiteral(":\u00a0") + value;
-    parts += QStringLiteral("Self-check:\u00a0") +
-             (story.visit.selfCheck.trimmed().isEmpty() ? QStringLiteral("not recorded") : story.visit.selfCheck);
+    if (!story.visit.selfCheck.trimmed().isEmpty()) parts += QStringLiteral("Checked:\u00a0") + story.visit.selfCheck;
     page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
     page.space(2.5);
     page.paragraph(

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/bench_log.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <algorithm>
+
+#include "app/check_record.h"
+#include "app/frame_keeper.h"
+#include "app/logbook/excerpt_flac.h"
+#include "app/logbook/salvage.h"
+#include "app/logbook/uid.h"
+#include "app/session.h"
+#include "core/acquire/recent_input.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr double kExcerptSeconds = 20.0;  // some 120 characters; about 2 MB as FLAC
+
+// The end of the last stretch: samples from both sides of a gap do not belong together.
+QByteArray packed(const std::vector<KeptStretch>& stretches, double rateHz) {
+    if (stretches.empty()) return {};
+    const KeptStretch& last = stretches.back();
+    const std::uint64_t all = last.samples();
+    const std::uint64_t wanted = std::min(all, static_cast<std::uint64_t>(kExcerptSeconds * rateHz));
+    std::vector<float> samples(static_cast<std::size_t>(wanted));
+    samples.resize(last.read(all - wanted, samples));
+    const Result<QByteArray> flac = excerptToFlac(samples, rateHz);
+    return flac ? *flac : QByteArray();
+}
+
+}  // namespace
+
+BenchLog::BenchLog(FrameKeeper& keeper, const Session& session, QObject* parent)
+    : QObject(parent), keeper_(keeper), session_(session), path_(Store::defaultPath()) {
+    connect(&keeper_, &FrameKeeper::changed, this, &BenchLog::follow);
+}
+
+BenchLog::~BenchLog() = default;
+
+void BenchLog::setPath(const QString& path) {
+    path_ = path.isEmpty() ? Store::defaultPath() : path;
+    store_.reset();
+}
+
+std::optional<QString> BenchLog::guardAndRecover() {
+    draft_ = std::make_unique<Draft>(QFileInfo(path_).dir().filePath(QStringLiteral("drafts")));
+    auto left = draft_->takeOver();
+    if (!left) return std::nullopt;
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(left->kept.frame.takenSecondsUtc);
+    followed_ = left->kept.frame.snapshot;
+    uid_ = left->uid;
+    excerpt_ = left->kept.excerptFlac;
+    kept_ = false;
+    keeper_.restore(std::move(left->kept.frame));
+    return tr("The frame frozen on %1 had not been kept when the program ended; Shift+Space brings it back.")
+        .arg(taken.toString(QStringLiteral("yyyy-MM-dd HH:mm")));
+}
+
+void BenchLog::begin() {
+    followed_ = keeper_.frame().snapshot;
+    uid_ = freshUid();
+    excerpt_.clear();
+    if (const auto input = session_.recentInput())
+        packing_ = std::async(std::launch::async, [stretches = input->stretches(), rate = input->rateHz()] {
+            return packed(stretches, rate);
+        });
+}
+
+void BenchLog::follow() {
+    const FrozenFrame& frame = keeper_.frame();
+    if (!frame.snapshot) return;
+    kept_ = false;
+    if (frame.snapshot != followed_) begin();
+    if (!draft_) return;
+    if (const Outcome saved = draft_->write(frame, uid_); !saved)
+        emit troubled(QString::fromStdString(saved.error().text));
+}
+
+QByteArray BenchLog::excerpt() {
+    if (packing_.valid()) excerpt_ = packing_.get();
+    return excerpt_;
+}
+
+FrozenFrame BenchLog::frameAs(const QString& machine, const QString& remarks) const {
+    FrozenFrame frame = keeper_.frame();
+    frame.machine = machine.toStdString();
+    frame.remarks = remarks.toStdString();
+    frame.selfCheck = lastCheckLine();
+    return frame;
+}
+
+Result<Store*> BenchLog::store() {
+    if (store_ && !store_->readOnly()) return store_.get();
+    std::optional<Mended> mended;
+    auto opened = openOrMend(path_, mended);
+    if (mended) mended_ = mended->sentence();
+    if (!opened) return opened.error();
+    store_ = std::move(*opened);
+    return store_.get();
+}
+
+std::optional<QString> BenchLog::takeMendedSentence() { return std::exchange(mended_, std::nullopt); }
+
+Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
+    if (!keeper_.frame().snapshot) return Error{"There is nothing to keep yet; the space bar freezes a frame."};
+    const Result<Store*> store = this->store();
+    if (!store) return store.error();
+    Keeping keeping;
+    keeping.kept = {frameAs(machine, remarks), excerpt()};
+    keeping.uid = uid_;
+    const Result<Kept> done = keepFrame(**store, keeping);
+    if (!done) return done;
+    kept_ = true;
+    if (draft_) draft_->clear();
+    emit keptFrame();
+    return done;
+}
+
+}  // namespace trueunit

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <future>
+#include <memory>
+#include <optional>
+
+#include "app/logbook/draft.h"
+#include "app/logbook/keeping.h"
+
+namespace trueunit {
+
+class FrameKeeper;
+class Session;
+
+// Carries the frozen frame into the logbook: takes its sound when it is frozen, saves it against a crash with every
+// change, keeps it on request. The logbook is opened when it is first wanted. Window's thread; packing the sound is
+// done by a thread of its own.
+class BenchLog : public QObject {
+    Q_OBJECT
+
+public:
+    BenchLog(FrameKeeper& keeper, const Session& session, QObject* parent = nullptr);
+    ~BenchLog() override;
+
+    void setPath(const QString& path);  // of the logbook; empty: the usual place
+    const QString& path() const { return path_; }
+
+    // From now on frozen frames are saved against a crash. A frame that a killed program left comes back as the one
+    // that was let go; the sentence says so.
+    std::optional<QString> guardAndRecover();
+
+    // The frozen frame under the machine's name; again: only its notes change.
+    Result<Kept> keep(const QString& machine, const QString& remarks);
+    bool kept() const { return kept_; }  // the frame is in the logbook as it is now
+
+    Result<Store*> store();  // opened, made, brought forward or mended
+    std::optional<QString> takeMendedSentence();
+
+signals:
+    void troubled(const QString& sentence);
+    void keptFrame();
+
+private:
+    void follow();  // the frame has changed
+    void begin();   // another frame
+    QByteArray excerpt();
+    FrozenFrame frameAs(const QString& machine, const QString& remarks) const;
+
+    FrameKeeper& keeper_;
+    const Session& session_;
+    QString path_;
+    std::unique_ptr<Store> store_;
+    std::unique_ptr<Draft> draft_;
+    std::optional<QString> mended_;
+    std::shared_ptr<const Snapshot> followed_;
+    QString uid_;
+    std::future<QByteArray> packing_;
+    QByteArray excerpt_;
+    bool kept_ = false;
+};
+
+}  // namespace trueunit

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/logbook_window.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QComboBox>
+#include <QDateTime>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPainter>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QTimer>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+#include "app/logbook/statement.h"
+#include "app/machine_history.h"
+#include "app/visit_form.h"
+#include "widgets/theme.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kSearchPauseMs = 150;
+constexpr int kId = Qt::UserRole;
+
+}  // namespace
+
+LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
+    : QWidget(parent, Qt::Window),
+      path_(path),
+      search_(new QLineEdit),
+      since_(new QLineEdit),
+      until_(new QLineEdit),
+      finding_(new QComboBox),
+      machines_(new QListWidget),
+      visits_(new QTreeWidget),
+      history_(new MachineHistory),
+      form_(new VisitForm),
+      foot_(new QLabel),
+      searchPause_(new QTimer(this)) {
+    setWindowTitle(tr("Logbook"));
+    build();
+    makeActions();
+    auto store = Store::open(path_);
+    if (failed(store)) return;
+    store_ = std::move(*store);
+    reload();
+}
+
+LogbookWindow::~LogbookWindow() = default;
+
+QWidget* LogbookWindow::searchRow() {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    search_->setPlaceholderText(tr("Search machines, visits and notes (Ctrl+F)"));
+    search_->setAccessibleName(tr("Search"));
+    search_->setClearButtonEnabled(true);
+    since_->setPlaceholderText(tr("since 2026-01-31"));
+    until_->setPlaceholderText(tr("until 2026-12-31"));
+    since_->setAccessibleName(tr("Since this day"));
+    until_->setAccessibleName(tr("Until this day"));
+    finding_->setAccessibleName(tr("Finding"));
+    finding_->addItem(tr("any finding"));
+    for (const char* id : {"in-order",     "contact-offset", "end-offset",      "level-dropout",
+                           "level-stuck",  "level-late",     "wrong-speed",     "unsteady-speed",
+                           "cyclic-drive", "contact-bounce", "contact-scatter", "slow-rise",
+                           "trip-late",    "feed-slip",      "weak-signal",     "hum",
+                           "clipped",      "reversed",       "not-start-stop",  "no-signal"})
+        finding_->addItem(QLatin1String(id));
+    line->addWidget(search_, 3);
+    for (QWidget* w : {static_cast<QWidget*>(since_), static_cast<QWidget*>(until_), static_cast<QWidget*>(finding_)})
+        line->addWidget(w, 1);
+    searchPause_->setSingleShot(true);
+    for (QLineEdit* field : {search_, since_, until_})
+        connect(field, &QLineEdit::textChanged, this, [this] { searchPause_->start(kSearchPauseMs); });
+    connect(finding_, &QComboBox::currentIndexChanged, this, &LogbookWindow::reload);
+    connect(searchPause_, &QTimer::timeout, this, &LogbookWindow::reload);
+    return row;
+}
+
+void LogbookWindow::build() {
+    machines_->setAccessibleName(tr("Machines"));
+    visits_->setAccessibleName(tr("Visits and their frames"));
+    visits_->setHeaderLabels(
+        {tr("visit, frame"), tr("bias %"), tr("gross %"), tr("speed %"), tr("judged"), tr("findings")});
+    visits_->setUniformRowHeights(true);
+    visits_->header()->setDefaultSectionSize(62);
+    visits_->setColumnWidth(0, 190);
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(form_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* page = new QSplitter(Qt::Vertical);
+    page->addWidget(history_);
+    page->addWidget(scroll);
+    page->setStretchFactor(0, 2);
+    page->setStretchFactor(1, 3);
+    auto* sides = new QSplitter;
+    sides->addWidget(machines_);
+    sides->addWidget(visits_);
+    sides->addWidget(page);
+    sides->setSizes({230, 500, 550});
+    sides->setChildrenCollapsible(false);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(searchRow());
+    column->addWidget(sides, 1);
+    foot_->setWordWrap(true);
+    foot_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    column->addWidget(foot_);
+    connect(machines_, &QListWidget::currentRowChanged, this, &LogbookWindow::fillVisits);
+    connect(visits_, &QTreeWidget::currentItemChanged, this, &LogbookWindow::showChosen);
+    connect(visits_, &QTreeWidget::itemActivated, this, &LogbookWindow::openFrame);
+    connect(form_, &VisitForm::edited, this, &LogbookWindow::save);
+}
+
+void LogbookWindow::say(const QString& sentence) { foot_->setText(sentence); }
+QString LogbookWindow::said() const { return foot_->text(); }
+
+void LogbookWindow::reload() {
+    if (!store_) return;
+    form_->saveNow();
+    fillMachines();
+}
+
+void LogbookWindow::showChosen() {
+    const auto id = chosenVisit();
+    if (!store_ || !id) {
+        shownVisit_ = 0;
+        return form_->clear();
+    }
+    if (*id == shownVisit_) return;
+    form_->saveNow();
+    const auto visit = findVisit(*store_, *id);
+    if (failed(visit) || !*visit) return;
+    const auto machine = findMachine(*store_, (*visit)->machine);
+    if (failed(machine) || !*machine) return;
+    shownVisit_ = *id;
+    form_->show(**machine, **visit);
+}
+
+void LogbookWindow::save() {
+    if (!store_ || shownVisit_ == 0) return;
+    WriteTransaction transaction(*store_);
+    if (failed(transaction.begun())) return;
+    Visit visit = form_->visit();
+    Machine machine = form_->machine();
+    visit.changed = machine.changed = QDateTime::currentSecsSinceEpoch();
+    if (failed(saveMachine(*store_, machine)) || failed(saveVisit(*store_, visit))) return;
+    if (failed(transaction.commit())) return;
+    for (int i = 0; i < visits_->topLevelItemCount(); ++i)
+        if (visits_->topLevelItem(i)->data(0, kId).toLongLong() == visit.id)
+            visits_->topLevelItem(i)->setText(0, titleOf(visit));
+    say(tr("Saved."));
+}
+
+void LogbookWindow::chooseMachine(const QString& name) {
+    if (!store_) return;
+    const auto machine = findMachineByName(*store_, name);
+    if (!machine || !*machine) return;
+    for (int i = 0; i < machines_->count(); ++i)
+        if (machines_->item(i)->data(kId).toLongLong() == (*machine)->id) machines_->setCurrentRow(i);
+}
+
+std::optional<qint64> LogbookWindow::chosenMachine() const {
+    const QListWidgetItem* item = machines_->currentItem();
+    return item ? std::optional<qint64>(item->data(kId).toLongLong()) : std::nullopt;
+}
+
+std::optional<qint64> LogbookWindow::chosenVisit() const {
+    const QTreeWidgetItem* item = visits_->currentItem();
+    if (!item) return std::nullopt;
+    return (item->parent() ? item->parent() : item)->data(0, kId).toLongLong();
+}
+
+std::optional<qint64> LogbookWindow::chosenFrame() const {
+    const QTreeWidgetItem* item = visits_->currentItem();
+    if (!item || !item->parent()) return std::nullopt;
+    return item->data(0, kId).toLongLong();
+}
+
+void LogbookWindow::closeEvent(QCloseEvent* event) {
+    form_->saveNow();
+    event->accept();
+}
+
+void LogbookWindow::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), theme::kPaper); }
+
+}  // namespace trueunit

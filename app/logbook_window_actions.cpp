@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The keys of the logbook's window, and what leaves and enters it: reports, exports, imports.
+#include <QAction>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QStandardPaths>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/frame_window.h"
+#include "app/keys_help.h"
+#include "app/logbook/readings_export.h"
+#include "app/logbook/statement.h"
+#include "app/logbook/visit_archive.h"
+#include "app/logbook_window.h"
+#include "app/save_text.h"
+#include "app/visit_form.h"
+#include "app/visit_report.h"
+
+namespace trueunit {
+
+QAction* LogbookWindow::act(const QString& name, const QString& what, const QKeySequence& key,
+                            void (LogbookWindow::*slot)()) {
+    auto* action = new QAction(name, this);
+    action->setStatusTip(what);
+    action->setToolTip(QStringLiteral("%1 (%2)").arg(what, key.toString(QKeySequence::NativeText)));
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, slot);
+    addAction(action);
+    return action;
+}
+
+void LogbookWindow::makeActions() {
+    act(tr("Search"), tr("To the search"), {Qt::CTRL | Qt::Key_F}, &LogbookWindow::focusSearch);
+    const QList<QAction*> buttons = {
+        act(tr("Open frame"), tr("Open the chosen frame as it was, and measure it again"), {Qt::CTRL | Qt::Key_Return},
+            &LogbookWindow::openFrame),
+        act(tr("Before"), tr("The chosen frame shows the machine before the repair"), {Qt::CTRL | Qt::Key_1},
+            &LogbookWindow::markBefore),
+        act(tr("After"), tr("The chosen frame shows the machine after the repair"), {Qt::CTRL | Qt::Key_2},
+            &LogbookWindow::markAfter),
+        act(tr("Report\u2026"), tr("Write the report of the chosen visit, PNG or PDF"), {Qt::CTRL | Qt::Key_R},
+            &LogbookWindow::askReport),
+        act(tr("Export\u2026"), tr("Export the chosen visit: archive, CSV or JSON"), {Qt::CTRL | Qt::Key_E},
+            &LogbookWindow::askExport),
+        act(tr("Import\u2026"), tr("Take in the archive of a visit"), {Qt::CTRL | Qt::Key_I},
+            &LogbookWindow::askImport),
+        act(tr("Keys"), tr("List the keys of this window"), {Qt::Key_F1}, &LogbookWindow::showKeys)};
+    auto* row = new QHBoxLayout;
+    for (QAction* action : buttons) {
+        auto* button = new QToolButton;
+        button->setDefaultAction(action);
+        button->setAccessibleName(action->statusTip());
+        row->addWidget(button);
+    }
+    row->addStretch(1);
+    static_cast<QVBoxLayout*>(layout())->insertLayout(1, row);
+    connect(act(tr("Close"), tr("Close the logbook; what was typed is saved"), {Qt::Key_Escape},
+                &LogbookWindow::focusSearch),
+            &QAction::triggered, this, &QWidget::close);
+}
+
+void LogbookWindow::focusSearch() { search_->setFocus(); }
+void LogbookWindow::markBefore() { mark(FrameRole::before); }
+void LogbookWindow::markAfter() { mark(FrameRole::after); }
+
+// One frame of a visit is before, one after; the same mark again takes it away.
+void LogbookWindow::mark(FrameRole role) {
+    const auto frame = chosenFrame();
+    const auto visit = chosenVisit();
+    if (!store_ || !frame || !visit) return say(tr("Choose a frame first."));
+    const auto rows = framesOf(*store_, *visit);
+    if (failed(rows)) return;
+    WriteTransaction transaction(*store_);
+    if (failed(transaction.begun())) return;
+    for (const FrameRow& row : *rows) {
+        if (row.role != role && row.id != *frame) continue;
+        const FrameRole now = row.id == *frame && row.role != role ? role : FrameRole::none;
+        if (failed(setRole(*store_, row.id, now))) return;
+    }
+    if (failed(transaction.commit())) return;
+    fillVisits();
+}
+
+void LogbookWindow::openFrame() {
+    const auto id = chosenFrame();
+    if (!store_ || !id) return;
+    auto kept = readFrame(*store_, *id);
+    if (failed(kept)) return;
+    auto* window = new FrameWindow(std::move(*kept), this);
+    window->setAttribute(Qt::WA_DeleteOnClose);
+    window->show();
+}
+
+Outcome LogbookWindow::writeReportTo(const QString& path, bool letter) {
+    const auto visit = chosenVisit();
+    if (!store_ || !visit) return Error{"Choose a visit first."};
+    form_->saveNow();
+    const auto story = readVisitStory(*store_, *visit);
+    if (!story) return story.error();
+    return writeVisitReport(*story, letter ? Paper::letter : Paper::a4, path);
+}
+
+void LogbookWindow::askReport() {
+    const QString pdfA4 = tr("PDF, A4 (*.pdf)"), pngA4 = tr("PNG, A4 (*.png)");
+    const QString pdfLetter = tr("PDF, Letter (*.pdf)"), pngLetter = tr("PNG, Letter (*.png)");
+    QString kind;
+    QString path = QFileDialog::getSaveFileName(
+        this, tr("Write the report of the visit to"),
+        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QStringLiteral("/visit.pdf"),
+        QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
+    if (path.isEmpty()) return;
+    const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");
+    if (!path.endsWith(QStringLiteral(".png")) && !path.endsWith(QStringLiteral(".pdf"))) path += suffix;
+    if (const Outcome written = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(written))
+        say(tr("The report is in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void LogbookWindow::askExport() {
+    const auto visit = chosenVisit();
+    if (!store_ || !visit) return say(tr("Choose a visit first."));
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Export the visit to"),
+        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QStringLiteral("/visit.zip"),
+        tr("The whole visit (*.zip);;Readings as a table (*.csv);;Readings as JSON (*.json)"));
+    if (path.isEmpty()) return;
+    form_->saveNow();
+    Outcome written = done();
+    if (path.endsWith(QStringLiteral(".csv")) || path.endsWith(QStringLiteral(".json"))) {
+        FrameFilter all;
+        all.visit = visit;
+        all.limit = 1000000;
+        const auto found = findFrames(*store_, all);
+        if (failed(found)) return;
+        const auto text = path.endsWith(QStringLiteral(".csv")) ? readingsCsv(*store_, found->frames)
+                                                                : readingsJson(*store_, found->frames);
+        if (failed(text)) return;
+        written = saveText(path, *text);
+    } else {
+        written = writeVisitArchive(*store_, *visit, path);
+    }
+    if (!failed(written)) say(tr("The visit is in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void LogbookWindow::askImport() {
+    if (!store_) return;
+    const QString path = QFileDialog::getOpenFileName(this, tr("Take in the archive of a visit"), {},
+                                                      tr("Archives of visits (*.zip);;All files (*)"));
+    if (path.isEmpty()) return;
+    const auto imported = importVisitArchive(*store_, path);
+    if (failed(imported)) return;
+    reload();
+    chooseMachine(imported->machine);
+    say(tr("%1 new frames of %2; %3 were here already.")
+            .arg(imported->framesNew)
+            .arg(imported->machine)
+            .arg(imported->framesThere));
+}
+
+void LogbookWindow::showKeys() {
+    KeysHelp(actions(),
+             {{QStringLiteral("Enter"), tr("On a frame: open it")},
+              {QStringLiteral("Tab"), tr("From the machines to the visits and their words")}},
+             this)
+        .exec();
+}
+
+}  // namespace trueunit

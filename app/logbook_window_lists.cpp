@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The lists of the logbook's window: which machines, visits and frames are shown.
+#include <QComboBox>
+#include <QDateTime>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QTreeWidget>
+#include <map>
+
+#include "app/logbook_window.h"
+#include "app/machine_history.h"
+#include "app/visit_form.h"
+#include "widgets/theme.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kMostFrames = 2000;  // of one machine; the search narrows further
+constexpr int kId = Qt::UserRole;
+
+QString day(qint64 secondsUtc) {
+    return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
+}
+
+QString percent(const std::optional<double>& v, bool sign) {
+    if (!v) return QStringLiteral("\u2014");
+    return sign ? signedNumber(*v, 1) : number(*v, 1);
+}
+
+QTreeWidgetItem* frameItem(const FrameRow& row) {
+    const QString time = QDateTime::fromSecsSinceEpoch(row.taken).toString(QStringLiteral("HH:mm:ss"));
+    auto* item =
+        new QTreeWidgetItem({roleName(row.role).isEmpty() ? time : time + QStringLiteral(", ") + roleName(row.role),
+                             percent(row.bias, true), percent(row.gross, false), percent(row.speedError, true),
+                             !row.within   ? QStringLiteral("open")
+                             : *row.within ? QStringLiteral("in")
+                                           : QStringLiteral("OUT"),
+                             row.findings.join(QStringLiteral(", "))});
+    item->setData(0, kId, row.id);
+    for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
+    if (row.within && !*row.within) item->setForeground(4, theme::kOut);
+    return item;
+}
+
+}  // namespace
+
+QString LogbookWindow::titleOf(const Visit& visit) {
+    QString title = day(visit.opened);
+    if (visit.repaired) title += QStringLiteral("  repaired");
+    if (visit.result.trimmed().isEmpty()) title += QStringLiteral("  open");
+    return title;
+}
+
+FrameFilter LogbookWindow::filter() const {
+    FrameFilter f;
+    f.text = search_->text();
+    if (finding_->currentIndex() > 0) f.finding = finding_->currentText();
+    const QDate since = QDate::fromString(since_->text().trimmed(), Qt::ISODate);
+    const QDate until = QDate::fromString(until_->text().trimmed(), Qt::ISODate);
+    if (since.isValid()) f.fromUtc = since.startOfDay().toSecsSinceEpoch();
+    if (until.isValid()) f.beforeUtc = until.addDays(1).startOfDay().toSecsSinceEpoch();
+    f.limit = kMostFrames;
+    return f;
+}
+
+void LogbookWindow::fillMachines() {
+    const auto before = chosenMachine();
+    const auto all = listMachines(*store_, search_->text());
+    if (failed(all)) return;
+    {
+        const QSignalBlocker quiet(machines_);
+        machines_->clear();
+        for (const MachineSummary& m : *all) {
+            QString text = m.machine.name;
+            if (!m.machine.mark.isEmpty()) text += QStringLiteral(" \u00b7 ") + m.machine.mark;
+            text += QStringLiteral("\n%1, %2%3")
+                        .arg(counted(m.visits, tr("visit"), tr("visits")), counted(m.frames, tr("frame"), tr("frames")),
+                             m.lastTaken ? tr(", last ") + day(m.lastTaken) : QString());
+            auto* item = new QListWidgetItem(text, machines_);
+            item->setData(kId, m.machine.id);
+            if (before == m.machine.id) machines_->setCurrentItem(item);
+        }
+        if (!machines_->currentItem() && machines_->count() > 0) machines_->setCurrentRow(0);
+    }
+    if (all->empty())
+        say(search_->text().isEmpty() ? tr("The logbook is empty; K in the bench window keeps what it shows.")
+                                      : tr("Nothing in the logbook fits."));
+    fillVisits();
+}
+
+void LogbookWindow::fillVisits() {
+    form_->saveNow();
+    const auto machine = chosenMachine();
+    const auto frameBefore = chosenFrame();
+    const auto visitBefore = chosenVisit();
+    std::vector<VisitHistory> histories;
+    {
+        const QSignalBlocker quiet(visits_);
+        visits_->clear();
+        if (machine) {
+            FrameFilter wanted = filter();
+            wanted.machine = machine;
+            const auto visits = visitsOf(*store_, *machine);
+            const auto found = findFrames(*store_, wanted);
+            if (failed(visits) || failed(found)) return;
+            std::map<qint64, std::vector<FrameRow>> frames;
+            for (auto it = found->frames.rbegin(); it != found->frames.rend(); ++it)
+                frames[it->row.visit].push_back(it->row);
+            const bool narrowed = found->all > 0 && (wanted.fromUtc || wanted.beforeUtc || !wanted.finding.isEmpty());
+            for (const Visit& visit : *visits) {
+                if (narrowed && frames[visit.id].empty()) continue;
+                auto* item = new QTreeWidgetItem(visits_, {titleOf(visit)});
+                item->setData(0, kId, visit.id);
+                item->setToolTip(0, visit.complaint);
+                QFont strong = item->font(0);
+                strong.setWeight(QFont::DemiBold);
+                item->setFont(0, strong);
+                for (const FrameRow& row : frames[visit.id]) {
+                    auto* frame = frameItem(row);
+                    item->addChild(frame);
+                    if (frameBefore == row.id) visits_->setCurrentItem(frame);
+                }
+                item->setExpanded(true);
+                if (!frameBefore && visitBefore == visit.id) visits_->setCurrentItem(item);
+                histories.insert(histories.begin(), {visit, frames[visit.id]});
+            }
+            say(found->all > kMostFrames ? tr("The newest %1 of %2 frames are shown; narrow the search for others.")
+                                               .arg(kMostFrames)
+                                               .arg(found->all)
+                                         : tr("%1 in %2. Enter opens a frame, F1 lists the keys.")
+                                               .arg(counted(found->all, tr("frame"), tr("frames")), path_));
+        }
+        if (!visits_->currentItem() && visits_->topLevelItemCount() > 0)
+            visits_->setCurrentItem(visits_->topLevelItem(0));
+    }
+    history_->show(histories);
+    showChosen();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/machine_history.h"
+
+#include <qcustomplot.h>
+
+#include <QDateTime>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "widgets/plot_style.h"
+#include "widgets/theme.h"
+
+namespace trueunit {
+
+struct MachineHistory::Row {
+    const char* name;
+    std::optional<double> FrameRow::*value;
+    bool bothSides;  // the scale goes from minus to plus
+    double least;    // half height of the scale at least, percent
+};
+
+namespace {
+
+constexpr double kSpread = 0.5;  // of a visit's column: from its first frame to its last
+constexpr int kMostLabels = 8;
+constexpr int kLeft = 78, kRight = 12;
+
+double placeOf(std::size_t visit, std::size_t frame, std::size_t frames) {
+    const double part = frames < 2 ? 0.0 : double(frame) / double(frames - 1) - 0.5;
+    return double(visit) + kSpread * part;
+}
+
+QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, bool filled) {
+    QCPGraph* graph = plot.addGraph(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
+    graph->setLineStyle(QCPGraph::lsNone);
+    graph->setScatterStyle({QCPScatterStyle::ssCircle, theme::pen(theme::kInk, 1.3),
+                            filled ? QBrush(theme::kInk) : QBrush(theme::kPanel), 7.0});
+    return graph;
+}
+
+}  // namespace
+
+MachineHistory::MachineHistory(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+    dressPlot(*plot_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(plot_);
+    setMinimumHeight(220);
+    setAccessibleName(tr("Bias, distortion and speed over the visits"));
+}
+
+void MachineHistory::ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled) {
+    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
+    const std::size_t each = std::max<std::size_t>(1, (visits.size() + kMostLabels - 1) / kMostLabels);
+    for (std::size_t i = 0; i < visits.size(); i += each)
+        ticker->addTick(double(i), QDateTime::fromSecsSinceEpoch(visits[i].visit.opened).toString("yyyy-MM-dd"));
+    QCPAxis* axis = rect.axis(QCPAxis::atBottom);
+    axis->setTicker(ticker);
+    axis->setTickLabels(labelled);
+    axis->setRange(-0.6, std::max(0.6, double(visits.size()) - 0.4));
+}
+
+void MachineHistory::markRepairs(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool named) {
+    for (std::size_t i = 0; i < visits.size(); ++i) {
+        if (!visits[i].visit.repaired) continue;
+        auto* line = new QCPItemStraightLine(plot_);
+        line->setClipAxisRect(&rect);
+        for (QCPItemPosition* p : {line->point1, line->point2})
+            p->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
+        line->point1->setCoords(double(i), 0.0);
+        line->point2->setCoords(double(i), 1.0);
+        line->setPen(QPen(theme::kBlue, 1.0, Qt::DashLine));
+        if (!named) continue;
+        auto* word = new QCPItemText(plot_);
+        word->setText(tr("repaired"));
+        word->setFont(theme::text(theme::kSmallPx));
+        word->setColor(theme::kBlue);
+        word->setClipToAxisRect(false);
+        word->position->setTypeX(QCPItemPosition::ptPlotCoords);
+        word->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        word->position->setAxisRect(&rect);
+        word->position->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
+        word->position->setCoords(double(i), -0.14);
+    }
+}
+
+void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, const Row& row) {
+    QCPAxis* y = rect.axis(QCPAxis::atLeft);
+    QCPGraph* line = plot_->addGraph(rect.axis(QCPAxis::atBottom), y);
+    line->setPen(theme::pen(theme::kSecondary));
+    QCPGraph *first = dots(*plot_, rect, false), *last = dots(*plot_, rect, true);
+    double most = row.least;
+    for (std::size_t v = 0; v < visits.size(); ++v) {
+        const auto& frames = visits[v].frames;
+        for (std::size_t f = 0; f < frames.size(); ++f) {
+            const auto& value = frames[f].*row.value;
+            if (!value) continue;
+            const double x = placeOf(v, f, frames.size());
+            most = std::max(most, 1.15 * std::abs(*value));
+            line->addData(x, *value);
+            if (f == 0 && frames.size() > 1) first->addData(x, *value);
+            if (f + 1 == frames.size()) last->addData(x, *value);
+        }
+        line->addData(double(v) + 0.5, std::nan(""));  // visits are not joined: nobody knows what was between
+    }
+    y->setRange(row.bothSides ? -most : 0.0, most);
+    y->ticker()->setTickCount(3);
+    y->setLabel(QLatin1String(row.name));
+    y->setLabelFont(theme::text(theme::kSmallPx));
+    y->setLabelColor(theme::kSecondary);
+}
+
+void MachineHistory::show(const std::vector<VisitHistory>& visits) {
+    static const Row rows[] = {{"bias %", &FrameRow::bias, true, 5.0},
+                               {"gross %", &FrameRow::gross, false, 10.0},
+                               {"speed %", &FrameRow::speedError, true, 0.75}};
+    plot_->clearItems();
+    plot_->clearGraphs();
+    plot_->plotLayout()->clear();
+    int at = 0;
+    for (const Row& row : rows) {
+        auto* rect = new QCPAxisRect(plot_);
+        rect->setAutoMargins(QCP::msNone);
+        const bool last = at == 2;
+        rect->setMargins(QMargins(kLeft, at == 0 ? 20 : 6, kRight, last ? 24 : 4));
+        rect->setMinimumSize(50, 30);
+        plot_->plotLayout()->addElement(at, 0, rect);
+        for (QCPAxis* axis : rect->axes()) {
+            axis->setTickLabelFont(theme::text(theme::kSmallPx));
+            axis->setTickLabelColor(theme::kSecondary);
+            axis->setBasePen(Qt::NoPen);
+            axis->setTickPen(Qt::NoPen);
+            axis->setSubTickPen(Qt::NoPen);
+            axis->grid()->setPen(theme::pen(theme::kHairline));
+            axis->grid()->setZeroLinePen(theme::pen(theme::kSecondary, 0.8));
+        }
+        rect->axis(QCPAxis::atBottom)->grid()->setVisible(false);
+        ruleVisits(*rect, visits, last);
+        markRepairs(*rect, visits, at == 0);
+        drawRow(*rect, visits, row);
+        ++at;
+    }
+    plot_->replot();
+}
+
+}  // namespace trueunit

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/logbook/frames.h"
+#include "app/logbook/visits.h"
+
+class QCPAxisRect;
+class QCustomPlot;
+
+namespace trueunit {
+
+struct VisitHistory {
+    Visit visit;
+    std::vector<FrameRow> frames;  // in the order they were taken
+};
+
+// Bias, gross distortion and speed of a machine over its visits, oldest at the left; each visit has a column of the
+// same width, its first frame an open ring, its last a filled one. Repairs are ruled and named. Window thread.
+class MachineHistory : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MachineHistory(QWidget* parent = nullptr);
+
+    void show(const std::vector<VisitHistory>& visits);  // oldest first
+    using QWidget::show;
+
+private:
+    struct Row;
+    void drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, const Row& row);
+    void markRepairs(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool named);
+    void ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled);
+
+    QCustomPlot* plot_;
+};
+
+}  // namespace trueunit

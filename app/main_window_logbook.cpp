@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window and the logbook: one key keeps the frozen frame, another opens the book.
+#include <QAction>
+
+#include "app/bench_log.h"
+#include "app/logbook_window.h"
+#include "app/machine_bar.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/top_bar.h"
+
+namespace trueunit {
+
+void MainWindow::makeLogActions() {
+    act(tr("Keep"), tr("Keep the frozen frame, or this moment, in the logbook"), {Qt::Key_K},
+        [this] { (void)static_cast<bool>(keepInLog()); });
+    act(tr("Logbook"), tr("Open the logbook: machines, visits, frames"), {Qt::CTRL | Qt::Key_L},
+        [this] { openLogbook(); });
+    connect(log_, &BenchLog::troubled, messages_, &MessageLine::warn);
+}
+
+void MainWindow::startLog(const QString& path) {
+    log_->setPath(path);
+    if (const auto recovered = log_->guardAndRecover()) messages_->warn(*recovered);
+}
+
+Outcome MainWindow::keepInLog() {
+    const bool wasLive = !keeper_.frozen();
+    if (wasLive) toggleFreeze();
+    if (!keeper_.frozen()) return Error{"There is nothing to keep yet."};
+    const Result<Kept> kept = log_->keep(bar_->machine().machine(), remarks_);
+    if (wasLive && kept) keeper_.release();
+    if (!kept) {
+        messages_->warn(QString::fromStdString(kept.error().text));
+        return kept.error();
+    }
+    if (const auto mended = log_->takeMendedSentence())
+        messages_->warn(*mended);
+    else
+        messages_->say(
+            kept->again ? tr("The notes of frame %1 in the logbook were brought up to date.").arg(kept->frame)
+            : kept->newVisit
+                ? tr("Kept as frame %1, the first of a new visit; Ctrl+L opens the logbook.").arg(kept->frame)
+                : tr("Kept as frame %1 of visit %2; Ctrl+L opens the logbook.").arg(kept->frame).arg(kept->visit));
+    return done();
+}
+
+void MainWindow::openLogbook() {
+    const Result<Store*> store = log_->store();
+    if (!store) return messages_->warn(QString::fromStdString(store.error().text));
+    if (const auto mended = log_->takeMendedSentence()) messages_->warn(*mended);
+    if (logbook_ && logbook_->path() != log_->path()) {
+        delete logbook_;
+        logbook_ = nullptr;
+    }
+    if (!logbook_) {
+        logbook_ = new LogbookWindow(log_->path(), this);
+        connect(log_, &BenchLog::keptFrame, logbook_, &LogbookWindow::reload);
+    }
+    logbook_->chooseMachine(bar_->machine().machine());
+    logbook_->show();
+    logbook_->raise();
+    logbook_->activateWindow();
+}
+
+}  // namespace trueunit

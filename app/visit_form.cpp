@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/visit_form.h"
+
+#include <QCheckBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QTimer>
+
+namespace trueunit {
+
+namespace {
+
+constexpr int kPauseMs = 700;
+
+QPlainTextEdit* textField(const QString& name, const QString& hint, int lines) {
+    auto* field = new QPlainTextEdit;
+    field->setAccessibleName(name);
+    field->setPlaceholderText(hint);
+    field->setTabChangesFocus(true);
+    field->setFixedHeight(field->fontMetrics().lineSpacing() * lines + 14);
+    return field;
+}
+
+QLineEdit* lineField(const QString& name, const QString& hint) {
+    auto* field = new QLineEdit;
+    field->setAccessibleName(name);
+    field->setPlaceholderText(hint);
+    return field;
+}
+
+}  // namespace
+
+VisitForm::VisitForm(QWidget* parent)
+    : QWidget(parent),
+      complaint_(textField(tr("Complaint"), tr("what it came for"), 2)),
+      work_(textField(tr("Work done"), tr("what was found and done"), 3)),
+      remarks_(textField(tr("About the machine"), tr("what holds for every visit"), 2)),
+      parts_(lineField(tr("Parts"), tr("renewed or made"))),
+      oil_(lineField(tr("Oil and grease"), tr("where and what; contacts are not oiled"))),
+      result_(lineField(tr("Result"), tr("how it left; ends the visit"))),
+      mark_(lineField(tr("Owner's mark"), tr("inventory number"))),
+      card_(lineField(tr("Card"), tr("code, speed, stop, motor, gears"))),
+      repaired_(new QCheckBox(tr("Re&paired on this visit"))),
+      pause_(new QTimer(this)) {
+    auto* form = new QFormLayout(this);
+    form->setContentsMargins(0, 0, 0, 0);
+    form->setVerticalSpacing(5);
+    const auto row = [&](const QString& label, QWidget* field) { form->addRow(label, field); };
+    row(tr("&Complaint"), complaint_);
+    row(tr("&Work done"), work_);
+    row(tr("Par&ts"), parts_);
+    row(tr("&Oil, grease"), oil_);
+    row(tr("R&esult"), result_);
+    form->addRow(QString(), repaired_);
+    row(tr("Owner's mar&k"), mark_);
+    row(tr("Car&d"), card_);
+    row(tr("M&achine"), remarks_);
+    pause_->setSingleShot(true);
+    connect(pause_, &QTimer::timeout, this, &VisitForm::edited);
+    for (QPlainTextEdit* field : {complaint_, work_, remarks_})
+        connect(field, &QPlainTextEdit::textChanged, this, &VisitForm::touch);
+    for (QLineEdit* field : {parts_, oil_, result_, mark_, card_}) {
+        connect(field, &QLineEdit::textChanged, this, &VisitForm::touch);
+        connect(field, &QLineEdit::editingFinished, this, &VisitForm::saveNow);
+    }
+    connect(repaired_, &QCheckBox::toggled, this, &VisitForm::touch);
+    setEnabled(false);
+}
+
+void VisitForm::touch() {
+    if (!filling_) pause_->start(kPauseMs);
+}
+
+void VisitForm::saveNow() {
+    if (!pause_->isActive()) return;
+    pause_->stop();
+    emit edited();
+}
+
+void VisitForm::show(const Machine& machine, const Visit& visit) {
+    saveNow();
+    filling_ = true;
+    machine_ = machine;
+    visit_ = visit;
+    complaint_->setPlainText(visit.complaint);
+    work_->setPlainText(visit.workDone);
+    remarks_->setPlainText(machine.remarks);
+    parts_->setText(visit.parts);
+    oil_->setText(visit.oil);
+    result_->setText(visit.result);
+    mark_->setText(machine.mark);
+    card_->setText(machine.card);
+    repaired_->setChecked(visit.repaired);
+    setEnabled(true);
+    filling_ = false;
+}
+
+void VisitForm::clear() {
+    show({}, {});
+    setEnabled(false);
+}
+
+Visit VisitForm::visit() const {
+    Visit v = visit_;
+    v.complaint = complaint_->toPlainText();
+    v.workDone = work_->toPlainText();
+    v.parts = parts_->text();
+    v.oil = oil_->text();
+    v.result = result_->text();
+    v.repaired = repaired_->isChecked();
+    return v;
+}
+
+Machine VisitForm::machine() const {
+    Machine m = machine_;
+    m.mark = mark_->text();
+    m.card = card_->text();
+    m.remarks = remarks_->toPlainText();
+    return m;
+}
+
+void VisitForm::focusComplaint() { complaint_->setFocus(); }
+
+}  // namespace trueunit

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The logbook's window and the key that keeps a frame; with TRUEUNIT_PICTURES=folder it leaves pictures to look at.
+#include "app/logbook_window.h"
+
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QTableWidget>
+#include <QTest>
+#include <QTreeWidget>
+
+#include "app/bench_log.h"
+#include "app/frame_window.h"
+#include "app/logbook/excerpt_flac.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/session.h"
+#include "tests/logbook/logbook_rig.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace trueunit;
+using test::keepingOf;
+using test::opened;
+
+namespace {
+
+constexpr qint64 kMorning = 1795600000;
+constexpr qint64 kDay = 86400;
+
+void picture(QWidget& widget, const char* name) {
+    const QByteArray folder = qgetenv("TRUEUNIT_PICTURES");
+    if (!folder.isEmpty()) widget.grab().save(QString::fromLocal8Bit(folder) + "/" + name + ".png");
+}
+
+class LogbookWindowTest : public testing::Test {
+protected:
+    QString book() const { return QString::fromStdString(folder_.file("book.sqlite")); }
+
+    // Three visits of one machine, each with a frame before and one after, and one of another.
+    void fill() const {
+        const auto store = opened(book());
+        const double biases[] = {7.3, 0.4, 1.8, 0.9, -6.1, 0.2};
+        for (int i = 0; i < 6; ++i) {
+            Keeping k = keepingOf("Skerry 2", kMorning + (i / 2) * 40 * kDay + (i % 2) * 1800);
+            auto s = std::make_shared<Snapshot>(*k.kept.frame.snapshot);
+            s->reading.distortion.biasPercent->value = biases[i];
+            s->reading.distortion.grossPercent = std::abs(biases[i]) + 1.6;
+            s->reading.speed.errorPercent->value = 0.3 - 0.07 * i;
+            s->reading.verdict.within = i % 2 == 1;
+            k.kept.frame.snapshot = s;
+            k.role = i % 2 == 0 ? FrameRole::before : FrameRole::after;
+            const auto kept = keepFrame(*store, k);
+            ASSERT_TRUE(kept);
+            Visit v = **findVisit(*store, kept->visit);
+            v.complaint = "Garbles at the far end.";
+            v.workDone = "Contact gap set, eccentric turned.";
+            v.repaired = i < 4;
+            if (i % 2 == 1) v.result = "In limits.";
+            ASSERT_TRUE(saveVisit(*store, v));
+        }
+        ASSERT_TRUE(keepFrame(*store, keepingOf("Holm 1", kMorning)));
+    }
+
+    const test::TemporaryFolder folder_;
+};
+
+}  // namespace
+
+TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
+    fill();
+    LogbookWindow window(book());
+    window.resize(1366, 768);
+    window.show();
+    window.chooseMachine("skerry 2");
+    EXPECT_EQ(window.machines().count(), 2);
+    ASSERT_EQ(window.visits().topLevelItemCount(), 3);
+    EXPECT_EQ(window.visits().topLevelItem(0)->childCount(), 2);
+    QTest::qWait(50);
+    picture(window, "logbook-1366x768");
+    window.resize(1440, 900);
+    QTest::qWait(50);
+    picture(window, "logbook-1440x900");
+
+    auto* complaint = window.findChild<QPlainTextEdit*>();
+    ASSERT_TRUE(complaint);
+    complaint->setPlainText(QString::fromUtf8("Verst\u00fcmmelt \u96e8"));
+    window.close();
+    const auto store = opened(book());
+    EXPECT_EQ(visitsOf(*store, 1)->front().complaint, QString::fromUtf8("Verst\u00fcmmelt \u96e8"));
+
+    ASSERT_TRUE(window.writeReportTo(QString::fromStdString(folder_.file("v.png")), true));
+    EXPECT_TRUE(QFile::exists(QString::fromStdString(folder_.file("v.png"))));
+}
+
+TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothReadings) {
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    MainWindow window(session);
+    window.startLog(book());
+    window.show();
+    QElapsedTimer clock;
+    for (clock.start(); clock.elapsed() < 20000 && (!session.latest() || session.latest()->traces.size() < 20);)
+        QTest::qWait(50);
+    QTest::keyClick(&window, Qt::Key_K);
+    EXPECT_TRUE(window.messages().sentence().contains("Kept as frame 1")) << window.messages().sentence().toStdString();
+    EXPECT_FALSE(window.keeper().frozen()) << "measuring goes on";
+
+    const auto store = opened(book());
+    auto kept = readFrame(*store, 1);
+    ASSERT_TRUE(kept) << kept.error().text;
+    EXPECT_FALSE(kept->excerptFlac.isEmpty());
+    const double then = kept->frame.snapshot->reading.distortion.biasPercent->value;
+    FrameWindow frame(std::move(*kept));
+    frame.resize(1366, 768);
+    frame.show();
+    for (clock.start(); clock.elapsed() < 20000 && !frame.measured();) QTest::qWait(50);
+    ASSERT_TRUE(frame.measured());
+    QTest::qWait(50);
+    picture(frame, "frame-1366x768");
+    EXPECT_TRUE(frame.table().item(0, 1)->text().startsWith(then < 0 ? QString::fromUtf8("\u2212") : "+"));
+    EXPECT_FALSE(frame.table().item(0, 2)->text().isEmpty());
+}
+
+TEST_F(LogbookWindowTest, ALogbookThatCannotBeOpenedIsOneSentence) {
+    QFile bad(book());
+    ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
+    bad.write("no database at all, but long enough");
+    bad.close();
+    LogbookWindow window(book());
+    EXPECT_TRUE(window.said().endsWith('.'));
+    EXPECT_TRUE(window.said().contains("damaged")) << window.said().toStdString();
+}
