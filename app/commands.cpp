@@ -14,6 +14,7 @@
 #include "app/report_page.h"
 #include "core/measure/clock_trim.h"
 #include "core/recording_run.h"
+#include "core/report/judge.h"
 #include "core/report/reading_json.h"
 #include "core/report/reading_text.h"
 #include "core/simulate/scenario_signal.h"
@@ -32,8 +33,7 @@ void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), s
 
 int exitCode(const Reading& reading) {
     if (!reading.valid()) return kNoReading;
-    if (reading.verdict.within) return *reading.verdict.within ? kInLimits : kOutOfLimits;
-    return reading.verdict.judged.empty() ? kInLimits : kNoReading;  // open: neither is shown
+    return plainVerdict(reading).within.value_or(true) ? kInLimits : kOutOfLimits;
 }
 
 QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }

@@ -65,8 +65,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       messages_(new MessageLine),
       panels_(new BenchPanels),
       editor_(new NoteEditor(&panels_->grid())),
-      ear_(new Ear(session, this)),
-      log_(new BenchLog(keeper_, session_, this)) {
+      log_(new BenchLog(keeper_, session_, this)),
+      ear_(new Ear(session, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
     QApplication::setFont(theme::text(theme::kTextPx));

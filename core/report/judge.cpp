@@ -90,6 +90,22 @@ const JudgedReading* judged(const Verdict& verdict, const std::string& key) {
     return found == verdict.judged.end() ? nullptr : &*found;
 }
 
+PlainVerdict plainVerdict(const Reading& r) {
+    const auto value = [&r](const std::string& key) {
+        const auto of = [](const std::optional<Measured>& m) { return m ? std::abs(m->value) : 0.0; };
+        if (key == "error_percent") return of(r.speed.errorPercent);
+        if (key == "gross_percent") return r.distortion.grossPercent.value_or(0.0);
+        if (key == "synchronous_percent") return r.distortion.synchronousPercent.value_or(0.0);
+        return of(key == "end_percent" ? r.distortion.endPercent : r.distortion.biasPercent);
+    };
+    PlainVerdict plain{r.verdict.within, r.verdict.exceeded};
+    for (const JudgedReading& j : r.verdict.judged)
+        if (j.judgement == Judgement::open && value(j.key) > j.limit) plain.exceeded.push_back(j.key);
+    if (!plain.within && !r.verdict.judged.empty()) plain.within = plain.exceeded.empty();
+    if (!plain.exceeded.empty()) plain.within = false;
+    return plain;
+}
+
 std::string judgementWords(const JudgedReading& j) {
     if (j.judgement == Judgement::in) return "in";
     if (j.judgement == Judgement::out) return "out";

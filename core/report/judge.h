@@ -30,6 +30,13 @@ Verdict judgeReading(const Reading& reading, const Limits& limits, const Instrum
 
 const JudgedReading* judged(const Verdict& verdict, const std::string& key);  // nullptr: not judged
 
+// The verdict for those who need a yes or no, such as an exit code: what is open counts by its value alone.
+struct PlainVerdict {
+    std::optional<bool> within;  // empty: nothing was judged
+    std::vector<std::string> exceeded;
+};
+PlainVerdict plainVerdict(const Reading& reading);
+
 // "in", "out", "cannot tell yet: 12 more characters".
 std::string judgementWords(const JudgedReading& judged);
 

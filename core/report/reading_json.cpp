@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
+
 #include <optional>
+#include "core/report/judge.h"
 
 namespace trueunit {
 
@@ -183,8 +185,10 @@ Json driveJson(const std::optional<DriveReading>& drive) {
                 {"gears", gears}};
 }
 
-Json verdictJson(const Verdict& v) {
-    return Json{{"limits", v.limits}, {"within", v.within ? Json(*v.within) : Json(nullptr)}, {"exceeded", v.exceeded}};
+Json verdictJson(const Reading& r) {
+    const PlainVerdict v = plainVerdict(r);
+    return Json{
+        {"limits", r.verdict.limits}, {"within", v.within ? Json(*v.within) : Json(nullptr)}, {"exceeded", v.exceeded}};
 }
 
 }  // namespace
@@ -201,7 +205,7 @@ std::string readingJson(const Reading& r) {
                      {"contact", contactJson(r.contact)},
                      {"drive", driveJson(r.drive)},
                      {"findings", findingsJson(r.findings)},
-                     {"verdict", verdictJson(r.verdict)},
+                     {"verdict", verdictJson(r)},
                      {"notes", r.notes}};
     return whole.dump(2, ' ', false, Json::error_handler_t::replace);
 }
