@@ -5,14 +5,14 @@
 #include <QTextLayout>
 #include <algorithm>
 
+#include "app/report_ink.h"
 #include "widgets/figures.h"
 
 namespace trueunit {
 
+using namespace report_ink;
+
 namespace {
-const QColor kInk(0x1d, 0x2b, 0x36);
-const QColor kFaint(0x5d, 0x67, 0x6f);
-const QColor kOut(0xb5, 0x3d, 0x17);
 const QColor kHair(0xc9, 0xc6, 0xbb);
 constexpr double kRowHeight = 4.7;
 constexpr double kTablePoints = 8.0;

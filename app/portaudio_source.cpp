@@ -2,80 +2,40 @@
 #include "app/portaudio_source.h"
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
+#include <utility>
 
-#include "app/portaudio_library.h"
-#include "app/quiet_stderr.h"
+#include "app/portaudio_stream.h"
 #include "app/sound_capture.h"
-#include "app/time_limit.h"
 
 namespace trueunit {
 
 namespace {
 
-constexpr std::chrono::milliseconds kOpenLimit{5000};
-constexpr std::chrono::milliseconds kCloseLimit{1000};
 constexpr std::int64_t kSilenceNs = 1'000'000'000;  // a callback older than this: the device is gone
-constexpr double kLatencySeconds = 0.05;            // asked of the driver: short beside 250 ms, long enough not to lose
-constexpr double kNativeRateHz = 48000.0;  // of most cards and servers; the library's default is often 44.1, resampled
-constexpr double kStrongerBy = 30.0;       // in energy, 15 dB: no question of a little crosstalk
-
-std::int64_t nowNs() { return std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1); }
+constexpr double kLatencySeconds = 0.05;            // short beside 250 ms, long enough not to lose
+constexpr double kStrongerBy = 30.0;                // in energy, 15 dB: no question of a little crosstalk
 
 }  // namespace
 
-// Owned jointly by the source and whichever helper thread opens or closes it, so that a hanging one harms nobody.
-struct PortAudioSource::Stream {
+struct PortAudioSource::Stream : PortAudioStream {
     Stream(SampleRing& ring, int captured) : capture(ring, captured), channels(captured) {}
 
     SoundCapture capture;
     const int channels;
-    double rateHz = 0.0;
-    PaStream* handle = nullptr;
-    PaError error = paNoError;
-    std::int64_t startedNs = 0;
-    std::atomic<bool> settled{false};  // set by whoever is first: the helper that has opened, or the owner giving up
-    std::optional<SoundLibrary::OpenStream> counted{std::in_place};
 
+    // The library hands back what it was given: the stream.
     static int callback(const void* input, void*, unsigned long frames, const PaStreamCallbackTimeInfo*,
                         PaStreamCallbackFlags flags, void* self) noexcept {
         if (!input) return paContinue;
-        SoundCapture& capture = static_cast<Stream*>(self)->capture;
+        SoundCapture& capture = static_cast<Stream*>(static_cast<PortAudioStream*>(self))->capture;
         const bool more = capture.capture(static_cast<const float*>(input), frames, (flags & paInputOverflow) != 0);
         return more ? paContinue : paAbort;
     }
 
-    void open(const SoundDevice& device) {
-        const PaDeviceInfo* info = Pa_GetDeviceInfo(device.index);
-        if (!info) {
-            error = paInvalidDevice;
-            counted.reset();
-            return;
-        }
-        const double latency = std::max(info->defaultLowInputLatency, kLatencySeconds);
-        const PaStreamParameters parameters{device.index, channels, paFloat32, latency, nullptr};
-        for (const double rate : {kNativeRateHz, device.defaultRateHz, 44100.0}) {
-            error = Pa_OpenStream(&handle, &parameters, nullptr, rate, paFramesPerBufferUnspecified, paClipOff,
-                                  &Stream::callback, this);
-            if (error != paNoError) continue;
-            rateHz = rate;
-            capture.setRate(rate);
-            error = Pa_StartStream(handle);
-            if (error == paNoError) return;
-            Pa_CloseStream(handle);
-            handle = nullptr;
-        }
-        counted.reset();
-    }
-
-    void close() {
-        if (!handle) return;
-        Pa_AbortStream(handle);  // never stop: it waits for a device that may be gone
-        Pa_CloseStream(handle);
-        handle = nullptr;
-        counted.reset();
-    }
+protected:
+    void useRate(double rate) override { capture.setRate(rate); }
+    void release() override { capture.release(); }
 };
 
 PortAudioSource::PortAudioSource(SoundDevice device, int channel) : device_(std::move(device)), channel_(channel) {}
@@ -93,42 +53,27 @@ Outcome PortAudioSource::start(SampleRing& ring) {
 
     auto stream = std::make_shared<Stream>(ring, std::min(device_.inputChannels, 2));
     stream->capture.channel = channel_;
-    const QuietStderr quiet;
-    const bool answered = finishesWithin(kOpenLimit, [stream, device = device_] {
-        stream->open(device);
-        if (stream->settled.exchange(true)) stream->close();  // nobody waits any more
-    });
-    if (!answered && !stream->settled.exchange(true)) {
-        stream->capture.release();
-        return Error{"The sound input \"" + device_.title() + "\" does not answer."};
-    }
-    if (stream->error != paNoError)
-        return Error{"The sound input \"" + device_.title() +
-                     "\" cannot be opened: " + SoundLibrary::errorText(stream->error) + "."};
-    stream->startedNs = nowNs();
+    const PortAudioStream::Order order{true, stream->channels, kLatencySeconds, paClipOff, &Stream::callback};
+    if (Outcome started = PortAudioStream::start(stream, device_, order); !started) return started;
     energySeen_ = {};
     stream_ = std::move(stream);
     return done();
 }
 
 void PortAudioSource::stop() {
-    if (!stream_) return;
-    stream_->capture.release();
-    finishesWithin(kCloseLimit, [stream = stream_] { stream->close(); });  // a hanging one is abandoned
-    stream_.reset();
+    PortAudioStream::stop(std::exchange(stream_, nullptr));
 }
 
 SourceState PortAudioSource::state() const {
     if (!stream_) return SourceState::idle;
-    const std::int64_t lastCall = stream_->capture.lastCallNs.load(std::memory_order_relaxed);
-    const bool silent = nowNs() - std::max(lastCall, stream_->startedNs) > kSilenceNs;
-    return silent || Pa_IsStreamActive(stream_->handle) != 1 ? SourceState::lost : SourceState::running;
+    const bool silent = stream_->silentFor(stream_->capture.lastCallNs.load(std::memory_order_relaxed), kSilenceNs);
+    return silent || !stream_->active() ? SourceState::lost : SourceState::running;
 }
 
-double PortAudioSource::rateHz() const { return stream_ ? stream_->rateHz : device_.defaultRateHz; }
+double PortAudioSource::rateHz() const { return stream_ ? stream_->rateHz() : device_.defaultRateHz; }
 
 double PortAudioSource::inputLatencyMs() const {
-    const PaStreamInfo* info = stream_ ? Pa_GetStreamInfo(stream_->handle) : nullptr;
+    const PaStreamInfo* info = stream_ ? stream_->info() : nullptr;
     return info ? 1e3 * info->inputLatency : 0.0;
 }
 

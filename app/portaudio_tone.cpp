@@ -1,20 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The beat tone through the sound library; beside portaudio_source the only place that opens a stream.
+// The beat tone through the sound library.
 #include <algorithm>
-#include <chrono>
+#include <iterator>
+#include <utility>
 
 #include "app/beat_tone.h"
-#include "app/portaudio_library.h"
-#include "app/quiet_stderr.h"
-#include "app/time_limit.h"
+#include "app/portaudio_stream.h"
 #include "app/tone_player.h"
 
 namespace trueunit {
 
 namespace {
 
-constexpr std::chrono::milliseconds kOpenLimit{5000};
-constexpr std::chrono::milliseconds kCloseLimit{1000};
 constexpr double kLatencySeconds = 0.08;
 
 std::optional<SoundDevice> chosenOutput(const DeviceList& outputs, const std::optional<SoundDevice>& wanted) {
@@ -27,42 +24,18 @@ std::optional<SoundDevice> chosenOutput(const DeviceList& outputs, const std::op
 
 }  // namespace
 
-// Owned jointly by the player and whichever helper thread opens or closes it, so that a hanging one harms nobody.
-struct TonePlayer::Stream {
+struct TonePlayer::Stream : PortAudioStream {
     BeatTone tone;
-    PaStream* handle = nullptr;
-    PaError error = paNoError;
-    std::atomic<bool> settled{false};  // set by whoever is first: the helper that has opened, or the owner giving up
-    std::optional<SoundLibrary::OpenStream> counted{std::in_place};
 
+    // The library hands back what it was given: the stream.
     static int callback(const void*, void* output, unsigned long frames, const PaStreamCallbackTimeInfo*,
                         PaStreamCallbackFlags, void* self) noexcept {
-        static_cast<Stream*>(self)->tone.render(static_cast<float*>(output), frames);
+        static_cast<Stream*>(static_cast<PortAudioStream*>(self))->tone.render(static_cast<float*>(output), frames);
         return paContinue;
     }
 
-    void open(const SoundDevice& device) {
-        const PaStreamParameters parameters{device.index, 1, paFloat32, kLatencySeconds, nullptr};
-        for (const double rate : {48000.0, device.defaultRateHz, 44100.0}) {
-            tone.setRate(rate);
-            error = Pa_OpenStream(&handle, nullptr, &parameters, rate, paFramesPerBufferUnspecified, paNoFlag,
-                                  &Stream::callback, this);
-            if (error != paNoError) continue;
-            error = Pa_StartStream(handle);
-            if (error == paNoError) return;
-            Pa_CloseStream(handle);
-            handle = nullptr;
-        }
-        counted.reset();
-    }
-
-    void close() {
-        if (!handle) return;
-        Pa_AbortStream(handle);  // never stop: it waits for a device that may be gone
-        Pa_CloseStream(handle);
-        handle = nullptr;
-        counted.reset();
-    }
+protected:
+    void useRate(double rate) override { tone.setRate(rate); }
 };
 
 TonePlayer::~TonePlayer() { stop(); }
@@ -82,16 +55,8 @@ Outcome TonePlayer::start(const std::optional<SoundDevice>& output) {
     if (!device) return Error{"There is no sound output to play the tone on."};
     auto stream = std::make_shared<Stream>();
     hand(*stream);
-    const QuietStderr quiet;
-    const bool answered = finishesWithin(kOpenLimit, [stream, device = *device] {
-        stream->open(device);
-        if (stream->settled.exchange(true)) stream->close();  // nobody waits any more
-    });
-    if (!answered && !stream->settled.exchange(true))
-        return Error{"The sound output \"" + device->title() + "\" does not answer."};
-    if (stream->error != paNoError)
-        return Error{"The sound output \"" + device->title() +
-                     "\" cannot be opened: " + SoundLibrary::errorText(stream->error) + "."};
+    const PortAudioStream::Order order{false, 1, kLatencySeconds, paNoFlag, &Stream::callback};
+    if (Outcome started = PortAudioStream::start(stream, *device, order); !started) return started;
     stop();
     device_ = *device;
     stream_ = std::move(stream);
@@ -99,12 +64,10 @@ Outcome TonePlayer::start(const std::optional<SoundDevice>& output) {
 }
 
 void TonePlayer::stop() {
-    if (!stream_) return;
-    finishesWithin(kCloseLimit, [stream = stream_] { stream->close(); });  // a hanging one is abandoned
-    stream_.reset();
+    PortAudioStream::stop(std::exchange(stream_, nullptr));
 }
 
-bool TonePlayer::lost() const { return stream_ && Pa_IsStreamActive(stream_->handle) != 1; }
+bool TonePlayer::lost() const { return stream_ && !stream_->active(); }
 
 std::string TonePlayer::outputTitle() const { return device_.title(); }
 

@@ -4,15 +4,17 @@
 #include <QDateTime>
 
 #include "app/page_flow.h"
+#include "app/report_ink.h"
 #include "app/report_text.h"
 #include "core/report/comparison.h"
 #include "widgets/words.h"
 
 namespace trueunit {
 
+using namespace report_ink;
+
 namespace {
 
-const QColor kFaint(0x5d, 0x67, 0x6f);
 using Align = PageColumn::Align;
 
 PageRow rowOf(const Difference& d) {

@@ -6,18 +6,18 @@
 #include <cmath>
 
 #include "app/page_flow.h"
+#include "app/report_ink.h"
 #include "app/report_text.h"
 #include "widgets/figures.h"
 #include "widgets/words.h"
 
 namespace trueunit {
 
+using namespace report_ink;
+
 namespace {
-const QColor kInk(0x1d, 0x2b, 0x36);
-const QColor kFaint(0x5d, 0x67, 0x6f);
 const QColor kOlder(0xa9, 0xb9, 0xc4);
 const QColor kBoundary(0x8a, 0x97, 0xa1);
-const QColor kOut(0xb5, 0x3d, 0x17);
 const QColor kCursor(0x14, 0x5f, 0x8c);
 }  // namespace
 

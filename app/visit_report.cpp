@@ -4,18 +4,17 @@
 #include <QDateTime>
 
 #include "app/report_grid.h"
+#include "app/report_ink.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "widgets/words.h"
 
 namespace trueunit {
 
+using namespace report_ink;
+
 namespace {
 
-const QColor kInk(0x1d, 0x2b, 0x36);
-const QColor kFaint(0x5d, 0x67, 0x6f);
-const QColor kIn(0x1d, 0x6b, 0x45);
-const QColor kOut(0xb5, 0x3d, 0x17);
 using Align = PageColumn::Align;
 constexpr double kLabel = 30.0;  // mm: the column of labels
 constexpr double kGridHeight = 52.0;

@@ -10,70 +10,13 @@
 #include "app/logbook/salvage.h"
 #include "app/logbook/schema.h"
 #include "app/logbook/statement.h"
-#include "tests/logbook/logbook_rig.h"
-#include "tests/support/temporary_folder.h"
+#include "tests/logbook/trouble_rig.h"
 
 using namespace trueunit;
 using test::keepingOf;
+using test::kMorning;
+using test::LogbookTrouble;
 using test::opened;
-
-namespace {
-
-constexpr qint64 kMorning = 1795600000;
-
-class LogbookTrouble : public testing::Test {
-protected:
-    QString file(const std::string& name) const { return QString::fromStdString(folder_.file(name)); }
-    QString book() const { return file("book.sqlite"); }
-    void fill(int frames) {
-        const auto store = opened(book());
-        for (int i = 0; i < frames; ++i) ASSERT_TRUE(keepFrame(*store, keepingOf("Skerry 2", kMorning + i)));
-    }
-    QByteArray bytes() const {
-        QFile f(book());
-        return f.open(QIODevice::ReadOnly) ? f.readAll() : QByteArray();
-    }
-    void write(const QByteArray& to) const {
-        QFile f(book());
-        ASSERT_TRUE(f.open(QIODevice::WriteOnly));
-        f.write(to);
-    }
-    static void expectSentence(const Error& error, const char* words) {
-        EXPECT_NE(error.text.find(words), std::string::npos) << error.text;
-        EXPECT_EQ(error.text.back(), '.') << error.text;
-        EXPECT_EQ(error.text.find('\n'), std::string::npos) << error.text;
-    }
-
-    // The writer in a mount namespace of its own, after the given preparation of the folder "$1".
-    std::pair<int, QString> inPrivateMount(const QString& preparation, const QString& mode) {
-        QDir().mkpath(file("mount"));
-        QProcess shell;
-        shell.start("unshare", {"-rm", "sh", "-c", preparation + " && exec \"$2\" " + mode + " \"$1/book.sqlite\" 1",
-                                "sh", file("mount"), TRUEUNIT_LOGBOOK_WRITER});
-        shell.waitForFinished(60000);
-        return {shell.exitCode(), QString::fromUtf8(shell.readAllStandardError())};
-    }
-
-    const test::TemporaryFolder folder_;
-};
-
-}  // namespace
-
-TEST_F(LogbookTrouble, AFullDiskIsSaidAndWhatWasKeptStays) {
-    const auto [code, said] = inPrivateMount(
-        "mount -t tmpfs -o size=2m tmpfs \"$1\" && (\"$2\" keep \"$1/book.sqlite\" 1; \"$2\" migrate "
-        "\"$1/book.sqlite\" && cp \"$1\"/book.sqlite* \"$1/..\") >/dev/null",
-        "keep");
-    if (said.contains("unshare")) GTEST_SKIP() << "no private mounts here: " << said.toStdString();
-    EXPECT_EQ(code, 2);
-    const QStringList lines = said.trimmed().split('\n');
-    for (const QString& line : lines) EXPECT_TRUE(line.contains("is full")) << said.toStdString();
-    EXPECT_EQ(lines.size(), 2) << said.toStdString();  // of both keepers; the one that only opened said nothing
-    const auto store = opened(file("book.sqlite"));    // the copy, made while the disk was full
-    ASSERT_TRUE(store);
-    EXPECT_TRUE(store->check());
-    EXPECT_GT(findFrames(*store, {})->all, 3);
-}
 
 TEST_F(LogbookTrouble, AFullDiskIsSaidByAnOpenLogbookToo) {
     const auto store = opened(book());
@@ -83,19 +26,6 @@ TEST_F(LogbookTrouble, AFullDiskIsSaidByAnOpenLogbookToo) {
         if (!kept) return expectSentence(kept.error(), "is full");
     }
     FAIL() << "never full";
-}
-
-TEST_F(LogbookTrouble, AFolderThatMayOnlyBeReadIsReadAndWritingIsRefused) {
-    fill(3);
-    QDir().mkpath(file("mount"));
-    ASSERT_TRUE(QFile::copy(book(), file("mount/book.sqlite")));
-    const auto [code, said] = inPrivateMount("mount --bind \"$1\" \"$1\" && mount -o remount,ro,bind \"$1\"", "keep");
-    if (said.contains("unshare")) GTEST_SKIP() << "no private mounts here: " << said.toStdString();
-    EXPECT_EQ(code, 2);
-    expectSentence(Error{said.trimmed().toStdString()}, "may only be read here");
-    const auto [opens, silent] =
-        inPrivateMount("mount --bind \"$1\" \"$1\" && mount -o remount,ro,bind \"$1\"", "migrate");
-    EXPECT_EQ(opens, 0) << silent.toStdString();
 }
 
 TEST_F(LogbookTrouble, ALogbookThatAnotherProgramWritesIsSaidToBeSo) {
