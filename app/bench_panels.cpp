@@ -21,7 +21,7 @@ namespace {
 
 constexpr int kGap = 12;
 constexpr int kSide = 16;
-constexpr int kNarrow = 960;  // below this the plots stand under each other
+constexpr int kNarrow = 1000;  // below this the plots stand under each other
 constexpr int kRoomy = 1150;  // below this the right column yields
 constexpr int kRightWidth = 392;
 constexpr int kRightMedium = 350;

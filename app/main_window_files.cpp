@@ -60,7 +60,7 @@ void MainWindow::startFirstSteps() {
     if (firstSteps_ || !panels_->eccentric().isVisible()) return;
     firstSteps_ = new FirstSteps(
         {{&panels_->grid(), tr("<b>What you see:</b> each character the simulated sender sends, over the grid of ideal "
-                               "units. A front that is early or late carries a flag.")},
+                               "units. An edge that comes early or late carries a flag.")},
          {&panels_->eccentric(),
           tr("<b>Turn this:</b> the eccentric of the contact, with the buttons, or with the keys "
              "comma and full stop.")},

@@ -127,9 +127,9 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     page.table({{8.0, Align::left, QStringLiteral("at")},
                 {9.5, Align::left, QStringLiteral("to")},
                 {6.5, Align::right, QStringLiteral("count")},
-                {11.5, Align::point, QStringLiteral("mean")},
-                {8.5, Align::point, QStringLiteral("rms")},
-                {12.0, Align::point, QStringLiteral("earliest")},
+                {11.0, Align::point, QStringLiteral("mean")},
+                {8.0, Align::point, QStringLiteral("rms")},
+                {13.5, Align::point, QStringLiteral("earliest")},
                 {10.0, Align::point, QStringLiteral("latest")}},
                right, kSecondTable);
     page.paragraph(QStringLiteral("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,

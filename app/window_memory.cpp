@@ -2,6 +2,7 @@
 #include "app/window_memory.h"
 
 #include <QFileInfo>
+#include <QScreen>
 #include <QSettings>
 #include <QWidget>
 #include <algorithm>
@@ -10,7 +11,8 @@ namespace trueunit {
 
 namespace {
 constexpr int kMostFiles = 8;
-}
+constexpr int kFrame = 40;  // of the desktop around a window, pixels
+}  // namespace
 
 QStringList recentFiles() {
     QStringList files = QSettings().value("window/recentFiles").toStringList();
@@ -29,7 +31,15 @@ void rememberFile(const QString& path) {
 
 void rememberPlace(const QWidget& window) { QSettings().setValue("window/place", window.saveGeometry()); }
 
-void restorePlace(QWidget& window) { window.restoreGeometry(QSettings().value("window/place").toByteArray()); }
+// Without a place of its own a window would be given two thirds of the screen, which holds not half of the bench.
+void restorePlace(QWidget& window) {
+    if (window.restoreGeometry(QSettings().value("window/place").toByteArray())) return;
+    const QSize room = window.screen()->availableSize();
+    const QSize wanted = window.sizeHint();
+    window.resize(wanted.boundedTo(room));
+    if (room.width() < wanted.width() + kFrame || room.height() < wanted.height() + kFrame)
+        window.setWindowState(Qt::WindowMaximized);
+}
 
 bool firstStepsSeen() { return QSettings().value("window/firstStepsSeen", false).toBool(); }
 

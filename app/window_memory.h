@@ -12,7 +12,7 @@ namespace trueunit {
 QStringList recentFiles();               // newest first; only those that are still there
 void rememberFile(const QString& path);  // a recording or scenario that was opened
 void rememberPlace(const QWidget& window);
-void restorePlace(QWidget& window);  // a place that no screen shows any more is not used
+void restorePlace(QWidget& window);  // as it was; at first, or where no screen shows it any more, as large as it likes
 
 bool firstStepsSeen();
 void rememberFirstSteps();

@@ -44,6 +44,7 @@ NoReading Pipeline::Stages::whyNoReading() const {
 
 void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
     tape = tapeOf(log.last(seen), window, options);
+    recentTape = tapeOf(log.last(seen), std::min(kUnitCharacters, log.size()), options);
     tapeEnd = log.back().character.number;
 }
 
@@ -89,7 +90,18 @@ Reading Pipeline::Stages::reading(bool final) {
         characters.parts = parts;
     }
     characters.tape = tape;
-    return composeReading(characters, options, limits, inputReading());
+    Reading r = composeReading(characters, options, limits, inputReading());
+    if (characters.window.size() < characters.recent.size()) r.findings = recentFindings(characters);
+    if (characters.recent.size() >= kFewestForFindings) return r;
+    r.findings.reset();
+    r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");
+    return r;
+}
+
+// A window for adjusting is too short to tell a cause by: the last characters are asked.
+std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) const {
+    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, recentTape};
+    return composeReading(wide, options, limits, inputReading()).findings;
 }
 
 void Pipeline::Stages::describe(Snapshot& s) const {

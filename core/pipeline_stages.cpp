@@ -81,6 +81,7 @@ void Pipeline::Stages::heed(FramingFollower::Event event) {
         picture.clear();
         parts.reset();
         tape.reset();
+        recentTape.reset();
         partsDue = 0;
     }
     decoder.reset();

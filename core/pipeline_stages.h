@@ -68,11 +68,12 @@ struct Pipeline::Stages {
     std::shared_ptr<const LineModel> given;
     bool refused = false;  // there was a signal and it was no start-stop one
 
-    std::optional<Decomposition> parts;  // of the last characters, for a running window
-    std::optional<TapeStudy> tape;       // likewise
-    std::uint64_t tapeEnd = 0;           // number of the newest character in it
-    std::uint64_t partsDue = 0;          // number of the character that makes them due again
-    bool finished = false;               // nothing more is to come: parts are of the whole window
+    std::optional<Decomposition> parts;   // of the last characters, for a running window
+    std::optional<TapeStudy> tape;        // likewise
+    std::optional<TapeStudy> recentTape;  // of the last characters that findings are drawn from
+    std::uint64_t tapeEnd = 0;            // number of the newest character in it
+    std::uint64_t partsDue = 0;           // number of the character that makes them due again
+    bool finished = false;                // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
     std::uint64_t serial = 0;
 
@@ -89,6 +90,7 @@ struct Pipeline::Stages {
     NoReading whyNoReading() const;
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     Reading reading(bool final);
+    std::optional<std::vector<Finding>> recentFindings(const WindowOfCharacters& asked) const;
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;
     void describe(Snapshot& s) const;

@@ -12,6 +12,7 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScreen>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -149,6 +150,14 @@ TEST_F(Memory, AFileThatIsDroppedIsPlayedAndComesBackInTheList) {
     EXPECT_EQ(recentFiles().size(), 1);
     QFile::remove(path);
     EXPECT_TRUE(recentFiles().isEmpty());
+}
+
+TEST_F(Memory, AWindowWithoutAPlaceTakesTheRoomItNeedsOrAllThereIs) {
+    forgetAll();
+    restorePlace(window);
+    const QSize room = window.screen()->availableSize();
+    EXPECT_TRUE(window.size() == window.sizeHint() || window.isMaximized()) << window.width();
+    EXPECT_EQ(window.size(), window.sizeHint().boundedTo(room));
 }
 
 TEST_F(Memory, ThePlaceOfTheWindowIsRememberedAndAllCanBeForgotten) {

@@ -232,6 +232,26 @@ TEST(Pipeline, ACharacterIsReadWithinAFifthOfASecondOfItsEnd) {
     EXPECT_EQ(pipeline.snapshot().reading.text.characters, 30);
 }
 
+TEST(Pipeline, AWindowForAdjustingHasTheFindingsOfTheLastCharacters) {
+    PlainSender sender = coupledSender();  // bias 7 %
+    const std::vector<float> heard = sender.send(test::mixedText(60, 2));
+    Options options;
+    options.windowCharacters = 4;
+    const Reading r = test::measureTwice(heard, sender.rateHz, options).reading();
+    EXPECT_EQ(r.text.characters, 4);
+    ASSERT_TRUE(r.findings && !r.findings->empty());
+    EXPECT_EQ(r.findings->front().id, "contact-offset");
+}
+
+TEST(Pipeline, FromAHandfulOfCharactersNoCauseIsToldAndThatIsSaid) {
+    PlainSender sender = coupledSender();
+    const std::vector<float> heard = sender.send(test::mixedText(9, 2));
+    const Reading r = test::measureOnce(heard, sender.rateHz).reading();
+    ASSERT_TRUE(r.valid());
+    EXPECT_FALSE(r.findings);
+    EXPECT_TRUE(noted(r, "Too few characters"));
+}
+
 TEST(Pipeline, WhatIsLearnedMakesTheFirstCharacterAsGoodAsTheLast) {
     PlainSender sender = coupledSender();
     sender.polesHz = {20.0};

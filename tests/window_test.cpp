@@ -7,6 +7,7 @@
 #include <QImage>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QTemporaryDir>
 #include <QTest>
 #include <functional>
@@ -204,6 +205,17 @@ TEST_F(Window, FitsSmallScreens) {
         EXPECT_EQ(window.size(), size);
         const QRect gauge(panels().gauge().mapTo(&window, QPoint(0, 0)), panels().gauge().size());
         EXPECT_TRUE(window.rect().contains(gauge)) << size.width();  // never scrolled away
+    }
+}
+
+TEST_F(Window, NoPanelIsCutOffAtItsSideAtAnyWidth) {
+    for (int width = 720; width <= 1440; width += 40) {
+        window.resize(width, 768);
+        QTest::qWait(20);
+        for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
+            if (!area->isVisible()) continue;
+            EXPECT_LE(area->widget()->width(), area->viewport()->width()) << width;
+        }
     }
 }
 

@@ -136,6 +136,27 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     scale.paint(painter, QRectF(body.left(), body.bottom() - scaleHeight, body.width(), scaleHeight));
 }
 
+// The direction as a shape and in words, together in the middle, smaller where they would not fit.
+void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const {
+    constexpr double kShape = 0.62;  // of the letters' height
+    constexpr double kRoom = 1.1;    // for the shape and the gap after it
+    QFont font = theme::text(wordPx, QFont::DemiBold);
+    double width = QFontMetricsF(font).horizontalAdvance(words_) + kRoom * wordPx;
+    if (width > row.width()) {
+        wordPx *= row.width() / width;
+        font = theme::text(wordPx, QFont::DemiBold);
+        width = QFontMetricsF(font).horizontalAdvance(words_) + kRoom * wordPx;
+    }
+    painter.setFont(font);
+    painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
+    const double left = row.center().x() - width / 2;
+    const int side = !out ? 0 : bias_->value > 0.0 ? 1 : -1;
+    drawLimitShape(painter, {left + kShape * wordPx / 2, row.center().y()}, kShape * wordPx, side,
+                   painter.pen().color());
+    painter.drawText(QRectF(left + kRoom * wordPx, row.top(), width, row.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                     words_);
+}
+
 // Digits as large as the area takes, the words below, the small words last.
 void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx) {
     const double smallPx = wordPx / 1.6;
@@ -164,16 +185,7 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     painter.drawText(QPointF(left + digitsWidth + gap, baseline), QStringLiteral("%"));
 
     QRectF row(area.left(), area.top() + digitsHeight, area.width(), 1.35 * wordPx);
-    painter.setFont(theme::text(wordPx, QFont::DemiBold));
-    painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
-    painter.drawText(row, Qt::AlignCenter, words_);
-    const double shape = 0.62 * wordPx;
-    const double wordsLeft = row.center().x() - QFontMetricsF(painter.font()).horizontalAdvance(words_) / 2;
-    drawLimitShape(painter, {wordsLeft - 1.2 * shape, row.center().y()}, shape,
-                   !out                 ? 0
-                   : bias_->value > 0.0 ? 1
-                                        : -1,
-                   painter.pen().color());
+    paintWords(painter, row, wordPx, out);
     row = QRectF(area.left(), row.bottom(), area.width(), 1.4 * smallPx);
     painter.setFont(theme::text(smallPx));
     painter.setPen(theme::kSecondary);

@@ -46,6 +46,7 @@ private:
     void say(const Snapshot& snapshot);
     void holdPeaks(double bias);
     void chooseScale();
+    void paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const;
     void paintDigits(QPainter& painter, const QRectF& area, double wordPx);
     void paintAdvice(QPainter& painter, const QRectF& area, double px) const;
     double adviceHeight(double px) const;

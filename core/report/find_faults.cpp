@@ -12,7 +12,6 @@ namespace trueunit {
 
 namespace {
 
-constexpr long kFewestCharacters = 12;
 constexpr long kFewestInOrder = 24;
 constexpr double kInDoubt = 0.5;       // of the confidence is left beside an input that spoils the readings
 constexpr double kTextUnknown = 0.12;  // of the confidence that all is in order: lost marks would not be seen
@@ -66,7 +65,7 @@ bool mayBeInOrder(const Symptoms& s) {
 }  // namespace
 
 std::vector<Finding> findFaults(const Symptoms& s) {
-    if (!s.reading.valid() || s.reading.text.characters < kFewestCharacters) return {};
+    if (!s.reading.valid() || s.reading.text.characters < static_cast<long>(kFewestForFindings)) return {};
     std::vector<RankedFinding> ranked;
     for (const Rule rule : kRules)
         if (auto found = rule(s)) ranked.push_back(std::move(*found));

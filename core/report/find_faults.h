@@ -9,6 +9,8 @@
 
 namespace trueunit {
 
+constexpr std::size_t kFewestForFindings = 12;  // characters; none are drawn from fewer
+
 // What the signal says, worst first: how far beyond what is in order, then how sure. Ends with remarks that concern
 // the wiring only. "in-order" stands first when nothing else is told of machine, loop or input and enough characters
 // were heard; with too few there is nothing at all. Pure.
