@@ -20,9 +20,9 @@ namespace trueunit {
 namespace {
 
 constexpr int kGap = 12;
-constexpr int kSide = 16;
+constexpr int kMargin = 16;
 constexpr int kNarrow = 1000;  // below this the plots stand under each other
-constexpr int kRoomy = 1150;  // below this the right column yields
+constexpr int kRoomy = 1150;   // below this the right column yields
 constexpr int kRightWidth = 392;
 constexpr int kRightMedium = 350;
 constexpr int kRightNarrow = 278;
@@ -50,7 +50,7 @@ BenchPanels::BenchPanels(QWidget* parent)
       tape_(new TapeView),
       panels_{grid_, gauge_, eccentric_, tape_} {
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(kSide, 4, kSide, kSide - 4);
+    row->setContentsMargins(kMargin, 4, kMargin, kMargin - 4);
     row->setSpacing(kGap);
     left_ = scrolling(makeLeft());
     rightColumn_ = makeRight();
@@ -153,7 +153,7 @@ void BenchPanels::resizeEvent(QResizeEvent*) {
         plots_->setDirection(direction);
         feet_->setDirection(direction);
     }
-    const int side = narrow ? kSide / 2 : kSide;
+    const int side = narrow ? kMargin / 2 : kMargin;
     layout()->setContentsMargins(side, 4, side, side - 4);
     layout()->setSpacing(narrow ? kGap / 2 : kGap);
     if (!gaugeAlone_)

@@ -18,7 +18,7 @@ namespace trueunit {
 namespace {
 
 constexpr int kMostFrames = 2000;  // of one machine; the search narrows further
-constexpr int kId = Qt::UserRole;
+constexpr int kRowId = Qt::UserRole;
 
 QString day(qint64 secondsUtc) {
     return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
@@ -38,7 +38,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
                              : *row.within ? QStringLiteral("in")
                                            : QStringLiteral("OUT"),
                              row.findings.join(QStringLiteral(", "))});
-    item->setData(0, kId, row.id);
+    item->setData(0, kRowId, row.id);
     for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
     if (row.within && !*row.within) item->setForeground(4, theme::kOut);
     return item;
@@ -79,7 +79,7 @@ void LogbookWindow::fillMachines() {
                         .arg(counted(m.visits, tr("visit"), tr("visits")), counted(m.frames, tr("frame"), tr("frames")),
                              m.lastTaken ? tr(", last ") + day(m.lastTaken) : QString());
             auto* item = new QListWidgetItem(text, machines_);
-            item->setData(kId, m.machine.id);
+            item->setData(kRowId, m.machine.id);
             if (before == m.machine.id) machines_->setCurrentItem(item);
         }
         if (!machines_->currentItem() && machines_->count() > 0) machines_->setCurrentRow(0);
@@ -112,7 +112,7 @@ void LogbookWindow::fillVisits() {
             for (const Visit& visit : *visits) {
                 if (narrowed && frames[visit.id].empty()) continue;
                 auto* item = new QTreeWidgetItem(visits_, {titleOf(visit)});
-                item->setData(0, kId, visit.id);
+                item->setData(0, kRowId, visit.id);
                 item->setToolTip(0, visit.complaint);
                 QFont strong = item->font(0);
                 strong.setWeight(QFont::DemiBold);

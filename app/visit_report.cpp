@@ -28,7 +28,7 @@ QString name(const VisitStory& story) {
 }
 
 // A short label, and its text hanging beside it.
-void labelled(PageFlow& page, const QString& label, const QString& text, double points = 9.0) {
+void besideLabel(PageFlow& page, const QString& label, const QString& text, double points = 9.0) {
     if (text.trimmed().isEmpty()) return;
     page.reserve(6.0);
     const double top = page.y();
@@ -68,18 +68,18 @@ void summary(PageFlow& page, const VisitStory& story) {
     const VerdictText v = verdictText(*last.frame.snapshot);
     const QString when = after ? QStringLiteral(" when it left") : QStringLiteral(" as it came");
     page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
-    if (before) labelled(page, QStringLiteral("Before"), verdictLine(*before));
-    if (after) labelled(page, QStringLiteral("After"), verdictLine(*after));
+    if (before) besideLabel(page, QStringLiteral("Before"), verdictLine(*before));
+    if (after) besideLabel(page, QStringLiteral("After"), verdictLine(*after));
 }
 
 void work(PageFlow& page, const Visit& visit) {
     if ((visit.complaint + visit.workDone + visit.parts + visit.oil + visit.result).trimmed().isEmpty()) return;
     page.heading(QStringLiteral("What was wrong and what was done"));
-    labelled(page, QStringLiteral("Complaint"), visit.complaint);
-    labelled(page, QStringLiteral("Work done"), visit.workDone);
-    labelled(page, QStringLiteral("Parts"), visit.parts);
-    labelled(page, QStringLiteral("Oil and grease"), visit.oil);
-    labelled(page, QStringLiteral("Result"), visit.result);
+    besideLabel(page, QStringLiteral("Complaint"), visit.complaint);
+    besideLabel(page, QStringLiteral("Work done"), visit.workDone);
+    besideLabel(page, QStringLiteral("Parts"), visit.parts);
+    besideLabel(page, QStringLiteral("Oil and grease"), visit.oil);
+    besideLabel(page, QStringLiteral("Result"), visit.result);
 }
 
 const ReportRow* rowNamed(const std::vector<ReportRow>& rows, const QString& rowName) {
@@ -171,7 +171,7 @@ void frames(PageFlow& page, const VisitStory& story) {
     page.heading(QStringLiteral("Frames kept on this visit"));
     for (const VisitFrame& f : story.frames) {
         const QDateTime taken = QDateTime::fromSecsSinceEpoch(f.row.taken);
-        labelled(page, taken.toString(QStringLiteral("HH:mm:ss")) + roleWords(story, f), verdictLine(f), 8.5);
+        besideLabel(page, taken.toString(QStringLiteral("HH:mm:ss")) + roleWords(story, f), verdictLine(f), 8.5);
         const QString remarks = QString::fromStdString(f.frame.remarks).trimmed();
         if (!remarks.isEmpty())
             page.paragraph(remarks, PageFlow::font(8.5), kInk, kLabel, PageFlow::kTextWidth - kLabel);

@@ -15,7 +15,7 @@ using Json = nlohmann::json;
 namespace {
 
 FrozenFrame frameWithAllFields() {
-    FrozenFrame frame = trueunit::testing::frameOfLongMarks();
+    FrozenFrame frame = trueunit::test::frameOfLongMarks();
     auto s = std::make_shared<Snapshot>(*frame.snapshot);
     s->reading.distortion.cyclic = std::vector<CyclicLine>{{1.25, 2.3, 0.375}};
     s->reading.levels = std::vector<LevelReading>{{3, 100, 7, 90, 0}};

@@ -7,7 +7,7 @@ using namespace trueunit;
 
 namespace {
 
-constexpr double kRate = 48000.0;
+constexpr double kCardRate = 48000.0;
 constexpr std::uint64_t kFrames = 480;  // ten milliseconds
 constexpr std::int64_t kMs = 1'000'000;
 
@@ -31,7 +31,7 @@ protected:
         return missing;
     }
 
-    LossWatch watch_{kRate};
+    LossWatch watch_{kCardRate};
     double now_ = 1e15;
 };
 
@@ -52,7 +52,7 @@ TEST_F(LossWatchTest, AStallThatLostSamplesIsToldOnceWithinASecondAndAHalf) {
     run(5.0);
     EXPECT_EQ(stall(30.0, 22.0), 0U);  // what a sound server did: eight seconds were gone, and no flag
     const std::uint64_t told = run(1.5);
-    EXPECT_NEAR(static_cast<double>(told), 8.0 * kRate, 0.1 * kRate);
+    EXPECT_NEAR(static_cast<double>(told), 8.0 * kCardRate, 0.1 * kCardRate);
     EXPECT_EQ(run(60.0), 0U);
 }
 

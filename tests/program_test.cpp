@@ -21,13 +21,13 @@ using Json = nlohmann::json;
 
 namespace {
 
-struct Outcome {
+struct Ending {
     int exitCode = -1;
     std::string out;
     std::string err;
 };
 
-Outcome run(const QStringList& arguments) {
+Ending run(const QStringList& arguments) {
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) environment.remove(name);
     QProcess process;
@@ -59,7 +59,7 @@ protected:
                                {"faults", {{"bias_percent", bias}}},
                                {"seed", 3}};
         std::ofstream(folder_.file("a.json")) << scenario.dump();
-        const Outcome rendered = run({"render", file("a.json"), "--out", file(name)});
+        const Ending rendered = run({"render", file("a.json"), "--out", file(name)});
         EXPECT_EQ(rendered.exitCode, 0) << rendered.err;
         EXPECT_EQ(rendered.out + rendered.err, "");
         return file(name);
@@ -71,10 +71,10 @@ protected:
 }  // namespace
 
 TEST_F(Program, MeasureEndsWithZeroWhenInLimitsAndOneWhenOut) {
-    const Outcome in = run({"measure", recording(2.0)});
+    const Ending in = run({"measure", recording(2.0)});
     EXPECT_EQ(in.exitCode, 0) << in.out << in.err;
     EXPECT_NE(in.out.find("IN LIMITS"), std::string::npos);
-    const Outcome out = run({"measure", recording(8.0, "b.flac"), "--json"});
+    const Ending out = run({"measure", recording(8.0, "b.flac"), "--json"});
     EXPECT_EQ(out.exitCode, 1) << out.err;
     const Json reading = Json::parse(out.out);
     EXPECT_NEAR(reading["distortion"]["bias_percent"].get<double>(), 8.0, 0.1);
@@ -84,21 +84,21 @@ TEST_F(Program, MeasureEndsWithZeroWhenInLimitsAndOneWhenOut) {
 
 TEST_F(Program, AnotherSetOfLimitsGivesAnotherVerdict) {
     const QString path = recording(2.0);
-    const Outcome strict = run({"measure", path, "--json", "--limits", "regenerator"});
+    const Ending strict = run({"measure", path, "--json", "--limits", "regenerator"});
     EXPECT_EQ(strict.exitCode, 1) << strict.err;
     EXPECT_EQ(Json::parse(strict.out)["verdict"]["limits"], "regenerator");
     EXPECT_EQ(Json::parse(strict.out)["verdict"]["exceeded"], Json::array({"bias_percent"}));
-    const Outcome wide = run({"measure", path, "--limits", "s3"});
+    const Ending wide = run({"measure", path, "--limits", "s3"});
     EXPECT_EQ(wide.exitCode, 0) << wide.out;
     EXPECT_NE(wide.out.find("Origin: published."), std::string::npos);
-    const Outcome unknown = run({"measure", path, "--limits", "hearsay"});
+    const Ending unknown = run({"measure", path, "--limits", "hearsay"});
     EXPECT_EQ(unknown.exitCode, 2);
     expectOneSentence(unknown.err);
     EXPECT_NE(run({"limits"}).out.find("TM 11-5895-1012-10"), std::string::npos);
 }
 
 TEST_F(Program, ALimitWithinTheUncertaintyIsJudgedByTheValueAndNotedAsOpen) {
-    const Outcome open = run({"measure", recording(5.0), "--json"});
+    const Ending open = run({"measure", recording(5.0), "--json"});
     const Json reading = Json::parse(open.out);
     const bool within = reading["distortion"]["bias_percent"].get<double>() <= 5.0;
     EXPECT_EQ(open.exitCode, within ? 0 : 1);
@@ -108,7 +108,7 @@ TEST_F(Program, ALimitWithinTheUncertaintyIsJudgedByTheValueAndNotedAsOpen) {
 }
 
 TEST_F(Program, WhatTheReferenceSenderWritesToAFileIsReadBack) {
-    const Outcome sent =
+    const Ending sent =
         run({"send", "--bias", "-12", "--tone", "1500", "--seconds", "12", "--out", file("sent.flac")});
     EXPECT_EQ(sent.exitCode, 0) << sent.err;
     const Json reading = Json::parse(run({"measure", file("sent.flac"), "--json"}).out);
@@ -125,15 +125,15 @@ TEST_F(Program, TheClockIsToldFromAToneAndTheTrimIsNotedWithTheReading) {
         tone[i] = static_cast<float>(0.3 * std::sin(2.0 * std::numbers::pi * 1000.0 * seconds));
     }
     writeBytes(folder_.file("tone.wav"), waveBytes(tone, 1, 48000, WaveFormat::pcm24));
-    const Outcome told = run({"clock", file("tone.wav"), "--tone", "1000"});
+    const Ending told = run({"clock", file("tone.wav"), "--tone", "1000"});
     EXPECT_EQ(told.exitCode, 0) << told.err;
     EXPECT_NE(told.out.find("fast by 60.00"), std::string::npos) << told.out;
     EXPECT_NE(told.out.find("--clock-ppm 60.00"), std::string::npos) << told.out;
-    const Outcome none = run({"clock", file("tone.wav"), "--tone", "3000"});
+    const Ending none = run({"clock", file("tone.wav"), "--tone", "3000"});
     EXPECT_EQ(none.exitCode, 2);
     expectOneSentence(none.err);
 
-    const Outcome trimmed = run({"measure", recording(2.0), "--json", "--clock-ppm", "60"});
+    const Ending trimmed = run({"measure", recording(2.0), "--json", "--clock-ppm", "60"});
     const Json notes = Json::parse(trimmed.out)["notes"];
     EXPECT_NE(notes.dump().find("Clock trimmed by +60.0 parts in a million."), std::string::npos) << notes;
 }
@@ -143,7 +143,7 @@ TEST_F(Program, WithoutAReadingMeasureEndsWithTwoAndTheJsonSaysWhy) {
         << R"({"title":"t","story":"","machine":{"name":"Skerry","baud":50},"text":{"send":"A","repeat":false},
                "lead_in_seconds":5,"seconds":5,"card":{"snr_db":60}})";
     ASSERT_EQ(run({"render", file("quiet.json"), "--out", file("quiet.wav"), "--seconds", "4"}).exitCode, 0);
-    const Outcome quiet = run({"measure", file("quiet.wav"), "--json"});
+    const Ending quiet = run({"measure", file("quiet.wav"), "--json"});
     EXPECT_EQ(quiet.exitCode, 2);
     const Json reading = Json::parse(quiet.out);
     EXPECT_TRUE(reading["distortion"]["bias_percent"].is_null());
@@ -151,11 +151,11 @@ TEST_F(Program, WithoutAReadingMeasureEndsWithTwoAndTheJsonSaysWhy) {
 }
 
 TEST_F(Program, AFileThatCannotBeReadGivesOneSentenceAndJsonWithTheReason) {
-    const Outcome missing = run({"measure", file("none.wav"), "--json"});
+    const Ending missing = run({"measure", file("none.wav"), "--json"});
     EXPECT_EQ(missing.exitCode, 2);
     expectOneSentence(missing.err);
     EXPECT_EQ(Json::parse(missing.out)["notes"].size(), 1U);
-    const Outcome plain = run({"measure", file("none.wav")});
+    const Ending plain = run({"measure", file("none.wav")});
     EXPECT_EQ(plain.exitCode, 2);
     EXPECT_EQ(plain.out, "");
     expectOneSentence(plain.err);
@@ -165,7 +165,7 @@ TEST_F(Program, UnusableArgumentsEndWithTwoAndOneSentence) {
     for (const QStringList& arguments : {QStringList{"measure", "a.wav", "--baud", "5"}, QStringList{"dance"},
                                          QStringList{"render", "none.json", "--out", file("a.wav")},
                                          QStringList{"report", "none.wav", "--out", file("a.png")}}) {
-        const Outcome refused = run(arguments);
+        const Ending refused = run(arguments);
         EXPECT_EQ(refused.exitCode, 2) << arguments.join(' ').toStdString();
         EXPECT_EQ(refused.out, "");
         expectOneSentence(refused.err);
@@ -173,7 +173,7 @@ TEST_F(Program, UnusableArgumentsEndWithTwoAndOneSentence) {
 }
 
 TEST_F(Program, ReportIsDrawnWithoutADisplay) {
-    const Outcome report = run({"report", recording(8.0), "--out", file("a.png"), "--machine", "Skerry 2"});
+    const Ending report = run({"report", recording(8.0), "--out", file("a.png"), "--machine", "Skerry 2"});
     EXPECT_EQ(report.exitCode, 0) << report.err;
     EXPECT_EQ(report.err, "");
     const QImage page(file("a.png"));
@@ -182,7 +182,7 @@ TEST_F(Program, ReportIsDrawnWithoutADisplay) {
 }
 
 TEST_F(Program, InputsListsEvenWhenThereAreNoneAndKeepsStandardErrorClean) {
-    const Outcome inputs = run({"inputs"});
+    const Ending inputs = run({"inputs"});
     EXPECT_EQ(inputs.exitCode, 0) << inputs.err;
     EXPECT_NE(inputs.out.find("sound inputs\n"), std::string::npos);
     EXPECT_NE(inputs.out.find("sound outputs\n"), std::string::npos);
@@ -196,7 +196,7 @@ TEST_F(Program, HelpAndVersionGoToStandardOutput) {
 }
 
 TEST_F(Program, WithoutADisplayTheWindowIsRefusedInOneSentence) {
-    const Outcome window = run({});
+    const Ending window = run({});
     EXPECT_EQ(window.exitCode, 2);
     expectOneSentence(window.err);
 }

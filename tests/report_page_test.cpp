@@ -15,7 +15,7 @@
 namespace trueunit {
 namespace {
 
-using testing::frameOfLongMarks;
+using test::frameOfLongMarks;
 
 // Anything but white between two heights of the page, in the given millimetres from the left.
 bool inked(const QImage& page, double leftMm, double rightMm) {

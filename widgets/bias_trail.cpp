@@ -19,7 +19,7 @@ namespace trueunit {
 namespace {
 
 constexpr double kBreakSeconds = 3.0;  // longer without a character: the line is not drawn through
-constexpr double kRangeStep = 5.0;     // percent; the scale moves in these
+constexpr double kTrailStep = 5.0;     // percent; the scale moves in these
 
 QString spanWords(double seconds) {
     if (seconds == 60.0) return QStringLiteral("one minute");
@@ -128,11 +128,11 @@ void BiasTrail::fillLine(const Snapshot& s) {
 
 void BiasTrail::chooseRange(const Snapshot& s) {
     const double limit = s.limits.biasPercent;
-    const double bottom = kRangeStep * std::floor(std::min(least_ - 1.0, -1.2 * limit) / kRangeStep);
-    const double top = kRangeStep * std::ceil(std::max(most_ + 1.0, 1.2 * limit) / kRangeStep);
+    const double bottom = kTrailStep * std::floor(std::min(least_ - 1.0, -1.2 * limit) / kTrailStep);
+    const double top = kTrailStep * std::ceil(std::max(most_ + 1.0, 1.2 * limit) / kTrailStep);
     // Taken over at once when the line would leave the scale, back only by a whole step more.
     const bool tooSmall = bottom < bottom_ || top > top_;
-    const bool tooLarge = bottom > bottom_ + kRangeStep || top < top_ - kRangeStep;
+    const bool tooLarge = bottom > bottom_ + kTrailStep || top < top_ - kTrailStep;
     if (tooSmall || tooLarge) {
         bottom_ = bottom;
         top_ = top;

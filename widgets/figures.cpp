@@ -8,8 +8,6 @@ namespace trueunit {
 
 namespace {
 
-constexpr char16_t kMinus = u'\u2212';
-
 bool isSign(QChar c) { return c == u'+' || c == kMinus; }
 
 struct Cells {

@@ -9,6 +9,8 @@ class QPainter;
 
 namespace trueunit {
 
+inline constexpr char16_t kMinus = u'\u2212';  // as wide as the plus; a hyphen is not
+
 // Numbers whose digits do not jump: every digit takes the width of the widest one, every sign that of the widest
 // sign, whatever the font's own advances are (Inter's "1" is narrow by default).
 double figuresWidth(const QFontMetricsF& metrics, const QString& text);

@@ -12,7 +12,7 @@ namespace trueunit {
 
 namespace {
 
-const char* const kNames[ReadingsPanel::kRows] = {
+const char* const kRowNames[ReadingsPanel::kRows] = {
     "Speed",
     "Shaft",
     "Stop",
@@ -169,7 +169,7 @@ ReadingsPanel::ReadingsPanel(QWidget* parent)
     : Panel(QStringLiteral("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
     setRemark(QStringLiteral("± covers 95 of 100"));
     for (int i = 0; i < kRows; ++i) {
-        rows_.push_back(new ReadingRow(QString::fromLatin1(kNames[i]), QString::fromLatin1(kMeanings[i]), this));
+        rows_.push_back(new ReadingRow(QString::fromLatin1(kRowNames[i]), QString::fromLatin1(kMeanings[i]), this));
         bodyLayout()->addWidget(rows_.back(), 1);
     }
     bodyLayout()->addWidget(reason_);

@@ -4,11 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "widgets/figures.h"
+
 namespace trueunit {
 
 namespace {
-
-constexpr char16_t kMinus = u'\u2212';
 
 double rounded(double value, int decimals) {
     const double scale = std::pow(10.0, decimals);

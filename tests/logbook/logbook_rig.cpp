@@ -18,7 +18,7 @@ namespace {
 
 // Few traces, so that tests which keep hundreds of frames stay quick.
 FrozenFrame drawnFrame() {
-    FrozenFrame frame = testing::frameOfLongMarks();
+    FrozenFrame frame = test::frameOfLongMarks();
     auto s = std::make_shared<Snapshot>(*frame.snapshot);
     s->traces.resize(5);
     frame.snapshot = s;
@@ -50,7 +50,7 @@ std::unique_ptr<Store> opened(const QString& path) {
 void makeOldLogbook(const QString& path, int frames) {
     const auto store = Store::openAsItIs(path);
     if (!store || !migrate(**store, nullptr, 1)) qFatal("no old logbook");
-    const QByteArray frame = squeezed(frameJson(testing::frameOfLongMarks()));
+    const QByteArray frame = squeezed(frameJson(test::frameOfLongMarks()));
     WriteTransaction transaction(**store);
     const auto run = [&](const QString& sql, const QVariantList& values) {
         Statement statement(**store, sql);

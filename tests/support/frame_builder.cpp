@@ -6,7 +6,7 @@
 
 #include "core/report/judge.h"
 
-namespace trueunit::testing {
+namespace trueunit::test {
 
 namespace {
 
@@ -101,4 +101,4 @@ FrozenFrame frameOfLongMarks() {
     return f;
 }
 
-}  // namespace trueunit::testing
+}  // namespace trueunit::test

@@ -9,6 +9,8 @@
 #include "core/frame/code_table.h"
 #include "core/measure/nudge_finder.h"
 
+#include "tests/support/texts.h"
+
 namespace trueunit::test {
 
 // Characters of a sender whose bias a hand moves, as a perfect framer hands them over, one at a time; shares no code
@@ -47,11 +49,6 @@ struct SteadySender {
         return c;
     }
 };
-
-inline std::vector<unsigned> codesOf(std::string_view text) {
-    const auto sent = encode(*findCode("ita2"), text);
-    return {sent.begin(), sent.end()};
-}
 
 inline constexpr std::string_view kFox = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n";
 
