@@ -10,8 +10,8 @@ namespace trueunit {
 
 namespace {
 
-const QStringList kMeasuring = {"baud",  "stop",   "code",  "expect",    "input",
-                                "tones", "window", "slice", "clock-ppm", "limits"};
+const QStringList kMeasuringToo = {"baud",  "stop",   "code",  "expect",    "input",
+                                   "tones", "window", "slice", "clock-ppm", "limits"};
 const QStringList kTexts = {"complaint", "work", "parts", "oil", "result", "mark", "card", "remarks"};
 
 // The options of each verb, besides --logbook.
@@ -20,7 +20,7 @@ const std::map<QString, QStringList>& verbs() {
         {"machines", {"text", "json"}},
         {"list", {"machine", "visit", "since", "until", "finding", "text", "limit", "json"}},
         {"show", {"frame", "visit", "again", "json"}},
-        {"keep", kMeasuring + QStringList{"machine", "visit", "remarks", "role"}},
+        {"keep", kMeasuringToo + QStringList{"machine", "visit", "remarks", "role"}},
         {"write", kTexts + QStringList{"visit", "frame", "role", "repaired"}},
         {"export", {"visit", "machine", "out"}},
         {"import", {}},
@@ -31,8 +31,8 @@ const std::map<QString, QStringList>& verbs() {
     return all;
 }
 
-void addOptions(QCommandLineParser& parser) {
-    for (const QString& name : kMeasuring + kTexts +
+void addLogOptions(QCommandLineParser& parser) {
+    for (const QString& name : kMeasuringToo + kTexts +
                                    QStringList{"machine", "visit", "frame", "since", "until", "finding", "text",
                                                "limit", "role", "out", "paper", "logbook"})
         parser.addOption(QCommandLineOption(name, "", "value"));
@@ -83,7 +83,7 @@ std::optional<Error> readChoices(const QCommandLineParser& parser, LogArguments&
 
 std::optional<Error> readMeasuring(const QCommandLineParser& parser, LogArguments& a) {
     QStringList words = {"measure", a.files.value(0)};
-    for (const QString& name : kMeasuring)
+    for (const QString& name : kMeasuringToo)
         if (parser.isSet(name)) words << "--" + name << parser.value(name);
     const Result<Command> command = parseCommandLine(words);
     if (!command) return command.error();
@@ -125,7 +125,7 @@ std::optional<Error> missing(const LogArguments& a) {
 
 Result<LogArguments> parseLogArguments(const QStringList& arguments) {
     QCommandLineParser parser;
-    addOptions(parser);
+    addLogOptions(parser);
     LogArguments a;
     if (!parser.parse(QStringList{"trueunit"} + arguments))
         return Error{parser.errorText().toStdString() + (parser.errorText().endsWith('.') ? "" : ".") +

@@ -30,7 +30,7 @@ namespace {
 constexpr double kExcerptSeconds = 60.0;  // of a recording that is kept: the last minute
 constexpr std::size_t kReadSamples = 65536;
 
-int print(const std::string& text) {
+int tell(const std::string& text) {
     std::fwrite(text.data(), 1, text.size(), stdout);
     return 0;
 }
@@ -39,7 +39,7 @@ int showAll(const Store& store, const LogArguments& a) {
     if (a.verb == "machines") {
         const auto machines = listMachines(store, a.filter.text);
         if (!machines) return refuse(machines.error());
-        return print(a.json ? machinesJson(*machines) : machinesText(*machines));
+        return tell(a.json ? machinesJson(*machines) : machinesText(*machines));
     }
     FrameFilter filter = a.filter;
     filter.visit = a.visit;
@@ -51,7 +51,7 @@ int showAll(const Store& store, const LogArguments& a) {
     }
     const auto found = findFrames(store, filter);
     if (!found) return refuse(found.error());
-    return print(a.json ? framesJson(*found) : framesText(*found));
+    return tell(a.json ? framesJson(*found) : framesText(*found));
 }
 
 int showOne(const Store& store, const LogArguments& a) {
@@ -63,15 +63,15 @@ int showOne(const Store& store, const LogArguments& a) {
         }
         const auto story = readVisitStory(store, *a.visit);
         if (!story) return refuse(story.error());
-        return print(visitText(*story));
+        return tell(visitText(*story));
     }
     const auto kept = readFrame(store, *a.frame);
     if (!kept) return refuse(kept.error());
     const Snapshot& then = *kept->frame.snapshot;
-    if (!a.again) return print(a.json ? readingJson(then.reading) + "\n" : readingText(then.reading, then.limits));
+    if (!a.again) return tell(a.json ? readingJson(then.reading) + "\n" : readingText(then.reading, then.limits));
     const auto now = measureExcerpt(kept->excerptFlac, then.options, then.limits);
     if (!now) return refuse(now.error());
-    return print(a.json ? readingJson(now->reading) + "\n" : readingPairsText(then, *now));
+    return tell(a.json ? readingJson(now->reading) + "\n" : readingPairsText(then, *now));
 }
 
 // The last minute of the recording; what the reading rests on when the window is no longer than that.
@@ -108,7 +108,7 @@ int keep(const Store& store, const LogArguments& a) {
     keeping.visit = a.visit;
     const auto kept = keepFrame(store, keeping);
     if (!kept) return refuse(kept.error());
-    return print("Kept as frame " + std::to_string(kept->frame) + " of visit " + std::to_string(kept->visit) + ".\n");
+    return tell("Kept as frame " + std::to_string(kept->frame) + " of visit " + std::to_string(kept->visit) + ".\n");
 }
 
 Outcome writeTexts(const Store& store, const LogArguments& a) {
@@ -173,9 +173,9 @@ int import(const Store& store, const LogArguments& a) {
     for (const QString& file : a.files) {
         const auto imported = importVisitArchive(store, file);
         if (!imported) return refuse(imported.error());
-        print("Visit " + std::to_string(imported->visit) + " of " + imported->machine.toStdString() + ": " +
-              std::to_string(imported->framesNew) + " new frames, " + std::to_string(imported->framesThere) +
-              " that were here already.\n");
+        tell("Visit " + std::to_string(imported->visit) + " of " + imported->machine.toStdString() + ": " +
+             std::to_string(imported->framesNew) + " new frames, " + std::to_string(imported->framesThere) +
+             " that were here already.\n");
     }
     return 0;
 }
@@ -190,7 +190,7 @@ int report(const Store& store, const LogArguments& a) {
 int mend(const QString& path) {
     const auto mended = mendLogbook(path);
     if (!mended) return refuse(mended.error());
-    return print(mended->sentence().toStdString() + "\n");
+    return tell(mended->sentence().toStdString() + "\n");
 }
 
 }  // namespace
@@ -201,7 +201,7 @@ int runLog(const QStringList& arguments) {
     const Result<LogArguments> parsed = parseLogArguments(arguments);
     if (!parsed) return refuse(parsed.error());
     const LogArguments& a = *parsed;
-    if (a.verb == "help") return print(logHelp());
+    if (a.verb == "help") return tell(logHelp());
     const QString path = a.logbook.isEmpty() ? Store::defaultPath() : a.logbook;
     if (a.verb == "mend") return mend(path);
     const auto store = Store::open(path);
@@ -214,7 +214,7 @@ int runLog(const QStringList& arguments) {
     if (a.verb == "import") return import(**store, a);
     if (a.verb == "report") return report(**store, a);
     if (const Outcome checked = (*store)->check(); !checked) return refuse(checked.error());
-    return print("The logbook \"" + path.toStdString() + "\" is in order.\n");
+    return tell("The logbook \"" + path.toStdString() + "\" is in order.\n");
 }
 
 }  // namespace trueunit

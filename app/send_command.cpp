@@ -13,7 +13,7 @@ namespace trueunit {
 namespace {
 
 constexpr double kFileRateHz = 48000.0;
-constexpr std::chrono::milliseconds kLookEvery{100};
+constexpr std::chrono::milliseconds kAskEvery{100};
 
 Outcome sendToOutput(const Command& command) {
     const Result<SoundDevice> output = soundOutput(command.output);
@@ -22,7 +22,7 @@ Outcome sendToOutput(const Command& command) {
     if (Outcome started = sender.start(*output, command.sender); !started) return started;
     std::printf("Sending to %s: %s.\n%s\n", output->title().c_str(), command.sender.words().c_str(), kSenderCaution);
     std::fflush(stdout);
-    while (sender.state() == SourceState::running) std::this_thread::sleep_for(kLookEvery);
+    while (sender.state() == SourceState::running) std::this_thread::sleep_for(kAskEvery);
     if (sender.state() == SourceState::lost) return Error{"The sound output has stopped taking the signal."};
     if (sender.missedSamples() > 0)
         return Error{"The signal had gaps, since the computer was too busy: it was no reference."};

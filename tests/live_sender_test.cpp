@@ -22,6 +22,7 @@ using namespace trueunit::test;
 namespace {
 
 constexpr double kPercentWithin = 0.1;  // what a reference must be read back within
+constexpr double kEnd = 1.5;
 constexpr long kCharacters = 60;
 
 class LiveSender : public testing::Test {
@@ -44,6 +45,29 @@ protected:
         return holds();
     }
 
+    // What came back, and whether the sound was whole: on a machine that is busy a card loses samples, which is said.
+    struct Trial {
+        Reading reading;
+        bool whole = false;
+    };
+
+    void send(double bias, Trial& trial) {
+        SenderSettings settings;
+        settings.baud = 100.0;
+        settings.biasPercent = bias;
+        settings.endPercent = kEnd;
+        ReferenceSender sender;
+        const Outcome started = sender.start(output_, settings);
+        ASSERT_TRUE(started) << started.error().text;
+        ASSERT_TRUE(waitUntil([&] { return sender.sentSeconds() > 0.4; }, 5000));  // the line is at rest by then
+        Session session;
+        ASSERT_TRUE(session.listen(input_));
+        const auto characters = [&] { return session.latest()->reading.text.characters; };
+        ASSERT_TRUE(waitUntil([&] { return characters() >= kCharacters; }, 20000)) << session.latest()->stateText;
+        trial.reading = session.latest()->reading;
+        trial.whole = sender.missedSamples() == 0 && trial.reading.input.gaps == 0;
+    }
+
     PrivateSoundServer server_;
     SoundDevice input_;
     SoundDevice output_;
@@ -54,25 +78,13 @@ protected:
 TEST_F(LiveSender, WhatIsSentIsReadBackOverTheWholeRangeOfBias) {
     for (const double bias : {-20.0, -10.0, 0.0, 10.0, 20.0}) {
         SCOPED_TRACE(bias);
-        SenderSettings settings;
-        settings.baud = 100.0;
-        settings.biasPercent = bias;
-        settings.endPercent = 1.5;
-        ReferenceSender sender;
-        const Outcome started = sender.start(output_, settings);
-        ASSERT_TRUE(started) << started.error().text;
-        ASSERT_TRUE(waitUntil([&] { return sender.sentSeconds() > 0.4; }, 5000));  // the line is at rest by then
-        Session session;
-        ASSERT_TRUE(session.listen(input_));
-        const auto reading = [&] { return session.latest()->reading; };
-        ASSERT_TRUE(waitUntil([&] { return reading().text.characters >= kCharacters; }, 20000))
-            << session.latest()->stateText;
-        const Reading r = reading();
-        EXPECT_EQ(sender.missedSamples(), 0U);
-        EXPECT_EQ(r.input.gaps, 0);
+        Trial trial;
+        for (int attempt = 0; attempt < 3 && !trial.whole; ++attempt) ASSERT_NO_FATAL_FAILURE(send(bias, trial));
+        ASSERT_TRUE(trial.whole) << "this machine is too busy: three times samples were lost, and said to be";
+        const Reading& r = trial.reading;
         ASSERT_TRUE(r.distortion.biasPercent && r.distortion.endPercent && r.speed.errorPercent);
         EXPECT_NEAR(r.distortion.biasPercent->value, bias, kPercentWithin);
-        EXPECT_NEAR(r.distortion.endPercent->value, 1.5, kPercentWithin);
+        EXPECT_NEAR(r.distortion.endPercent->value, kEnd, kPercentWithin);
         EXPECT_NEAR(r.speed.errorPercent->value, 0.0, 0.02);
     }
 }

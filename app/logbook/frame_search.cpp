@@ -10,11 +10,11 @@ namespace {
 
 const QString kJoined =
     QStringLiteral(" FROM frames f JOIN visits v ON v.id = f.visit_id JOIN machines m ON m.id = v.machine_id ");
-const QString kColumns = QStringLiteral(
+const QString kFrameColumns = QStringLiteral(
     "SELECT f.id, f.uid, f.visit_id, f.taken, f.role, f.remarks, f.input, f.bias, f.bias_uncertainty, f.gross, "
     "f.synchronous, f.speed_error, f.within, f.limits, f.findings, m.id, m.name");
 
-FoundFrame read(const Statement& s) {
+FoundFrame foundFrom(const Statement& s) {
     FoundFrame found;
     FrameRow& r = found.row;
     r.id = s.integer(0);
@@ -76,26 +76,27 @@ Result<FoundFrames> findFrames(const Store& store, const FrameFilter& filter) {
     if (!counted) return counted.error();
     FoundFrames found;
     found.all = *counted;
-    Statement query(store, kColumns + kJoined + where + QStringLiteral(" ORDER BY f.taken DESC, f.id DESC LIMIT ?"));
+    Statement query(store,
+                    kFrameColumns + kJoined + where + QStringLiteral(" ORDER BY f.taken DESC, f.id DESC LIMIT ?"));
     for (const Narrowing& c : all) query.bind(c.value);
     query.bind(filter.limit);
-    if (Outcome ran = query.forEach([&] { found.frames.push_back(read(query)); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { found.frames.push_back(foundFrom(query)); }); !ran) return ran.error();
     return found;
 }
 
 Result<std::vector<FrameRow>> framesOf(const Store& store, qint64 visit) {
     std::vector<FrameRow> rows;
-    Statement query(store, kColumns + kJoined + QStringLiteral("WHERE f.visit_id = ? ORDER BY f.taken, f.id"));
+    Statement query(store, kFrameColumns + kJoined + QStringLiteral("WHERE f.visit_id = ? ORDER BY f.taken, f.id"));
     query.bind(visit);
-    if (Outcome ran = query.forEach([&] { rows.push_back(read(query).row); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { rows.push_back(foundFrom(query).row); }); !ran) return ran.error();
     return rows;
 }
 
 Result<std::optional<FoundFrame>> findFrame(const Store& store, qint64 id) {
     std::optional<FoundFrame> found;
-    Statement query(store, kColumns + kJoined + QStringLiteral("WHERE f.id = ?"));
+    Statement query(store, kFrameColumns + kJoined + QStringLiteral("WHERE f.id = ?"));
     query.bind(id);
-    if (Outcome ran = query.forEach([&] { found = read(query); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { found = foundFrom(query); }); !ran) return ran.error();
     return found;
 }
 

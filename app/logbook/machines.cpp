@@ -10,18 +10,18 @@ namespace trueunit {
 
 namespace {
 
-const QString kColumns = QStringLiteral("m.id, m.uid, m.name, m.mark, m.card, m.remarks, m.changed");
+const QString kMachineColumns = QStringLiteral("m.id, m.uid, m.name, m.mark, m.card, m.remarks, m.changed");
 
-Machine read(const Statement& row) {
+Machine machineFrom(const Statement& row) {
     return {row.integer(0), row.text(1), row.text(2), row.text(3), row.text(4), row.text(5), row.integer(6)};
 }
 
 Result<std::optional<Machine>> one(const Store& store, const QString& where, const QVariant& value) {
     std::optional<Machine> found;
-    Statement query(store,
-                    QStringLiteral("SELECT %1 FROM machines m WHERE %2 ORDER BY m.id LIMIT 1").arg(kColumns, where));
+    Statement query(
+        store, QStringLiteral("SELECT %1 FROM machines m WHERE %2 ORDER BY m.id LIMIT 1").arg(kMachineColumns, where));
     query.bind(value);
-    if (Outcome ran = query.forEach([&] { found = read(query); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { found = machineFrom(query); }); !ran) return ran.error();
     return found;
 }
 
@@ -41,12 +41,12 @@ Result<std::vector<MachineSummary>> listMachines(const Store& store, const QStri
     Statement query(store, QStringLiteral("SELECT %1, count(DISTINCT v.id), count(f.id), coalesce(max(f.taken), 0) "
                                           "FROM machines m LEFT JOIN visits v ON v.machine_id = m.id "
                                           "LEFT JOIN frames f ON f.visit_id = v.id%2 GROUP BY m.id ORDER BY m.folded")
-                               .arg(kColumns, where));
+                               .arg(kMachineColumns, where));
     for (const QString& word : words) query.bind(word);
     std::vector<MachineSummary> all;
     Outcome ran = query.forEach([&] {
-        all.push_back(
-            {read(query), static_cast<int>(query.integer(7)), static_cast<int>(query.integer(8)), query.integer(9)});
+        all.push_back({machineFrom(query), static_cast<int>(query.integer(7)), static_cast<int>(query.integer(8)),
+                       query.integer(9)});
     });
     if (!ran) return ran.error();
     return all;
@@ -63,9 +63,9 @@ Result<std::optional<Machine>> findMachineByUid(const Store& store, const QStrin
 Result<std::optional<Machine>> findMachineByName(const Store& store, const QString& name) {
     const QString wanted = foldedName(name);
     std::optional<Machine> found;
-    Statement query(store, QStringLiteral("SELECT %1 FROM machines m ORDER BY m.id").arg(kColumns));
+    Statement query(store, QStringLiteral("SELECT %1 FROM machines m ORDER BY m.id").arg(kMachineColumns));
     Outcome ran = query.forEach([&] {
-        if (!found && foldedName(query.text(2)) == wanted) found = read(query);
+        if (!found && foldedName(query.text(2)) == wanted) found = machineFrom(query);
     });
     if (!ran) return ran.error();
     return found;

@@ -18,28 +18,28 @@ struct Column {
     const char* name;
     const char* path;
 };
-constexpr Column kColumns[] = {{"nominal_baud", "/speed/nominal_baud"},
-                               {"baud", "/speed/baud"},
-                               {"speed_error_percent", "/speed/error_percent"},
-                               {"speed_error_uncertainty", "/speed/error_uncertainty"},
-                               {"operations_per_minute", "/speed/operations_per_minute"},
-                               {"stop_units", "/speed/stop_units"},
-                               {"bias_percent", "/distortion/bias_percent"},
-                               {"bias_uncertainty", "/distortion/bias_uncertainty"},
-                               {"end_percent", "/distortion/end_percent"},
-                               {"end_uncertainty", "/distortion/end_uncertainty"},
-                               {"gross_percent", "/distortion/gross_percent"},
-                               {"synchronous_percent", "/distortion/synchronous_percent"},
-                               {"characteristic_percent", "/distortion/characteristic_percent"},
-                               {"fortuitous_rms_percent", "/distortion/fortuitous_rms_percent"},
-                               {"fortuitous_peak_percent", "/distortion/fortuitous_peak_percent"},
-                               {"margin_low_percent", "/margin/low_percent"},
-                               {"margin_high_percent", "/margin/high_percent"},
-                               {"code", "/text/code"},
-                               {"characters", "/text/characters"},
-                               {"framing_errors", "/text/framing_errors"},
-                               {"limits", "/verdict/limits"},
-                               {"within", "/verdict/within"}};
+constexpr Column kCsvColumns[] = {{"nominal_baud", "/speed/nominal_baud"},
+                                  {"baud", "/speed/baud"},
+                                  {"speed_error_percent", "/speed/error_percent"},
+                                  {"speed_error_uncertainty", "/speed/error_uncertainty"},
+                                  {"operations_per_minute", "/speed/operations_per_minute"},
+                                  {"stop_units", "/speed/stop_units"},
+                                  {"bias_percent", "/distortion/bias_percent"},
+                                  {"bias_uncertainty", "/distortion/bias_uncertainty"},
+                                  {"end_percent", "/distortion/end_percent"},
+                                  {"end_uncertainty", "/distortion/end_uncertainty"},
+                                  {"gross_percent", "/distortion/gross_percent"},
+                                  {"synchronous_percent", "/distortion/synchronous_percent"},
+                                  {"characteristic_percent", "/distortion/characteristic_percent"},
+                                  {"fortuitous_rms_percent", "/distortion/fortuitous_rms_percent"},
+                                  {"fortuitous_peak_percent", "/distortion/fortuitous_peak_percent"},
+                                  {"margin_low_percent", "/margin/low_percent"},
+                                  {"margin_high_percent", "/margin/high_percent"},
+                                  {"code", "/text/code"},
+                                  {"characters", "/text/characters"},
+                                  {"framing_errors", "/text/framing_errors"},
+                                  {"limits", "/verdict/limits"},
+                                  {"within", "/verdict/within"}};
 
 // Quoted where the standard asks for it. A text that a spreadsheet would take for a formula gets a space before it.
 std::string field(std::string text) {
@@ -80,7 +80,7 @@ Result<std::string> readingsCsv(const Store& store, const std::vector<FoundFrame
     const auto all = readAll(store, frames);
     if (!all) return all.error();
     std::string text = "frame,visit,machine,taken,role,remarks,findings";
-    for (const Column& c : kColumns) text += std::string(",") + c.name;
+    for (const Column& c : kCsvColumns) text += std::string(",") + c.name;
     text += "\r\n";
     for (const Read& r : *all) {
         const FrameRow& row = r.found->row;
@@ -88,7 +88,7 @@ Result<std::string> readingsCsv(const Store& store, const std::vector<FoundFrame
                 field(r.found->machineName.toStdString()) + ',' + timeText(row.taken).toStdString() + ',' +
                 roleName(row.role).toStdString() + ',' + field(row.remarks.toStdString()) + ',' +
                 row.findings.join(QLatin1Char(' ')).toStdString();
-        for (const Column& c : kColumns) text += ',' + cell(r.reading, c.path);
+        for (const Column& c : kCsvColumns) text += ',' + cell(r.reading, c.path);
         text += "\r\n";
     }
     return text;

@@ -13,7 +13,7 @@ namespace trueunit {
 
 namespace {
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 
 struct FrameEntry {
     std::string uid;

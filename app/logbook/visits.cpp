@@ -16,14 +16,14 @@ const QString kSelect = QStringLiteral(
     "SELECT v.id, v.uid, v.machine_id, v.opened, v.complaint, v.work_done, v.parts, v.oil, v.result, v.self_check, "
     "v.repaired, v.changed FROM visits v ");
 
-Visit read(const Statement& row) {
+Visit visitFrom(const Statement& row) {
     return {row.integer(0), row.text(1), row.integer(2), row.integer(3), row.text(4),          row.text(5),
             row.text(6),    row.text(7), row.text(8),    row.text(9),    row.integer(10) != 0, row.integer(11)};
 }
 
 Result<std::optional<Visit>> one(Statement& query) {
     std::optional<Visit> found;
-    if (Outcome ran = query.forEach([&] { found = read(query); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { found = visitFrom(query); }); !ran) return ran.error();
     return found;
 }
 
@@ -33,7 +33,7 @@ Result<std::vector<Visit>> visitsOf(const Store& store, qint64 machine) {
     std::vector<Visit> all;
     Statement query(store, kSelect + QStringLiteral("WHERE v.machine_id = ? ORDER BY v.opened DESC, v.id DESC"));
     query.bind(machine);
-    if (Outcome ran = query.forEach([&] { all.push_back(read(query)); }); !ran) return ran.error();
+    if (Outcome ran = query.forEach([&] { all.push_back(visitFrom(query)); }); !ran) return ran.error();
     return all;
 }
 

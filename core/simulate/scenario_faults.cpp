@@ -9,8 +9,6 @@ namespace trueunit {
 
 namespace {
 
-constexpr std::size_t kMostEntries = 64;
-
 constexpr std::array<std::string_view, 20> kFindingIds = {
     "in-order",     "contact-offset", "end-offset",      "level-dropout",
     "level-stuck",  "level-late",     "wrong-speed",     "unsteady-speed",
@@ -88,8 +86,8 @@ void readSteady(ScenarioFields& f, Scenario::Faults& a) {
 
 void readFaultFields(ScenarioFields& f, Scenario::Faults& a) {
     readSteady(f, a);
-    f.list("instants", kMostEntries, [&](ScenarioFields& i) { readInstantShift(i, a.instants); });
-    f.list("characteristic", kMostEntries, [&](ScenarioFields& c) {
+    f.list("instants", ScenarioFields::kMostEntries, [&](ScenarioFields& i) { readInstantShift(i, a.instants); });
+    f.list("characteristic", ScenarioFields::kMostEntries, [&](ScenarioFields& c) {
         Scenario::Characteristic each;
         c.require("units");
         c.require("percent");
@@ -107,7 +105,7 @@ void readFaultFields(ScenarioFields& f, Scenario::Faults& a) {
         b.number("fraction", bounce.fraction, 0.0, 1.0);
         a.bounce = bounce;
     });
-    f.list("pauses", kMostEntries, [&](ScenarioFields& p) { readPause(p, a.pauses); });
+    f.list("pauses", ScenarioFields::kMostEntries, [&](ScenarioFields& p) { readPause(p, a.pauses); });
     f.object("feed_slips", [&](ScenarioFields& s) {
         s.number("repeat_fraction", a.feedSlips.repeatFraction, 0.0, 0.5);
         s.number("skip_fraction", a.feedSlips.skipFraction, 0.0, 0.5);
@@ -115,11 +113,11 @@ void readFaultFields(ScenarioFields& f, Scenario::Faults& a) {
 }
 
 void readExpectFields(ScenarioFields& f, Scenario::Expect& expect) {
-    f.texts("findings", expect.findings, kMostEntries);
+    f.texts("findings", expect.findings, ScenarioFields::kMostEntries);
     for (const std::string& id : expect.findings)
         if (std::find(kFindingIds.begin(), kFindingIds.end(), id) == kFindingIds.end())
             f.refuse("findings", "names \"" + id + "\", which is no finding");
-    f.named("readings", kMostEntries, [&](ScenarioFields& r, const std::string& key) {
+    f.named("readings", ScenarioFields::kMostEntries, [&](ScenarioFields& r, const std::string& key) {
         Scenario::ExpectedReading reading;
         r.require("value");
         r.require("within");
@@ -127,7 +125,7 @@ void readExpectFields(ScenarioFields& f, Scenario::Expect& expect) {
         r.number("within", reading.within, 0.0, 1e9);
         expect.readings[key] = reading;
     });
-    f.list("instants", kMostEntries, [&](ScenarioFields& i) {
+    f.list("instants", ScenarioFields::kMostEntries, [&](ScenarioFields& i) {
         Scenario::ExpectedInstant instant;
         for (const char* key : {"k", "to", "mean_percent", "within"}) i.require(key);
         i.integer("k", instant.k, 1, 9);

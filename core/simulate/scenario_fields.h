@@ -19,6 +19,7 @@ namespace trueunit {
 class ScenarioFields {
 public:
     using Json = nlohmann::json;
+    static constexpr std::size_t kMostEntries = 64;  // of any list in a scenario
 
     ScenarioFields(const Json& value, std::string path, std::optional<Error>& error);
 

@@ -7,7 +7,6 @@ namespace {
 
 constexpr double kLongestSeconds = 7200.0;
 constexpr double kLargestSeed = 9007199254740992.0;  // whole numbers a JSON reader must carry exactly, 2^53
-constexpr std::size_t kMostEntries = 64;
 
 void readMachine(ScenarioFields& f, Scenario::Machine& m) {
     f.text("name", m.name, 80);
@@ -56,7 +55,7 @@ void readCard(ScenarioFields& f, Scenario::Card& card) {
     f.flag("inverted", card.inverted);
     f.number("dc_offset", card.dcOffset, -0.9, 0.9);
     f.number("clock_ppm", card.clockPpm, -1000.0, 1000.0);
-    f.list("gaps", kMostEntries, [&](ScenarioFields& g) {
+    f.list("gaps", ScenarioFields::kMostEntries, [&](ScenarioFields& g) {
         Scenario::Gap gap;
         g.require("at_seconds");
         g.require("samples");
@@ -99,7 +98,7 @@ void readScenarioFields(ScenarioFields& f, Scenario& s) {
     f.object("line", [&](ScenarioFields& l) { readLine(l, s.line); });
     f.object("card", [&](ScenarioFields& c) { readCard(c, s.card); });
     f.object("faults", [&](ScenarioFields& a) { readFaultFields(a, s.faults); });
-    f.list("moves", kMostEntries, [&](ScenarioFields& m) { readMove(m, s.moves); });
+    f.list("moves", ScenarioFields::kMostEntries, [&](ScenarioFields& m) { readMove(m, s.moves); });
     f.integer("seed", s.seed, 0, kLargestSeed);
     f.object("expect", [&](ScenarioFields& e) { readExpectFields(e, s.expect); });
 }
