@@ -30,19 +30,20 @@ QString foldedName(const QString& name) { return folded(name.simplified()); }
 }  // namespace
 
 Result<std::vector<MachineSummary>> listMachines(const Store& store, const QString& text) {
-    QString where;
+    // Each looks at a machine's words first, then at its visits', then at its frames', and stops at the first find.
+    QStringList parts;
     const QStringList words = searchWords(text);
     for (qsizetype i = 0; i < words.size(); ++i)
-        where += (i == 0 ? QStringLiteral(" WHERE ") : QStringLiteral(" AND ")) +
-                 QStringLiteral(
-                     "m.id IN (SELECT mm.id FROM machines mm LEFT JOIN visits vv ON vv.machine_id = mm.id "
-                     "LEFT JOIN frames ff ON ff.visit_id = vv.id WHERE instr(mm.folded || char(10) || "
-                     "coalesce(vv.folded, '') || char(10) || coalesce(ff.folded, ''), ?))");
+        parts += QStringLiteral(
+            "(instr(m.folded, ?) OR EXISTS (SELECT 1 FROM visits w WHERE w.machine_id = m.id AND instr(w.folded, ?)) "
+            "OR EXISTS (SELECT 1 FROM visits w JOIN frames g ON g.visit_id = w.id WHERE w.machine_id = m.id "
+            "AND instr(g.folded, ?)))");
+    const QString where = parts.isEmpty() ? QString() : QStringLiteral(" WHERE ") + parts.join(QStringLiteral(" AND "));
     Statement query(store, QStringLiteral("SELECT %1, count(DISTINCT v.id), count(f.id), coalesce(max(f.taken), 0) "
                                           "FROM machines m LEFT JOIN visits v ON v.machine_id = m.id "
                                           "LEFT JOIN frames f ON f.visit_id = v.id%2 GROUP BY m.id ORDER BY m.folded")
                                .arg(kMachineColumns, where));
-    for (const QString& word : words) query.bind(word);
+    for (const QString& word : words) query.bind(word).bind(word).bind(word);
     std::vector<MachineSummary> all;
     Outcome ran = query.forEach([&] {
         all.push_back({machineFrom(query), static_cast<int>(query.integer(7)), static_cast<int>(query.integer(8)),
