@@ -38,18 +38,33 @@ double robustDeviation(std::vector<double> v) {
 
 }  // namespace
 
+bool BiasScatter::told(const BiasPoint::Displacement& d) const {
+    return !known() || counts_[static_cast<std::size_t>(d.k)][d.toMark ? 1 : 0] >= kSeen;
+}
+
+double BiasScatter::shareOf(double spaces) const {
+    return shared_ > 0.0 ? shared_ * spaces / (shared_ * spaces + within_) : 0.0;
+}
+
+double BiasScatter::varianceOf(double marks, double spaces) const {
+    return within_ / marks + shared_ * (1.0 - shareOf(spaces));
+}
+
 void BiasScatter::estimate(BiasPoint& point) const {
-    double sum = 0.0;
-    point.marks = 0.0;
+    std::array<double, 2> sums{}, counts{};
     for (const BiasPoint::Displacement& i : point.instants) {
-        if (!i.toMark || (known() && counts_[static_cast<std::size_t>(i.k)][1] < kSeen)) continue;
-        sum -= i.percent - patternOf(i.k, true);
-        point.marks += 1.0;
+        if (!told(i)) continue;
+        sums[i.toMark ? 1 : 0] += i.percent - patternOf(i.k, i.toMark);
+        counts[i.toMark ? 1 : 0] += 1.0;
     }
+    point.marks = counts[1];
+    point.spaces = known() ? counts[0] : 0.0;  // what they are without a nudge is not known sooner
+    point.markMean = point.marks > 0.0 ? sums[1] / point.marks : 0.0;
+    point.spaceMean = point.spaces > 0.0 ? sums[0] / point.spaces : 0.0;
     point.variance = kNoWeight;
     if (point.marks == 0.0) return;
-    point.bias = sum / point.marks;
-    point.variance = between_ + within_ / point.marks + kPlacing * kPlacing;
+    point.bias = shareOf(point.spaces) * point.spaceMean - point.markMean;
+    point.variance = left_ + varianceOf(point.marks, point.spaces) + kPlacing * kPlacing;
 }
 
 void BiasScatter::learn(std::span<const BiasPoint> settled) {
@@ -88,19 +103,39 @@ void BiasScatter::learnPlaces(std::span<const BiasPoint> settled, const std::vec
                 places_[k][way] = sums[k][way] / counts_[k][way] - (way == 1 ? all / marks : 0.0);
 }
 
+// How much of a character's displacements is common to its instants to mark and to space; chance alone makes something
+// of it, so one standard error less.
+double BiasScatter::learnShared(std::span<const BiasPoint> settled, const std::vector<double>& means) const {
+    std::vector<double> marks, spaces;
+    for (std::size_t i = 0; i < settled.size(); ++i) {
+        if (settled[i].marks == 0.0 || settled[i].spaces == 0.0) continue;
+        marks.push_back(settled[i].markMean + means[i]);
+        spaces.push_back(settled[i].spaceMean);
+    }
+    if (marks.size() < kFewest) return 0.0;
+    const double mostMark = kClip * robustDeviation(marks), mostSpace = kClip * robustDeviation(spaces);
+    double product = 0.0, markSquares = 0.0, spaceSquares = 0.0;
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        const double m = std::clamp(marks[i], -mostMark, mostMark), s = std::clamp(spaces[i], -mostSpace, mostSpace);
+        product += m * s;
+        markSquares += m * m;
+        spaceSquares += s * s;
+    }
+    const auto n = static_cast<double>(marks.size());
+    return std::max(0.0, product / n - std::sqrt(markSquares * spaceSquares / n) / n);
+}
+
 void BiasScatter::learnVariances(std::span<const BiasPoint> settled, const std::vector<double>& means) {
-    double squares = 0.0, freedom = 0.0, shares = 0.0;
+    double squares = 0.0, freedom = 0.0, modelled = 0.0;
     std::vector<double> residuals;
     for (std::size_t i = 0; i < settled.size(); ++i) {
         const BiasPoint& p = settled[i];
         if (p.marks == 0.0) continue;
         residuals.push_back(p.bias - means[i]);
-        shares += 1.0 / p.marks;
-        if (p.marks < 2.0) continue;
         for (const BiasPoint::Displacement& d : p.instants)
-            if (d.toMark && counts_[static_cast<std::size_t>(d.k)][1] >= kSeen)
-                squares += std::pow(d.percent - patternOf(d.k, true) + p.bias, 2);
-        freedom += p.marks - 1.0;
+            if (told(d) && (d.toMark || p.spaces > 0.0))
+                squares += std::pow(d.percent - patternOf(d.k, d.toMark) - (d.toMark ? p.markMean : p.spaceMean), 2);
+        freedom += p.marks - 1.0 + std::max(0.0, p.spaces - 1.0);
     }
     if (residuals.size() < kFewest) return;
     double fitted =
@@ -112,8 +147,14 @@ void BiasScatter::learnVariances(std::span<const BiasPoint> settled, const std::
     double total = 0.0;
     for (const double r : residuals) total += clippedSquare(r, clip) / degrees_;
     within_ = freedom > 0.0 ? squares / freedom : 0.0;
-    within_ = std::min(within_, total * n / shares);
-    between_ = std::max(0.0, total - within_ * shares / n);
+    shared_ = learnShared(settled, means);
+    for (const BiasPoint& p : settled)
+        if (p.marks > 0.0) modelled += varianceOf(p.marks, p.spaces) / n;
+    if (modelled > total) {
+        within_ *= total / modelled;
+        shared_ *= total / modelled;
+    }
+    left_ = std::max(0.0, total - modelled);
 }
 
 // Variance of running means of 2^j neighbours, against that of independent ones. Chance alone lifts it above one

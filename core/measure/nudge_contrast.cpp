@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kSpeedSuspected = 2.5;  // standard deviations of the part that grows with the place
 constexpr double kBesideSpeed = 4.0;     // what is left of the step must then still stand out by this
+constexpr double kByMarks = 0.4;         // of the step: what the instants to mark must show of it by themselves
 
 // Does more than half of the step stay when the character that carries most of it is left out?
 bool carriedByMany(std::span<const BiasPoint> newest, double from, double step) {
@@ -23,13 +24,13 @@ bool carriedByMany(std::span<const BiasPoint> newest, double from, double step) 
     return sum - furthest > 0.5 * std::abs(step) * static_cast<double>(newest.size() - 1);
 }
 
-// Mean displacement of the instants to space, pattern taken out.
-double spacesBefore(std::span<const BiasPoint> points, const BiasScatter& scatter) {
+// Mean displacement of the instants to mark, or to space; pattern taken out.
+double meanOf(bool toMark, std::span<const BiasPoint> points, const BiasScatter& scatter) {
     double sum = 0.0, n = 0.0;
     for (const BiasPoint& p : points)
         for (const BiasPoint::Displacement& d : p.instants)
-            if (!d.toMark) {
-                sum += d.percent - scatter.patternOf(d.k, false);
+            if (d.toMark == toMark) {
+                sum += d.percent - scatter.patternOf(d.k, toMark);
                 n += 1.0;
             }
     return n > 0.0 ? sum / n : 0.0;
@@ -74,7 +75,9 @@ double contrastOf(std::span<const BiasPoint> before, std::span<const BiasPoint> 
     const double deviations =
         normalDeviateOf(std::abs(step) / std::hypot(from.uncertainty, to.uncertainty), scatter.degrees());
     if (!carriedByMany(newest, from.value, step)) return 0.0;
-    if (isSpeed(newest, from.value, spacesBefore(before, scatter), scatter)) return 0.0;
+    const double byMarks = meanOf(true, before, scatter) - meanOf(true, newest, scatter);
+    if (byMarks / step < kByMarks) return 0.0;  // the ends of marks have moved, not their beginnings
+    if (isSpeed(newest, from.value, meanOf(false, before, scatter), scatter)) return 0.0;
     return deviations;
 }
 

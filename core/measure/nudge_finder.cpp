@@ -18,7 +18,9 @@ constexpr std::size_t kReference = 32;   // before a nudge, and after it
 constexpr std::size_t kUnsettled = 24;   // the newest, which may hold a step not yet found, teach nothing
 constexpr std::size_t kLeastBefore = 4;  // characters of the old level
 constexpr std::array<std::size_t, 9> kTrials = {2, 3, 4, 6, 8, 10, 12, 16, 24};
-constexpr double kRare = 4.7;            // standard deviations: 2.6 in a million, both sides
+constexpr std::size_t kSoon = 3;         // characters within which most steps shall be found
+constexpr double kRareSoon = 4.5;        // standard deviations: 6.8 in a million, both sides; most of what is allowed
+constexpr double kRare = 4.8;            // for the longer trials: 1.6 in a million
 constexpr double kUnitMoved = 0.003;     // then the displacements are taken anew
 constexpr double kOneTurnSeconds = 1.5;  // steps so close together are one turn of the screwdriver
 constexpr std::size_t kMostNudges = 64;
@@ -78,15 +80,16 @@ std::size_t NudgeFinder::segmentStart() const {
 void NudgeFinder::look() {
     if (!scatter_.known()) return;
     const std::size_t start = segmentStart(), end = points_.size();
-    double most = kRare;
+    double most = 0.0;
     std::optional<std::size_t> first;
     for (const std::size_t m : kTrials) {
         if (end - start < m + kLeastBefore) break;
         const std::size_t from = std::max(start, end - m - std::min(end - m, kReference));
         const auto before = std::span(points_).subspan(from, end - m - from);
         const double found = contrastOf(before, std::span(points_).last(m), scatter_);
-        if (found <= most) continue;
-        most = found;
+        const double beyond = found - (m <= kSoon ? kRareSoon : kRare);
+        if (beyond <= most) continue;
+        most = beyond;
         first = end - m;
     }
     if (!first) return;

@@ -12,10 +12,10 @@
 namespace trueunit {
 
 // Finds steps of the bias as they happen. After every character the newest two to 24 are held against up to 32 before
-// them, on the scatter learned from this very sender. The limit is 2.6 chances in a million for each comparison, so a
-// steady sender with normal scatter is called nudged less than once in an hour (22,000 characters); measured with
-// 1 % scatter: tests/bench/nudge_bench.cpp. A slow drift moves both sides and is no nudge.
-// Analysis thread; some ten thousand operations a character; memory bounded.
+// them, on the scatter learned from this very sender. The limit is 6.8 chances in a million for comparisons of two or
+// three characters and 1.6 for longer ones, so a steady sender with normal scatter is called nudged less than once in
+// an hour (22,000 characters); measured with 1 % scatter: tests/bench/nudge_bench.cpp. A slow drift moves both sides
+// and is no nudge. Analysis thread; some ten thousand operations a character; memory bounded.
 class NudgeFinder {
 public:
     // unitSeconds: the actual unit as known now; nominalSeconds: what percentages are of.

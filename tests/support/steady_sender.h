@@ -19,7 +19,8 @@ struct SteadySender {
     double nominal = 0.022;
     double unit = 0.022;
     double stopUnits = 1.42;
-    double scatterPercent = 1.0;  // of each instant, the start included
+    double scatterPercent = 1.0;  // of each instant
+    bool startScatters = true;    // as much as the others
     std::function<double(std::uint64_t number)> biasPercent = [](std::uint64_t) { return 0.0; };
     std::function<double(int k, bool toMark, double seconds)> extraPercent;  // late positive
     std::vector<unsigned> codes = {21, 10};                                  // empty: drawn
@@ -33,7 +34,7 @@ struct SteadySender {
         Character c;
         c.number = next++;
         c.code = codes.empty() ? static_cast<unsigned>(random() % 32) : codes[c.number % codes.size()];
-        c.start = turn + (scatterPercent > 0.0 ? normal(random) : 0.0);
+        c.start = turn + (scatterPercent > 0.0 && startScatters ? normal(random) : 0.0);
         bool mark = false;
         for (int k = 1; k <= 6; ++k) {
             const bool now = k == 6 || ((c.code >> (k - 1)) & 1U) != 0;
