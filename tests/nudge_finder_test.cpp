@@ -110,5 +110,22 @@ TEST(NormalDeviate, AgreesWithAGeneralPurposeLibraryFarOutInTheTails) {
     for (const auto& [v, t] : kPoints) EXPECT_NEAR(normalDeviateOf(t, v), 4.7, 0.05) << v;
 }
 
+TEST_F(NudgeFinderTest, ItSaysHowManyCharactersItStillLearnsFor) {
+    NudgeFinder finder;
+    std::size_t left = finder.charactersToLearn();
+    EXPECT_GE(left, 12U);
+    for (; left > 0; --left) {
+        EXPECT_EQ(finder.charactersToLearn(), left);
+        finder.push(sender.character(), sender.unit, sender.nominal);
+    }
+    EXPECT_EQ(finder.charactersToLearn(), 0U);
+}
+
+// The bias is in the beginnings of marks; when their ends move together it stays what it was.
+TEST_F(NudgeFinderTest, AStepOfTheEndsOfMarksIsNoNudgeOfTheBias) {
+    sender.extraPercent = [this](int, bool toMark, double) { return toMark || sender.next < 120 ? 0.0 : 4.0; };
+    EXPECT_TRUE(listen(sender, 200).nudges().empty());
+}
+
 }  // namespace
 }  // namespace trueunit

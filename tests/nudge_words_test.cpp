@@ -18,6 +18,15 @@ NudgeAdvice after(double before, double now, std::optional<Measured> level = {})
 
 TEST(NudgeWords, SayNothingBeforeTheFirstNudge) { EXPECT_EQ(adviceAfter({}, {}, Limits{}).kind, Kind::none); }
 
+TEST(NudgeWords, SayHowLongTheScatterIsStillLearned) {
+    Snapshot s;
+    EXPECT_EQ(learningWords(s), "");
+    s.nudgesLearnedIn = 7;
+    EXPECT_EQ(learningWords(s), "still learning the scatter: 7 more characters");
+    s.nudgesLearnedIn = 1;
+    EXPECT_EQ(learningWords(s), "still learning the scatter: 1 more character");
+}
+
 TEST(NudgeWords, SayWhatTheLastNudgeDid) {
     EXPECT_EQ(after(7.84, 5.1).did, "last nudge: +7.8 to +5.1");
     EXPECT_EQ(after(0.04, -7.0).did, "last nudge: 0.0 to \u22127.0");

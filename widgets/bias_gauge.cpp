@@ -62,6 +62,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
     const NudgeAdvice advice = adviceAfter(snapshot);
     did_ = QString::fromStdString(advice.did);
     next_ = QString::fromStdString(advice.next);
+    if (alone_ && did_.isEmpty()) did_ = QString::fromStdString(learningWords(snapshot));
     const Limits& limits = snapshot.limits;
     const QString limit = limits.statesBias ? QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent))
                                             : QStringLiteral("bias not judged");
@@ -82,7 +83,8 @@ void BiasGauge::say(const Snapshot& snapshot) {
     small_ = QStringLiteral("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
     if (resting_) small_ = QStringLiteral("line rests, last ") + characters;
     QStringList said{QStringLiteral("%1 percent").arg(digits_), words_, small_};
-    if (!did_.isEmpty()) said << did_ << next_;
+    for (const QString& part : {did_, next_})
+        if (!part.isEmpty()) said << part;
     describe(said.join(QStringLiteral(", ")));
 }
 
@@ -201,6 +203,7 @@ void BiasGauge::paintAdvice(QPainter& painter, const QRectF& area, double px) co
     painter.setPen(theme::kSecondary);
     painter.drawText(line, Qt::AlignCenter, did_);
     line.translate(0, line.height());
+    if (next_.isEmpty()) return;
     const double needed = QFontMetricsF(theme::text(px, QFont::DemiBold)).horizontalAdvance(next_);
     painter.setFont(theme::text(px * std::min(1.0, line.width() / needed), QFont::DemiBold));
     painter.setPen(theme::kInk);

@@ -17,13 +17,13 @@ class BiasGauge : public Panel {
 public:
     explicit BiasGauge(QWidget* parent = nullptr);
 
-    QString digits() const { return digits_; }           // "+7.3" or a dash
-    QString words() const { return words_; }             // "marks too long", "in limits", or why there is no reading
-    QString smallWords() const { return small_; }        // uncertainty and window
-    QString lastNudge() const { return did_; }           // "last nudge: +7.8 to +5.1"; empty before the first
-    QString nextNudge() const { return next_; }          // what the hand should do now
-    double digitHeight() const { return digitHeight_; }  // of a capital, as last painted, logical pixels
-    void setAlone(bool alone);                           // fills the window, to be read across the bench
+    QString digits() const { return digits_; }     // "+7.3" or a dash
+    QString words() const { return words_; }       // "marks too long", "in limits", or why there is no reading
+    QString smallWords() const { return small_; }  // uncertainty and window
+    QString lastNudge() const { return did_; }     // "last nudge: +7.8 to +5.1"; when alone also how long it learns
+    QString nextNudge() const { return next_; }    // what the hand should do now
+    double digitHeight() const { return digitHeight_; }             // of a capital, as last painted, logical pixels
+    void setAlone(bool alone);                                      // fills the window, to be read across the bench
     std::optional<double> lowestHeld() const { return lowest_; }    // percent
     std::optional<double> highestHeld() const { return highest_; }  // percent
     double scaleEnd() const { return scaleEnd_; }                   // the scale runs from minus to plus this, percent

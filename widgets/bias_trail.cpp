@@ -57,8 +57,6 @@ BiasTrail::BiasTrail(QWidget* parent)
 
 void BiasTrail::setSpan(double seconds) {
     span_ = std::clamp(seconds, 10.0, 3600.0);
-    setRemark(QStringLiteral("last ") + spanWords(span_), Tone::quiet,
-              QStringLiteral("last %1 s").arg(span_, 0, 'f', 0));
     plot_->xAxis->setRange(-span_, 0.0);
     draw(shown());
 }
@@ -140,6 +138,12 @@ void BiasTrail::chooseRange(const Snapshot& s) {
 }
 
 void BiasTrail::say(const Snapshot& s) {
+    const QString learning = QString::fromStdString(learningWords(s));
+    if (learning.isEmpty())
+        setRemark(QStringLiteral("last ") + spanWords(span_), Tone::quiet,
+                  QStringLiteral("last %1 s").arg(span_, 0, 'f', 0));
+    else
+        setRemark(learning, Tone::quiet, learning.section(QLatin1Char(':'), 1).trimmed());
     if (s.trail.empty()) {
         describe(whyNothing(s));
         return;

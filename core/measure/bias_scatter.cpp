@@ -51,11 +51,13 @@ double BiasScatter::varianceOf(double marks, double spaces) const {
 }
 
 void BiasScatter::estimate(BiasPoint& point) const {
-    std::array<double, 2> sums{}, counts{};
+    std::array<double, 2> sums{}, counts{}, unsure{};  // unsure: variance of the pattern itself, of places seldom seen
     for (const BiasPoint::Displacement& i : point.instants) {
         if (!told(i)) continue;
-        sums[i.toMark ? 1 : 0] += i.percent - patternOf(i.k, i.toMark);
-        counts[i.toMark ? 1 : 0] += 1.0;
+        const std::size_t way = i.toMark ? 1 : 0;
+        sums[way] += i.percent - patternOf(i.k, i.toMark);
+        counts[way] += 1.0;
+        if (known()) unsure[way] += instantVariance() / counts_[static_cast<std::size_t>(i.k)][way];
     }
     point.marks = counts[1];
     point.spaces = known() ? counts[0] : 0.0;  // what they are without a nudge is not known sooner
@@ -63,8 +65,11 @@ void BiasScatter::estimate(BiasPoint& point) const {
     point.spaceMean = point.spaces > 0.0 ? sums[0] / point.spaces : 0.0;
     point.variance = kNoWeight;
     if (point.marks == 0.0) return;
-    point.bias = shareOf(point.spaces) * point.spaceMean - point.markMean;
-    point.variance = left_ + varianceOf(point.marks, point.spaces) + kPlacing * kPlacing;
+    const double share = shareOf(point.spaces);
+    point.bias = share * point.spaceMean - point.markMean;
+    point.variance =
+        left_ + varianceOf(point.marks, point.spaces) + kPlacing * kPlacing + unsure[1] / (point.marks * point.marks);
+    if (share > 0.0) point.variance += share * share * unsure[0] / (point.spaces * point.spaces);
 }
 
 void BiasScatter::learn(std::span<const BiasPoint> settled) {

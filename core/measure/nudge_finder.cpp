@@ -20,7 +20,7 @@ constexpr std::size_t kLeastBefore = 4;  // characters of the old level
 constexpr std::array<std::size_t, 9> kTrials = {2, 3, 4, 6, 8, 10, 12, 16, 24};
 constexpr std::size_t kSoon = 3;         // characters within which most steps shall be found
 constexpr double kRareSoon = 4.5;        // standard deviations: 6.8 in a million, both sides; most of what is allowed
-constexpr double kRare = 4.8;            // for the longer trials: 1.6 in a million
+constexpr double kRare = 4.8;            // for the other trials: 1.6 in a million
 constexpr double kUnitMoved = 0.003;     // then the displacements are taken anew
 constexpr double kOneTurnSeconds = 1.5;  // steps so close together are one turn of the screwdriver
 constexpr std::size_t kMostNudges = 64;
@@ -70,6 +70,13 @@ void NudgeFinder::relearn() {
     for (BiasPoint& p : points_) scatter_.estimate(p);
 }
 
+// A third of what is there, at the least kFewest, is held back as not settled.
+std::size_t NudgeFinder::charactersToLearn() const {
+    constexpr std::size_t kEnough = 2 * BiasScatter::kFewest;
+    if (scatter_.known()) return 0;
+    return points_.size() < kEnough ? kEnough - points_.size() : 1;
+}
+
 std::size_t NudgeFinder::segmentStart() const {
     std::size_t i = points_.size();
     while (i > 0 && points_[i - 1].segment == segment_) --i;
@@ -87,7 +94,7 @@ void NudgeFinder::look() {
         const std::size_t from = std::max(start, end - m - std::min(end - m, kReference));
         const auto before = std::span(points_).subspan(from, end - m - from);
         const double found = contrastOf(before, std::span(points_).last(m), scatter_);
-        const double beyond = found - (m <= kSoon ? kRareSoon : kRare);
+        const double beyond = found - (m == kSoon ? kRareSoon : kRare);
         if (beyond <= most) continue;
         most = beyond;
         first = end - m;

@@ -12,8 +12,8 @@
 namespace trueunit {
 
 // Finds steps of the bias as they happen. After every character the newest two to 24 are held against up to 32 before
-// them, on the scatter learned from this very sender. The limit is 6.8 chances in a million for comparisons of two or
-// three characters and 1.6 for longer ones, so a steady sender with normal scatter is called nudged less than once in
+// them, on the scatter learned from this very sender. The limit is 6.8 chances in a million for the comparison of three
+// characters and 1.6 for the others, so a steady sender with normal scatter is called nudged less than once in
 // an hour (22,000 characters); measured with 1 % scatter: tests/bench/nudge_bench.cpp. A slow drift moves both sides
 // and is no nudge. Analysis thread; some ten thousand operations a character; memory bounded.
 class NudgeFinder {
@@ -23,6 +23,7 @@ public:
     void clear();
 
     const std::vector<Nudge>& nudges() const { return nudges_; }  // oldest first, the last 64
+    std::size_t charactersToLearn() const;                        // until nudges are found; 0: they are
     std::optional<Measured> level() const { return level_; }      // of the bias since the last nudge, 95 %
 
 private:

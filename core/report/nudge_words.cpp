@@ -79,6 +79,12 @@ std::optional<NudgeAdvice> drifted(const Step& s, const std::optional<Measured>&
 
 }  // namespace
 
+std::string learningWords(const Snapshot& s) {
+    if (s.nudgesLearnedIn == 0 || !s.nudges.empty()) return {};
+    return "still learning the scatter: " + std::to_string(s.nudgesLearnedIn) + " more " +
+           (s.nudgesLearnedIn == 1 ? "character" : "characters");
+}
+
 NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Measured>& biasNow,
                         const Limits& limits) {
     if (nudges.empty()) return {};

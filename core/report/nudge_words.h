@@ -26,6 +26,9 @@ struct NudgeAdvice {
 
 NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Measured>& biasNow, const Limits& limits);
 
+// While the scatter of this sender is still learned no nudge is found: how long that takes. Empty afterwards.
+std::string learningWords(const Snapshot& s);
+
 inline NudgeAdvice adviceAfter(const Snapshot& s) { return adviceAfter(s.nudges, s.biasSinceNudge, s.limits); }
 
 }  // namespace trueunit

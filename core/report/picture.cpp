@@ -91,6 +91,7 @@ void Picture::fill(Snapshot& s, const CharacterLog& log) const {
                     s.dots.push_back({c->character.number, i.k, i.to, displacementPercent(i, 1e-3 * *speed.unitMs)});
     s.trail = trail_;
     s.nudges = nudges_.nudges();
+    s.nudgesLearnedIn = nudges_.charactersToLearn();
     s.biasSinceNudge = nudges_.level();
     for (const LoggedCharacter* c : log.last(kTape))
         s.tape.push_back({c->character.number, c->character.code, c->name, c->character.stopPresent, {}});

@@ -90,6 +90,7 @@ struct Snapshot {
     std::vector<TrailPoint> trail;                              // at most 4,096, oldest first
     std::vector<TapeCharacter> tape;                            // at most 96, oldest first
     std::vector<Nudge> nudges;                                  // at most 64, oldest first
+    std::size_t nudgesLearnedIn = 0;                            // characters until nudges are found; 0: they are
     std::optional<Measured> biasSinceNudge;                     // over the last characters since the last of them
 };
 
