@@ -72,7 +72,7 @@ QRect FirstSteps::targetRect() const {
     return {target->mapTo(parentWidget(), QPoint(0, 0)), target->size()};
 }
 
-// Left of what it speaks of where there is room, or above it, or else in its lower right corner.
+// Beside what it speaks of, so that nothing of it is hidden: left where there is room, or above, or else below.
 void FirstSteps::place() {
     words_->setText(QStringLiteral("<b>%1/%2</b> &nbsp;%3").arg(number()).arg(steps_.size()).arg(steps_[at_].words));
     next_->setText(at_ + 1 < steps_.size() ? tr("Next") : tr("To work"));
@@ -82,7 +82,7 @@ void FirstSteps::place() {
     const QRect target = targetRect();
     QPoint at(target.left() - kCardWidth - kApart, target.center().y() - card_->height() / 2);
     if (at.x() < kEdge) at = {target.left() + kApart, target.top() - card_->height() - kApart};
-    if (at.y() < kEdge) at = target.bottomRight() - QPoint(kCardWidth + kApart, card_->height() + kApart);
+    if (at.y() < kEdge) at = {target.right() - kCardWidth, target.bottom() + kApart};
     at.setY(std::clamp(at.y(), kEdge, std::max(kEdge, parentWidget()->height() - card_->height() - kEdge)));
     at.setX(std::clamp(at.x(), kEdge, std::max(kEdge, parentWidget()->width() - kCardWidth - kEdge)));
     card_->move(at);
