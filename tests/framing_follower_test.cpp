@@ -96,6 +96,10 @@ TEST(FramingFollower, LetsGoWhenTheFramingNoLongerHolds) {
     EXPECT_NE(std::find(reader.events.begin(), reader.events.end(), Event::lost), reader.events.end());
     ASSERT_TRUE(reader.follower.framed());
     EXPECT_NEAR(reader.follower.framing().unitSeconds, 0.01, 1e-4);
+    // What the first machine sent is of no account for the second.
+    EXPECT_NE(std::find(reader.events.begin(), reader.events.end(), Event::takenBack), reader.events.end());
+    for (const Character& c : reader.characters) EXPECT_GE(c.number, reader.follower.since());
+    EXPECT_GE(reader.characters.size(), 30U);
 }
 
 TEST(FramingFollower, AfterAResetNumbersGoOnAndNothingIsReadAcross) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <random>
+#include <span>
 
 #include "tests/support/edge_train.h"
 #include "tests/support/texts.h"
@@ -65,6 +66,24 @@ TEST(FramingSearch, ReversalsOfRAndYAreFramedAsRAndY) {
     ASSERT_TRUE(found);
     EXPECT_NEAR(found->framing.unitSeconds, 0.022, 1e-5);
     EXPECT_FALSE(found->framing.inverted);
+}
+
+// One level out of place: at double the speed its instants fall into places too. Wherever the search looks, in any
+// number of characters, whole or not, the true speed must win.
+TEST(FramingSearch, ALevelOutOfPlaceMakesNoDoubleSpeed) {
+    CharacterBuilder builder;
+    builder.stopUnits = 2.0;
+    for (const double late : {-15.0, -7.0, 7.0, 15.0})
+        for (const int level : {1, 3, 5}) {
+            builder.extraPercent = [&](std::uint64_t, int k, Condition) { return k == level ? late : 0.0; };
+            const auto all = test::edgesOf(builder.characters(test::codesOf("RYRYRYRYRYRYRYRYRYRYRYRYRYRY")));
+            for (std::size_t count = 40; count <= 96; count += 2) {
+                const auto found = findFraming(std::span(all).first(count), kTrainSecondsPerSample, 5);
+                if (!found) continue;
+                EXPECT_NEAR(found->framing.unitSeconds / 0.022, 1.0, 0.04) << late << ", " << level << ", " << count;
+                EXPECT_EQ(found->firstEdge, 0U);
+            }
+        }
 }
 
 TEST(FramingSearch, ASquareWaveTellsNoUnit) {

@@ -17,6 +17,10 @@ constexpr std::size_t kGiveUpEdges = 240;  // without framing: this is no start-
 constexpr std::size_t kJudgedCharacters = 12;
 constexpr std::size_t kFewestToFollow = 6;
 constexpr double kLargestMove = 0.05;  // of the unit, between two characters
+
+bool alike(const Framing& a, const Framing& b) {
+    return a.inverted == b.inverted && std::abs(a.unitSeconds / b.unitSeconds - 1.0) < 0.03;
+}
 }  // namespace
 
 FramingFollower::Event FramingFollower::push(const std::vector<Edge>& edges) {
@@ -26,10 +30,10 @@ FramingFollower::Event FramingFollower::push(const std::vector<Edge>& edges) {
         if (framer_) framer_->push(e, secondsPerSample_);
         if (framer_ && confirmed_) continue;
         edges_.push_back(e);
-        if (!framer_ && edges_.size() >= searchedAt_ + kSearchEveryEdges && search() == Event::found)
-            event = Event::found;
-        if (framer_ && edges_.size() >= kSearchEdges && !confirmed_ && confirm() == Event::takenBack)
-            event = Event::takenBack;
+        Event now = Event::none;
+        if (!framer_ && edges_.size() >= searchedAt_ + kSearchEveryEdges) now = search();
+        if (framer_ && edges_.size() >= kSearchEdges && !confirmed_) now = confirm();
+        if (now != Event::none && event != Event::takenBack) event = now;
     }
     if (!framer_ && edges_.size() > kGiveUpEdges) {
         reset();
@@ -55,26 +59,31 @@ FramingFollower::Event FramingFollower::search() {
     framer_.emplace(levels_, found->framing);
     numberBase_ = nextNumber_;
     for (std::size_t i = skip + found->firstEdge; i < edges_.size(); ++i) framer_->push(edges_[i], secondsPerSample_);
-    confirmed_ = edges_.size() >= kSearchEdges;
-    if (confirmed_) edges_.clear();
     searchedAt_ = 0;
     errors_.clear();
-    return Event::found;
+    confirmed_ = edges_.size() >= kSearchEdges;
+    if (!confirmed_) return Event::found;
+    edges_.clear();
+    const bool another = believed_ && !alike(*believed_, found->framing);
+    believed_ = found->framing;
+    return another ? Event::takenBack : Event::found;
 }
 
 // A second of a repeating text can be read in more than one way: with more of it, look again, and if the first reading
-// was wrong take it back.
+// was wrong, or the sender is another one than before, take back what was handed out and read it again.
 FramingFollower::Event FramingFollower::confirm() {
-    const Framing before = framer_->framing();
     const auto found = findFraming(edges_, secondsPerSample_, levels_);
+    if (!found || !alike(found->framing, framer_->framing()) || (believed_ && !alike(*believed_, found->framing)))
+        return takeBack();
     confirmed_ = true;
-    const bool same = found && found->framing.inverted == before.inverted &&
-                      std::abs(found->framing.unitSeconds / before.unitSeconds - 1.0) < 0.03;
-    if (same) {
-        edges_.clear();
-        return Event::none;
-    }
+    believed_ = found->framing;
+    edges_.clear();
+    return Event::none;
+}
+
+FramingFollower::Event FramingFollower::takeBack() {
     framer_.reset();
+    errors_.clear();
     search();
     return Event::takenBack;
 }
@@ -94,6 +103,7 @@ void FramingFollower::advance(double knownToSeconds, std::vector<Character>& out
 FramingFollower::Event FramingFollower::follow(const std::vector<const Character*>& recent) {
     const auto bad = static_cast<std::size_t>(std::count(errors_.begin(), errors_.end(), true));
     if (errors_.size() == kJudgedCharacters && 2 * bad > kJudgedCharacters) {
+        if (!confirmed_) return takeBack();
         reset();
         return Event::lost;
     }

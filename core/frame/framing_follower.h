@@ -21,7 +21,8 @@ public:
 
     FramingFollower(int levels, double secondsPerSample) : levels_(levels), secondsPerSample_(secondsPerSample) {}
 
-    // Takes edges; says what became of the framing. takenBack: characters handed out since it was found were wrong.
+    // Takes edges; says what became of the framing. takenBack: characters handed out so far were wrong, or of another
+    // sender; those of the framing that holds now come again.
     // refused: many edges and no framing; the signal is not start-stop.
     Event push(const std::vector<Edge>& edges);
     Event searchNow();  // at the end of a recording
@@ -37,12 +38,14 @@ public:
 private:
     Event search();
     Event confirm();
+    Event takeBack();
 
     int levels_;
     double secondsPerSample_;
     std::optional<CharacterFramer> framer_;
     std::vector<Edge> edges_;  // while searching, and until confirmed
     bool confirmed_ = false;
+    std::optional<Framing> believed_;  // the last one that was confirmed
     std::size_t searchedAt_ = 0;
     std::deque<bool> errors_;  // of the last characters
     std::uint64_t numberBase_ = 0;

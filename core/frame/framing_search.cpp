@@ -16,7 +16,7 @@ constexpr double kSlowestBaud = 35.0;
 constexpr double kFastestBaud = 130.0;
 constexpr double kStep = 1.012;
 constexpr std::size_t kFewestEdges = 20;
-constexpr double kShortestSeconds = 1.1;   // of tape, unless it runs fast
+constexpr double kShortestSeconds = 1.1;  // of tape, unless it runs fast
 constexpr std::size_t kManyEdges = 64;
 constexpr std::size_t kFewestCharacters = 5;
 constexpr std::size_t kStartsTried = 5;
@@ -24,6 +24,8 @@ constexpr double kMostErrors = 0.12;
 constexpr double kAlikeShare = 0.85;
 constexpr double kMostScatter = 0.13;  // units
 constexpr double kMostBias = 0.45;     // units
+constexpr double kAsGood = 1.25;       // times the scatter
+constexpr double kAlways = 0.002;      // units
 
 struct Attempt {
     double cost = 1e300;
@@ -54,6 +56,15 @@ bool isSquareWave(std::span<const Edge> edges) {
     return static_cast<double>(alike) > kAlikeShare * static_cast<double>(edges.size() - 3);
 }
 
+// Edges that an attempt must account for: the last ones may belong to a character that is not whole yet.
+double accountable(std::span<const Edge> edges, double secondsPerSample, int levels, const Character& last,
+                   double unitSeconds) {
+    const double end = last.start + (levels + 1.25) * unitSeconds;
+    const auto whole =
+        std::find_if(edges.begin(), edges.end(), [&](const Edge& e) { return e.time * secondsPerSample > end; });
+    return static_cast<double>(edges.size()) - std::min(static_cast<double>(edges.end() - whole), levels + 1.0);
+}
+
 Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels, Framing framing) {
     Attempt a;
     std::vector<Character> characters = frame(edges, secondsPerSample, levels, framing);
@@ -81,10 +92,25 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
     a.found.errorShare = static_cast<double>(bad) / static_cast<double>(characters.size());
     // Edges that no character owns speak against the attempt as framing errors do.
     const double owned = static_cast<double>(fit->instants + characters.size() - bad);
-    const double unowned = std::max(0.0, 1.0 - owned / static_cast<double>(edges.size()));
+    const double all = accountable(edges, secondsPerSample, levels, characters.back(), framing.unitSeconds);
+    const double unowned = std::max(0.0, 1.0 - owned / all);
     a.cost = a.found.scatterUnits + a.found.errorShare + 0.5 * unowned +
              0.05 * std::abs(framing.biasSeconds) / framing.unitSeconds + (codes.size() < 2 ? 0.02 : 0.0);
     return a;
+}
+
+// The same framing from the earliest start at which it holds as well: no character is left out for a chance in the
+// cost.
+FramingFound fromEarliest(std::span<const Edge> edges, double secondsPerSample, int levels, const FramingFound& found) {
+    for (std::size_t first = 0; first < found.firstEdge; ++first) {
+        if (edges[first].up != found.framing.inverted) continue;
+        Attempt a = attempt(edges.subspan(first), secondsPerSample, levels, found.framing);
+        if (a.cost > 1e299 || a.found.errorShare > found.errorShare) continue;
+        if (a.found.scatterUnits > kAsGood * found.scatterUnits + kAlways) continue;
+        a.found.firstEdge = first;
+        return a.found;
+    }
+    return found;
 }
 
 }  // namespace
@@ -108,7 +134,7 @@ std::optional<FramingFound> findFraming(std::span<const Edge> edges, double seco
         }
     if (best.cost > 1e299 || best.found.errorShare > kMostErrors || best.found.scatterUnits > kMostScatter)
         return std::nullopt;
-    return best.found;
+    return fromEarliest(edges, secondsPerSample, levels, best.found);
 }
 
 }  // namespace trueunit
