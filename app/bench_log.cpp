@@ -4,7 +4,7 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
-#include <algorithm>
+#include <cmath>
 
 #include "app/check_record.h"
 #include "app/frame_keeper.h"
@@ -18,16 +18,13 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kExcerptSeconds = 20.0;  // some 120 characters; about 2 MB as FLAC
+constexpr double kExcerptSeconds = 30.0;  // 128 characters at 45 baud and some to begin with; about 3 MB as FLAC
 
-// The end of the last stretch: samples from both sides of a gap do not belong together.
-QByteArray packed(const std::vector<KeptStretch>& stretches, double rateHz) {
-    if (stretches.empty()) return {};
-    const KeptStretch& last = stretches.back();
-    const std::uint64_t all = last.samples();
-    const std::uint64_t wanted = std::min(all, static_cast<std::uint64_t>(kExcerptSeconds * rateHz));
-    std::vector<float> samples(static_cast<std::size_t>(wanted));
-    samples.resize(last.read(all - wanted, samples));
+// Up to the moment that is shown: what came while the hand went to the key was not measured for it.
+QByteArray packed(const std::vector<KeptStretch>& stretches, double rateHz, double untilSeconds) {
+    const auto end = static_cast<std::uint64_t>(std::llround(untilSeconds * rateHz));
+    const std::vector<float> samples =
+        lastSamples(stretches, end, static_cast<std::uint64_t>(std::llround(kExcerptSeconds * rateHz)));
     const Result<QByteArray> flac = excerptToFlac(samples, rateHz);
     return flac ? *flac : QByteArray();
 }
@@ -65,9 +62,9 @@ void BenchLog::begin() {
     uid_ = freshUid();
     excerpt_.clear();
     if (const auto input = session_.recentInput())
-        packing_ = std::async(std::launch::async, [stretches = input->stretches(), rate = input->rateHz()] {
-            return packed(stretches, rate);
-        });
+        packing_ =
+            std::async(std::launch::async, [stretches = input->stretches(), rate = input->rateHz(),
+                                            until = followed_->seconds] { return packed(stretches, rate, until); });
 }
 
 void BenchLog::follow() {

@@ -99,3 +99,20 @@ TEST(RecentInput, WhatWasTakenOutStaysWhileMoreComesIn) {
     recent.clear();
     EXPECT_EQ(recent.seconds(), 0.0);
 }
+
+TEST(RecentInput, AnExcerptEndsWhereItIsAskedToAndDoesNotReachOverAGap) {
+    RecentInput recent(48000.0);
+    pushBlocks(recent, 0, 10);      // 0 to 2,560
+    pushBlocks(recent, 100096, 4);  // to 101,120
+    const auto all = recent.stretches();
+    std::vector<float> cut = lastSamples(all, 2000, 300);
+    ASSERT_EQ(cut.size(), 300U);
+    EXPECT_EQ(cut.front(), numbered(1700));
+    EXPECT_EQ(cut.back(), numbered(1999));
+    cut = lastSamples(all, 100500, 4000);
+    ASSERT_EQ(cut.size(), 404U);
+    EXPECT_EQ(cut.front(), numbered(100096));
+    EXPECT_EQ(lastSamples(all, 0, 10).back(), numbered(101119));
+    EXPECT_EQ(lastSamples(all, 999999, 10).back(), numbered(101119));
+    EXPECT_TRUE(lastSamples({}, 10, 10).empty());
+}

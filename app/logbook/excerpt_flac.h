@@ -11,7 +11,8 @@
 
 namespace trueunit {
 
-// The sound of a frame as FLAC, 24 bits, one channel. Through a temporary file, which libsndfile asks for.
+// The sound of a frame as FLAC, 24 bits, one channel: lossless for cards of 16 bits too, and no larger, since the
+// encoder leaves out bits that are never used. Through a temporary file, which libsndfile asks for.
 Result<QByteArray> excerptToFlac(std::span<const float> samples, double rateHz);
 
 // Measures it afresh with this program. Takes some tenths of a second; any thread.

@@ -39,6 +39,21 @@ std::size_t KeptStretch::read(std::uint64_t from, std::span<float> out) const {
     return written;
 }
 
+std::vector<float> lastSamples(const std::vector<KeptStretch>& stretches, std::uint64_t end, std::uint64_t most) {
+    if (stretches.empty()) return {};
+    const KeptStretch* from = &stretches.back();
+    std::uint64_t here = from->samples();  // of that stretch
+    for (const KeptStretch& s : stretches)
+        if (end > s.firstSample && end <= s.firstSample + s.samples()) {
+            from = &s;
+            here = end - s.firstSample;
+        }
+    const std::uint64_t wanted = std::min(here, most);
+    std::vector<float> samples(static_cast<std::size_t>(wanted));
+    samples.resize(from->read(here - wanted, samples));
+    return samples;
+}
+
 RecentInput::RecentInput(double rateHz, double seconds)
     : rateHz_(rateHz), most_(static_cast<std::uint64_t>(std::llround(rateHz * seconds))) {}
 

@@ -26,6 +26,10 @@ public:
     std::size_t read(std::uint64_t from, std::span<float> out) const;  // samples written; fewer at the end
 };
 
+// The last samples before the one numbered end, most of them at most, from one stretch: samples from both sides of a
+// gap do not belong together. Where end is not known (0) or not at hand, the last ones there are.
+std::vector<float> lastSamples(const std::vector<KeptStretch>& stretches, std::uint64_t end, std::uint64_t most);
+
 // The last minutes of the input, always at hand. In: blocks, as they come from the ring. Memory is bounded: three
 // bytes a sample, 86 MB for ten minutes at 48 kHz, taken as it is needed. push belongs to the analysis thread; the
 // rest to anyone: a mutex is held for a few microseconds.

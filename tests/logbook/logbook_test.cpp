@@ -3,14 +3,17 @@
 
 #include <QFile>
 #include <nlohmann/json.hpp>
+#include <random>
 
 #include "app/logbook/draft.h"
+#include "app/logbook/excerpt_flac.h"
 #include "app/logbook/frame_search.h"
 #include "app/logbook/machines.h"
 #include "app/logbook/readings_export.h"
 #include "app/logbook/schema.h"
 #include "app/logbook/statement.h"
 #include "app/logbook/visit_archive.h"
+#include "core/acquire/recording.h"
 #include "core/report/frame_json.h"
 #include "tests/logbook/logbook_rig.h"
 #include "tests/support/temporary_folder.h"
@@ -195,4 +198,22 @@ TEST_F(LogbookTest, ADraftOfARunningProgramIsLeftAlone) {
     ASSERT_TRUE(running.write(keepingOf("Skerry 2", kOneMorning).kept.frame, "uid"));
     Draft mine(file("drafts"));
     EXPECT_FALSE(mine.takeOver());
+}
+
+TEST_F(LogbookTest, TheSoundOfAFrameIsLosslessAndThatOfACardOf16BitsNoLarger) {
+    std::vector<float> sound(96000);
+    std::mt19937 random(5);
+    for (float& s : sound) s = static_cast<float>(static_cast<int>(random() % 65536) - 32768) / 32768.0F;  // noise
+    const auto flac = excerptToFlac(sound, 48000.0);
+    ASSERT_TRUE(flac) << flac.error().text;
+    EXPECT_LT(double(flac->size()), 1.02 * 2.0 * double(sound.size()));  // noise of 16 bits cannot be packed
+    QFile kept(QString::fromStdString(folder_.file("kept.flac")));
+    ASSERT_TRUE(kept.open(QIODevice::WriteOnly));
+    kept.write(*flac);
+    kept.close();
+    auto back = Recording::open(folder_.file("kept.flac"));
+    ASSERT_TRUE(back);
+    std::vector<float> out(sound.size());
+    ASSERT_EQ(back->read(out), sound.size());
+    EXPECT_EQ(out, sound);
 }
