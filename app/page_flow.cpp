@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/page_flow.h"
 
+#include <QGlyphRun>
 #include <QPdfWriter>
 #include <QTextLayout>
 #include <algorithm>
@@ -90,25 +91,28 @@ void PageFlow::rule() {
 }
 
 void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& color, double left, double width) {
-    QString lines = text.trimmed();
-    lines.replace(QLatin1Char('\n'), QChar::LineSeparator);
-    QTextLayout layout(lines, f, painter_->device());
-    QTextOption option;
-    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    layout.setTextOption(option);
-    layout.setCacheEnabled(true);
-    layout.beginLayout();
-    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine())
-        line.setLineWidth(dots(width));
-    layout.endLayout();
-    for (int i = 0; i < layout.lineCount(); ++i) {
-        const QTextLine line = layout.lineAt(i);
-        const double height = line.height() * 25.4 / kDotsPerInch;
-        reserve(height);
-        painter_->setFont(f);
-        painter_->setPen(color);
-        line.draw(painter_.get(), QPointF(dots(margin_ + left), dots(y_) - line.y()));
-        y_ += height * 1.08;
+    // Each line that was typed by itself: scripts that run from right to left begin at the right.
+    for (const QString& typed : text.trimmed().split(QLatin1Char('\n'))) {
+        QTextLayout layout(typed, f, painter_->device());
+        QTextOption option;
+        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+        option.setTextDirection(typed.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+        layout.setTextOption(option);
+        layout.setCacheEnabled(true);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine())
+            line.setLineWidth(dots(width));
+        layout.endLayout();
+        for (const QGlyphRun& run : layout.glyphRuns()) boxes_ = boxes_ || run.glyphIndexes().contains(0);
+        for (int i = 0; i < layout.lineCount(); ++i) {
+            const QTextLine line = layout.lineAt(i);
+            const double height = line.height() * 25.4 / kDotsPerInch;
+            reserve(height);
+            painter_->setFont(f);
+            painter_->setPen(color);
+            line.draw(painter_.get(), QPointF(dots(margin_ + left), dots(y_) - line.y()));
+            y_ += height * 1.08;
+        }
     }
 }
 

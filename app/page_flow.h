@@ -57,6 +57,7 @@ public:
                    double width = kTextWidth);
     void table(const std::vector<PageColumn>& columns, const std::vector<PageRow>& rows, double left = 0.0);
     double tableHeight(std::size_t rows) const;
+    bool boxes() const { return boxes_; }  // some character had no font on this computer, and stands as a box
 
     double y() const { return y_; }
     void moveTo(double y) { y_ = y; }
@@ -78,6 +79,7 @@ private:
     std::vector<QImage> pages_;
     std::unique_ptr<QPainter> painter_;
     double y_ = 0.0;
+    bool boxes_ = false;
 };
 
 }  // namespace trueunit

@@ -115,7 +115,7 @@ void ReportGrid::drawFlags(QPainter& p, const CharacterTrace& trace) const {
         p.setFont(PageFlow::font(7.0));
         p.setPen(kFaint);
         p.drawText(QRectF(at - 10.0 * mm_, row + 2.4 * mm_, 20.0 * mm_, 4.0 * mm_), Qt::AlignCenter,
-                   toWords(instant.to));
+                   out ? toWords(instant.to) + QStringLiteral(", out") : toWords(instant.to));
     }
 }
 

@@ -18,6 +18,7 @@ namespace {
 using Align = PageColumn::Align;
 constexpr double kLabel = 30.0;  // mm: the column of labels
 constexpr double kGridHeight = 52.0;
+constexpr double kLikely = 0.5;
 
 QString dateText(qint64 secondsUtc) {
     return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
@@ -107,12 +108,12 @@ void readings(PageFlow& page, const VisitStory& story) {
         if (!rowNamed(left, r.name)) add(r, nullptr, &r);
     page.reserve(page.tableHeight(rows.size()) + 20.0);
     page.heading(QStringLiteral("Readings before and after"));
-    page.table({{42.0, Align::left, QStringLiteral("quantity")},
+    page.table({{40.0, Align::left, QStringLiteral("quantity")},
                 {21.0, Align::point, before ? QStringLiteral("before") : QString()},
-                {19.0, Align::point, before ? QStringLiteral("95 %") : QString()},
+                {20.0, Align::point, before ? QStringLiteral("95 %") : QString()},
                 {13.0, Align::left, before ? QStringLiteral("judged") : QString()},
                 {21.0, Align::point, after ? QStringLiteral("after") : QString()},
-                {19.0, Align::point, after ? QStringLiteral("95 %") : QString()},
+                {20.0, Align::point, after ? QStringLiteral("95 %") : QString()},
                 {13.0, Align::left, after ? QStringLiteral("judged") : QString()},
                 {14.0, Align::left, QStringLiteral("unit")},
                 {16.0, Align::point, QStringLiteral("limit")}},
@@ -142,22 +143,46 @@ void grids(PageFlow& page, const VisitStory& story) {
     if (story.after()) grid(page, *story.after(), QStringLiteral("After"));
 }
 
-void findings(PageFlow& page, const VisitFrame* frame, const QString& heading) {
+// Sentences that stood under a finding before are not said again: most end with the same cautions.
+QString unsaid(const std::string& text, QStringList& said) {
+    QStringList fresh;
+    for (const QString& sentence : QString::fromStdString(text).split(QStringLiteral(". "), Qt::SkipEmptyParts)) {
+        QString whole = sentence.trimmed();
+        if (!whole.isEmpty() && !whole.endsWith(QLatin1Char('.'))) whole += QLatin1Char('.');
+        if (whole.isEmpty() || said.contains(whole)) continue;
+        said += whole;
+        fresh += whole;
+    }
+    return fresh.join(QLatin1Char(' '));
+}
+
+// The first, and what is more likely than not; the rest stays in the logbook, to be tried if these are not it.
+void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, QStringList& said) {
     if (!frame) return;
     const auto& found = frame->frame.snapshot->reading.findings;
     if (!found || found->empty()) return;
     page.heading(heading);
+    int left = 0;
     for (const Finding& f : *found) {
+        if (&f != &found->front() && f.confidence < kLikely) {
+            ++left;
+            continue;
+        }
+        page.reserve(12.0);
         page.paragraph(QStringLiteral("%1 (confidence %2 %)")
                            .arg(QString::fromStdString(f.title))
                            .arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
         QStringList words;
         for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
-            if (!part->empty()) words += QString::fromStdString(*part);
+            if (const QString text = unsaid(*part, said); !text.isEmpty()) words += text;
         page.paragraph(words.join(QLatin1Char(' ')), PageFlow::font(8.5), kInk);
         page.space(0.8);
     }
+    if (left > 0)
+        page.paragraph(left == 1 ? QStringLiteral("One that is less likely is in the logbook.")
+                                 : QStringLiteral("%1 that are less likely are in the logbook.").arg(left),
+                       PageFlow::font(8.5), kFaint);
 }
 
 QString roleWords(const VisitStory& story, const VisitFrame& frame) {
@@ -227,14 +252,20 @@ void compose(PageFlow& page, const VisitStory& story) {
     summary(page, story);
     work(page, story.visit);
     readings(page, story);
-    findings(page, story.before(), QStringLiteral("Findings before, worst first"));
-    findings(page, story.after(), QStringLiteral("Findings after, worst first"));
+    QStringList said;
+    findings(page, story.before(), QStringLiteral("Findings before, worst first"), said);
+    findings(page, story.after(), QStringLiteral("Findings after, worst first"), said);
     grids(page, story);
     frames(page, story);
     if (!story.machine.remarks.trimmed().isEmpty()) {
         page.heading(QStringLiteral("About the machine"));
         page.paragraph(story.machine.remarks, PageFlow::font(9.0), kInk);
     }
+    if (page.boxes())
+        page.paragraph(
+            QStringLiteral("A box stands for a character that no font on this computer has. Install a font for "
+                           "its script and write the report again; the logbook has the text as it was typed."),
+            PageFlow::font(8.0), kFaint);
     instrument(page, story);
     signature(page);
 }

@@ -8,6 +8,7 @@
 #include <QImageReader>
 #include <QTemporaryDir>
 
+#include "app/page_flow.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "tests/support/frame_builder.h"
@@ -124,6 +125,35 @@ TEST(ReportText, ACursorOneCharacterAwayIsOneTurnOfTheCam) {
     // The drawn sender's character lasts 163.27 ms, 7.4214 units.
     EXPECT_EQ(cursorText(*frameOfLongMarks().snapshot, 163.27 / 22.0),
               u"163.27 ms, 7.421 units, 360.0\u00b0 of the cam");
+}
+
+// Millimetres from the left margin to the first ink of what was written at the top of a page.
+double inkBegins(PageFlow& page, const QString& text) {
+    page.paragraph(text, PageFlow::font(9.0), Qt::black);
+    const QImage image = page.finish({}).front();
+    const double margin = (210.0 - PageFlow::kTextWidth) / 2.0;
+    for (int x = 0; x < image.width(); ++x)
+        for (int y = 0; y < image.height() / 2; ++y)
+            if (qGray(image.pixel(x, y)) < 128) return x * 25.4 / PageFlow::kDotsPerInch - margin;
+    return -1.0;
+}
+
+TEST(PageFlow, WhatIsWrittenFromRightToLeftBeginsAtTheRight) {
+    PageFlow left, right;
+    EXPECT_LT(inkBegins(left, "In limits."), 2.0);
+    EXPECT_GT(inkBegins(right, QString::fromUtf8("\u05d1\u05d2\u05d1\u05d5\u05dc\u05d5\u05ea.")),
+              PageFlow::kTextWidth - 20.0);
+}
+
+TEST(PageFlow, ACharacterThatNoFontHasIsNoticedAndAnEmptyLineKeepsItsPlace) {
+    PageFlow page;
+    page.paragraph("One.", PageFlow::font(9.0), Qt::black);
+    const double line = page.y() - PageFlow::kTop;
+    page.paragraph("One.\n\nTwo.", PageFlow::font(9.0), Qt::black);
+    EXPECT_NEAR(page.y() - PageFlow::kTop, 4.0 * line, 0.2);
+    EXPECT_FALSE(page.boxes());
+    page.paragraph(QString::fromUtf8("\U0010fffd"), PageFlow::font(9.0), Qt::black);  // for private use
+    EXPECT_TRUE(page.boxes());
 }
 
 }  // namespace

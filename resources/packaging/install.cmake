@@ -47,7 +47,7 @@ set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # Loaded while running, so that the linker does not know them: drawings of the help, the logbook's store, fonts.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6svg6, libqt6sql6-sqlite, fonts-inter | fonts-dejavu-core")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "fonts-inter, libasound2-plugins")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "fonts-inter, fonts-droid-fallback, libasound2-plugins")
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION
 "Trueunit listens to the signal loop of a tape reader or keyboard through a
 sound card, shows each character on the grid of ideal unit intervals, says

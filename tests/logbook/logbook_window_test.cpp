@@ -109,6 +109,16 @@ TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothRea
     EXPECT_TRUE(window.messages().sentence().contains("Kept as frame 1")) << window.messages().sentence().toStdString();
     EXPECT_FALSE(window.keeper().frozen()) << "measuring goes on";
 
+    QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
+    auto* logbook = window.findChild<LogbookWindow*>();
+    ASSERT_TRUE(logbook);
+    EXPECT_EQ(logbook->visits().topLevelItemCount(), 1);
+    EXPECT_EQ(logbook->palette().color(QPalette::Highlight), window.palette().color(QPalette::Highlight));
+    EXPECT_EQ(logbook->font().family(), window.font().family());
+    logbook->resize(1366, 768);
+    QTest::qWait(50);
+    picture(*logbook, "logbook-with-bench");
+
     const auto store = opened(book());
     auto kept = readFrame(*store, 1);
     ASSERT_TRUE(kept) << kept.error().text;
