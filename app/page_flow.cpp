@@ -97,6 +97,7 @@ void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& colo
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         option.setTextDirection(typed.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+        option.setAlignment(typed.isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft);
         layout.setTextOption(option);
         layout.setCacheEnabled(true);
         layout.beginLayout();
