@@ -103,6 +103,9 @@ TEST_F(Adjusting, EveryNudgeIsFoundAsItHappensAndTheWordsSayWhatToDo) {
         return gauge().nextNudge() == "that made it worse; go back, about three of the same";
     })) << gauge().nextNudge().toStdString();
     picture("nudged-worse");
+    for (int i = 0; i < 10; ++i) press(Qt::Key_Comma, Qt::ControlModifier);  // from 12 to -8
+    EXPECT_TRUE(waitUntil([&] { return gauge().nextNudge() == "that went too far; go back, about half of it"; }))
+        << gauge().nextNudge().toStdString();
 }
 
 TEST_F(Adjusting, AcrossTheBenchTheDigitsAreAQuarterOfTheScreen) {
