@@ -15,7 +15,7 @@ namespace trueunit::fuzz {
 namespace {
 
 constexpr double kSecondsPerSample = 1.0 / 48000.0;
-constexpr std::size_t kMostEdges = 600;
+constexpr std::size_t kMostEdges = 200;
 constexpr std::size_t kMostSamples = 160000;
 
 // Hands out the bytes in turn; zeros when they are used up.
