@@ -37,21 +37,32 @@ FoundFrame foundFrom(const Statement& s) {
     return found;
 }
 
+const QString kCounted = QStringLiteral("SELECT count(*) FROM frames f JOIN visits v ON v.id = f.visit_id ");
+// A word of a frame, or of its visit or machine; the visits that have it are looked up once, not for every frame.
+const QString kHasWord = QStringLiteral(
+    "(instr(f.folded, ?) OR f.visit_id IN (SELECT w.id FROM visits w JOIN machines n ON n.id = w.machine_id "
+    "WHERE instr(w.folded || char(10) || n.folded, ?)))");
+
 struct Narrowing {
     QString sql;
     QVariant value;
+    int times = 1;  // it is bound
 };
+
+void bindAll(Statement& statement, const std::vector<Narrowing>& all) {
+    for (const Narrowing& c : all)
+        for (int i = 0; i < c.times; ++i) statement.bind(c.value);
+}
 
 std::vector<Narrowing> narrowings(const FrameFilter& filter) {
     std::vector<Narrowing> all;
-    if (filter.machine) all.push_back({QStringLiteral("m.id = ?"), *filter.machine});
+    if (filter.machine) all.push_back({QStringLiteral("v.machine_id = ?"), *filter.machine});
     if (filter.visit) all.push_back({QStringLiteral("f.visit_id = ?"), *filter.visit});
     if (filter.fromUtc) all.push_back({QStringLiteral("f.taken >= ?"), *filter.fromUtc});
     if (filter.beforeUtc) all.push_back({QStringLiteral("f.taken < ?"), *filter.beforeUtc});
     if (!filter.finding.isEmpty())
         all.push_back({QStringLiteral("instr(f.findings, ?)"), QStringLiteral(" %1 ").arg(filter.finding)});
-    for (const QString& word : searchWords(filter.text))
-        all.push_back({QStringLiteral("instr(f.folded || char(10) || v.folded || char(10) || m.folded, ?)"), word});
+    for (const QString& word : searchWords(filter.text)) all.push_back({kHasWord, word, 2});
     return all;
 }
 
@@ -70,15 +81,15 @@ QStringList searchWords(const QString& text) {
 Result<FoundFrames> findFrames(const Store& store, const FrameFilter& filter) {
     const std::vector<Narrowing> all = narrowings(filter);
     const QString where = whereOf(all);
-    Statement count(store, QStringLiteral("SELECT count(*)") + kJoined + where);
-    for (const Narrowing& c : all) count.bind(c.value);
+    Statement count(store, kCounted + where);
+    bindAll(count, all);
     const Result<qint64> counted = count.number(0);
     if (!counted) return counted.error();
     FoundFrames found;
     found.all = *counted;
     Statement query(store,
                     kFrameColumns + kJoined + where + QStringLiteral(" ORDER BY f.taken DESC, f.id DESC LIMIT ?"));
-    for (const Narrowing& c : all) query.bind(c.value);
+    bindAll(query, all);
     query.bind(filter.limit);
     if (Outcome ran = query.forEach([&] { found.frames.push_back(foundFrom(query)); }); !ran) return ran.error();
     return found;

@@ -99,6 +99,7 @@ Outcome Store::prepare(Trouble& why) {
     QSqlQuery query(database());
     query.exec(QStringLiteral("PRAGMA synchronous = FULL"));
     query.exec(QStringLiteral("PRAGMA foreign_keys = ON"));
+    query.exec(QStringLiteral("PRAGMA cache_size = -32768"));  // KiB: what lists and searches read of 20,000 frames
     query.finish();
     if (Outcome migrated = migrate(*this, &why); !migrated) return migrated;
     return done();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A logbook of 20,000 frames: how long lists and searches take, in the store and in the window. Fails when one of them
-// takes more than 100 ms in the middle of its trials.
+// takes more than 100 ms in the middle of its trials, or opening the window more than 300.
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QLineEdit>
@@ -25,7 +25,7 @@ namespace {
 
 constexpr int kMachines = 40, kVisits = 50, kFramesEach = 10;  // 20,000 frames
 constexpr qint64 kFirstDay = 1700000000, kDay = 86400;
-constexpr double kBudgetMs = 100.0;
+constexpr double kBudgetMs = 100.0, kOpeningMs = 300.0;
 constexpr int kTrials = 9;
 
 const std::vector<QString> kComplaints = {
@@ -102,7 +102,7 @@ void fill(const Store& store) {
 }
 
 // Prints one line of the table; whether it is within the budget.
-bool timed(const char* what, const std::function<qint64()>& run) {
+bool timed(const char* what, const std::function<qint64()>& run, double budgetMs = kBudgetMs) {
     std::vector<double> ms;
     qint64 found = 0;
     for (int i = 0; i < kTrials; ++i) {
@@ -112,7 +112,7 @@ bool timed(const char* what, const std::function<qint64()>& run) {
         ms.push_back(double(timer.nsecsElapsed()) * 1e-6);
     }
     std::sort(ms.begin(), ms.end());
-    const bool in = ms[kTrials / 2] < kBudgetMs;
+    const bool in = ms[kTrials / 2] < budgetMs;
     std::printf("%-52s %7lld %8.1f %8.1f  %s\n", what, static_cast<long long>(found), ms[kTrials / 2], ms.back(),
                 in ? "" : "BEYOND");
     return in;
@@ -158,12 +158,13 @@ bool searches(const Store& store) {
 }
 
 bool inTheWindow(const QString& path) {
-    bool in = timed("the window opens", [&] {
+    const auto open = [&] {
         LogbookWindow window(path);
         window.show();
         QApplication::processEvents();
-        return qint64{kMachines};
-    });
+        return qint64{window.machines().count()};
+    };
+    bool in = timed("the window opens", open, kOpeningMs);
     LogbookWindow window(path);
     window.show();
     QApplication::processEvents();
