@@ -53,6 +53,7 @@ KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString
     auto* scroll = new QScrollArea;
     scroll->setWidget(table);
     scroll->setWidgetResizable(true);
+    scroll->setAccessibleName(tr("List of keys"));
     auto* cautions = new QLabel(
         tr("Caution: the signal loop is hazardous live, and its current limit does not make it safe. Isolate between "
            "loop and sound card, and unplug the machine before hands or tools go in. Local codes and licensed "

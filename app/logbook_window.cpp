@@ -96,6 +96,7 @@ void LogbookWindow::build() {
     auto* scroll = new QScrollArea;
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);
+    scroll->setAccessibleName(tr("Words of the visit"));
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* page = new QSplitter(Qt::Vertical);

@@ -61,6 +61,10 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
       words_(new QLabel) {
     setWindowTitle(tr("Machine card"));
     title_->setMaxLength(200);
+    list_->setAccessibleName(tr("Card"));
+    title_->setAccessibleName(tr("Title"));
+    code_->setAccessibleName(tr("Code"));
+    motor_->setAccessibleName(tr("Kind of motor"));
     for (const QString& name : QString::fromStdString(codeNames()).split(QStringLiteral(", "))) code_->addItem(name);
     motor_->addItems({tr("synchronous"), tr("governed")});
     words_->setWordWrap(true);
@@ -80,7 +84,9 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     form->addRow(tr("&Motor"), motor_);
     form->addRow(tr("M&ains"), mains_);
     form->addRow(tr("Motor t&urns"), turns_);
-    form->addRow(tr("&Gears"), gears);
+    auto* gearsName = new QLabel(tr("&Gears"));
+    gearsName->setBuddy(driving_);
+    form->addRow(gearsName, gears);
     form->addRow(tr("S&haft"), shaft_);
     form->addRow(words_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
@@ -104,7 +110,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
         connect(field, &QSpinBox::valueChanged, this, &MachineCardDialog::explain);
     for (QComboBox* box : {code_, motor_})
         connect(box, &QComboBox::currentIndexChanged, this, &MachineCardDialog::explain);
-    resize(560, 560);
+    resize(560, 460);
     fillCards(card ? card->name : std::string());
     if (card) showCard(*card);
 }

@@ -23,6 +23,7 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
       remarks_(new QPlainTextEdit(remarks)),
       path_(new QLineEdit(path)) {
     setWindowTitle(tr("Report"));
+    machine_->setAccessibleName(tr("Machine"));
     remarks_->setTabChangesFocus(true);
     remarks_->setAccessibleName(tr("Remarks"));
     remarks_->setPlaceholderText(tr("what was found and done"));
