@@ -13,6 +13,7 @@
 #include "app/logbook/uid.h"
 #include "app/session.h"
 #include "core/acquire/recent_input.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -73,8 +74,7 @@ void BenchLog::follow() {
     kept_ = false;
     if (frame.snapshot != followed_) begin();
     if (!draft_) return;
-    if (const Outcome saved = draft_->write(frame, uid_); !saved)
-        emit troubled(QString::fromStdString(saved.error().text));
+    if (const Outcome saved = draft_->write(frame, uid_); !saved) emit troubled(told(saved.error().text));
 }
 
 QByteArray BenchLog::excerpt() {

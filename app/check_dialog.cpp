@@ -15,6 +15,7 @@
 
 #include "app/portaudio_source.h"
 #include "app/version.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -149,12 +150,12 @@ void CheckDialog::checkCard() {
     if (running()) return;
     const std::string names = input_->currentText().toStdString() + "," + output_->currentText().toStdString();
     const auto devices = loopbackDevices(names);
-    if (!devices) return words_->setPlainText(QString::fromStdString(devices.error().text));
+    if (!devices) return words_->setPlainText(told(devices.error().text));
     std::optional<double> tone;
     if (tone_->value() > 0.0) tone = tone_->value();
     auto check = std::make_unique<LoopbackCheck>(devices->first, devices->second, tone);
     if (const Outcome started = check->start(); !started)
-        return words_->setPlainText(QString::fromStdString(started.error().text) +
+        return words_->setPlainText(told(started.error().text) +
                                     tr(" If it is being listened to, choose the demonstration as input first."));
     card_ = std::move(check);
     begin();
@@ -169,7 +170,7 @@ void CheckDialog::pollCard() {
     const Result<LoopbackResult> result = card_->result();
     if (!result) {
         end();
-        return words_->setPlainText(QString::fromStdString(result.error().text));
+        return words_->setPlainText(told(result.error().text));
     }
     CheckRecord record;
     record.loopback = *result;

@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "core/measure/clock_trim.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -75,7 +76,7 @@ void ClockDialog::measure() {
     ClockMeter meter(input_->rateHz(), tone_->value());
     meter.push(samples);
     const Result<ClockTrim> trim = meter.result();
-    if (!trim) return message_->setText(QString::fromStdString(trim.error().text));
+    if (!trim) return message_->setText(told(trim.error().text));
     ppm_->setValue(trim->ppm.value);
     message_->setText(tr("The clock is %1 by %2 \u00b1 %3 parts in a million, by %4 s of the tone.")
                           .arg(trim->ppm.value < 0.0 ? tr("slow") : tr("fast"))

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/session.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -35,7 +36,7 @@ void Ear::toggle() {
 void Ear::begin() {
     const Outcome outcome = player_.start(output());
     if (!outcome) {
-        emit warned(QString::fromStdString(outcome.error().text));
+        emit warned(told(outcome.error().text));
     } else {
         feedbackSaid_ = false;
         session_.expectTone(true);

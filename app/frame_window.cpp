@@ -17,6 +17,7 @@
 #include "widgets/findings_panel.h"
 #include "widgets/readings_panel.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -97,7 +98,7 @@ void FrameWindow::measureAgain() {
         auto now = std::make_shared<Result<Snapshot>>(measureExcerpt(flac, then->options, then->limits));
         QMetaObject::invokeMethod(this, [this, now] {
             measured_ = true;
-            if (!*now) return again_->setText(QString::fromStdString(now->error().text));
+            if (!*now) return again_->setText(told(now->error().text));
             fill(&**now);
             const VerdictText verdict = verdictText(**now);
             again_->setText(tr("Measured again from %1 s of kept sound: %2. %3")

@@ -30,22 +30,22 @@ struct Page {
 };
 
 const Page kPages[] = {
-    {"index.md", QT_TRANSLATE_NOOP("HelpWindow", "Contents")},
-    {"connect.md", QT_TRANSLATE_NOOP("HelpWindow", "Connecting a loop")},
-    {"speed.md", QT_TRANSLATE_NOOP("HelpWindow", "Speed and unit")},
-    {"bias.md", QT_TRANSLATE_NOOP("HelpWindow", "Bias")},
-    {"end.md", QT_TRANSLATE_NOOP("HelpWindow", "End distortion")},
-    {"gross.md", QT_TRANSLATE_NOOP("HelpWindow", "Start-stop, gross")},
-    {"synchronous.md", QT_TRANSLATE_NOOP("HelpWindow", "Start-stop, synchronous")},
-    {"instants.md", QT_TRANSLATE_NOOP("HelpWindow", "Displacement by instant")},
-    {"characteristic.md", QT_TRANSLATE_NOOP("HelpWindow", "Characteristic")},
-    {"cyclic.md", QT_TRANSLATE_NOOP("HelpWindow", "Cyclic")},
-    {"scatter.md", QT_TRANSLATE_NOOP("HelpWindow", "Scatter (fortuitous)")},
-    {"shaft.md", QT_TRANSLATE_NOOP("HelpWindow", "Shaft")},
-    {"stop.md", QT_TRANSLATE_NOOP("HelpWindow", "Stop")},
-    {"margin.md", QT_TRANSLATE_NOOP("HelpWindow", "Receiving margin")},
-    {"bounce.md", QT_TRANSLATE_NOOP("HelpWindow", "Contact bounce")},
-    {"glossary.md", QT_TRANSLATE_NOOP("HelpWindow", "Glossary")},
+    {"index.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Contents")},
+    {"connect.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Connecting a loop")},
+    {"speed.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Speed and unit")},
+    {"bias.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Bias")},
+    {"end.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "End distortion")},
+    {"gross.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Start-stop, gross")},
+    {"synchronous.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Start-stop, synchronous")},
+    {"instants.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Displacement by instant")},
+    {"characteristic.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Characteristic")},
+    {"cyclic.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Cyclic")},
+    {"scatter.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Scatter (fortuitous)")},
+    {"shaft.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Shaft")},
+    {"stop.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Stop")},
+    {"margin.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Receiving margin")},
+    {"bounce.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Contact bounce")},
+    {"glossary.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Glossary")},
 };
 
 // "Bare contacts, interrupted tone" is linked to as "bare-contacts-interrupted-tone".

@@ -15,6 +15,7 @@
 #include "core/report/judge.h"
 #include "core/report/limits_json.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -26,11 +27,13 @@ struct Field {
     bool Limits::*stated;
 };
 constexpr std::array kFields = {
-    Field{"&Bias", &Limits::biasPercent, &Limits::statesBias},
-    Field{"&End distortion", &Limits::endPercent, &Limits::statesEnd},
-    Field{"Start-stop, &gross", &Limits::grossPercent, &Limits::statesGross},
-    Field{"Start-stop, &synchronous", &Limits::synchronousPercent, &Limits::statesSynchronous},
-    Field{"S&peed error", &Limits::speedPercent, &Limits::statesSpeed},
+    Field{QT_TRANSLATE_NOOP("trueunit::LimitsDialog", "&Bias"), &Limits::biasPercent, &Limits::statesBias},
+    Field{QT_TRANSLATE_NOOP("trueunit::LimitsDialog", "&End distortion"), &Limits::endPercent, &Limits::statesEnd},
+    Field{QT_TRANSLATE_NOOP("trueunit::LimitsDialog", "Start-stop, &gross"), &Limits::grossPercent,
+          &Limits::statesGross},
+    Field{QT_TRANSLATE_NOOP("trueunit::LimitsDialog", "Start-stop, &synchronous"), &Limits::synchronousPercent,
+          &Limits::statesSynchronous},
+    Field{QT_TRANSLATE_NOOP("trueunit::LimitsDialog", "S&peed error"), &Limits::speedPercent, &Limits::statesSpeed},
 };
 
 QDoubleSpinBox* percentField(const QString& name) {
@@ -38,7 +41,7 @@ QDoubleSpinBox* percentField(const QString& name) {
     field->setRange(0.0, 50.0);
     field->setSingleStep(0.25);
     field->setSuffix(QStringLiteral(" %"));
-    field->setSpecialValueText(QStringLiteral("not judged"));
+    field->setSpecialValueText(LimitsDialog::tr("not judged"));
     field->setAccessibleName(name);
     return field;
 }
@@ -71,8 +74,8 @@ LimitsDialog::LimitsDialog(const Limits& now, QWidget* parent)
     form->addRow(tr("Se&t"), choice_);
     form->addRow(tr("Origin"), origin_);
     for (std::size_t i = 0; i < kFields.size(); ++i) {
-        fields_[i] = percentField(QString::fromLatin1(kFields[i].label).remove('&'));
-        form->addRow(QString::fromLatin1(kFields[i].label), fields_[i]);
+        fields_[i] = percentField(tr(kFields[i].label).remove('&'));
+        form->addRow(tr(kFields[i].label), fields_[i]);
         connect(fields_[i], &QDoubleSpinBox::valueChanged, this, &LimitsDialog::edited);
     }
     auto* own = new QHBoxLayout;
@@ -103,7 +106,7 @@ void LimitsDialog::fill(const std::string& name) {
     int at = 0;
     for (const Limits& l : sets_) {
         if (l.name == name) at = choice_->count();
-        choice_->addItem(QString::fromStdString(l.title + " (" + originWords(l.kind) + ")"));
+        choice_->addItem(tr("%1 (%2)").arg(told(l.title), told(originWords(l.kind))));
     }
     choice_->setCurrentIndex(at);
     show(sets_[static_cast<std::size_t>(at)]);
@@ -116,9 +119,9 @@ void LimitsDialog::show(const Limits& limits) {
         fields_[i]->setValue(limits.*kFields[i].stated ? limits.*kFields[i].value : 0.0);
     title_->setText(QString::fromStdString(limits.title));
     title_->setCursorPosition(0);
-    QString origin = QString::fromStdString(originWords(limits.kind));
+    QString origin = told(originWords(limits.kind));
     origin[0] = origin[0].toUpper();
-    origin_->setText(origin + QStringLiteral(". ") + QString::fromStdString(limits.origin));
+    origin_->setText(origin + QStringLiteral(". ") + told(limits.origin));
     keep_->setEnabled(false);
     remove_->setEnabled(limits.kind == LimitsOrigin::own);
     say({});
@@ -146,14 +149,14 @@ void LimitsDialog::edited() {
 
 void LimitsDialog::keepOwn() {
     const Limits own = typed();
-    if (const Outcome kept = keepOwnLimits(own); !kept) return say(QString::fromStdString(kept.error().text));
+    if (const Outcome kept = keepOwnLimits(own); !kept) return say(told(kept.error().text));
     fill(own.name);
     say(tr("Kept as your own."));
 }
 
 void LimitsDialog::removeOwn() {
     const Outcome removed = removeOwnLimits(shown_.name);
-    if (!removed) return say(QString::fromStdString(removed.error().text));
+    if (!removed) return say(told(removed.error().text));
     fill({});
 }
 

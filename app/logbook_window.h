@@ -8,6 +8,7 @@
 #include "app/logbook/frame_search.h"
 #include "app/logbook/machines.h"
 #include "app/logbook/visits.h"
+#include "widgets/told.h"
 
 class QAction;
 class QComboBox;
@@ -64,7 +65,7 @@ private:
     void say(const QString& sentence);
     template <class T>
     bool failed(const Result<T>& result) {  // said at the foot
-        if (!result) say(QString::fromStdString(result.error().text));
+        if (!result) say(told(result.error().text));
         return !result;
     }
     static QString titleOf(const Visit& visit);

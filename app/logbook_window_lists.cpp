@@ -11,6 +11,7 @@
 #include "app/machine_history.h"
 #include "app/visit_form.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -31,13 +32,13 @@ QString percent(const std::optional<double>& v, bool sign) {
 
 QTreeWidgetItem* frameItem(const FrameRow& row) {
     const QString time = QDateTime::fromSecsSinceEpoch(row.taken).toString(QStringLiteral("HH:mm:ss"));
-    auto* item =
-        new QTreeWidgetItem({roleName(row.role).isEmpty() ? time : time + QStringLiteral(", ") + roleName(row.role),
-                             percent(row.bias, true), percent(row.gross, false), percent(row.speedError, true),
-                             !row.within   ? QStringLiteral("open")
-                             : *row.within ? QStringLiteral("in")
-                                           : QStringLiteral("OUT"),
-                             row.findings.join(QStringLiteral(", "))});
+    auto* item = new QTreeWidgetItem(
+        {roleName(row.role).isEmpty() ? time : time + QStringLiteral(", ") + told(roleName(row.role).toStdString()),
+         percent(row.bias, true), percent(row.gross, false), percent(row.speedError, true),
+         !row.within   ? LogbookWindow::tr("open")
+         : *row.within ? LogbookWindow::tr("in")
+                       : LogbookWindow::tr("OUT"),
+         row.findings.join(QStringLiteral(", "))});
     item->setData(0, kRowId, row.id);
     for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
     if (row.within && !*row.within) item->setForeground(4, theme::kOut);
@@ -48,8 +49,8 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
 
 QString LogbookWindow::titleOf(const Visit& visit) {
     QString title = day(visit.opened);
-    if (visit.repaired) title += QStringLiteral("  repaired");
-    if (visit.result.trimmed().isEmpty()) title += QStringLiteral("  open");
+    if (visit.repaired) title += LogbookWindow::tr("  repaired");
+    if (visit.result.trimmed().isEmpty()) title += LogbookWindow::tr("  open");
     return title;
 }
 

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QLocale>
 #include <optional>
 
 #include "app/captioned.h"
@@ -13,17 +14,18 @@ namespace trueunit {
 
 namespace {
 
-const QString kAutomatic = QStringLiteral("automatic");
 constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // stop lengths met (NAVEDTRA 14189)
 constexpr std::array kWindows = {1, 8, 32, 128, 0};               // 0 = all
 
-QString valueText(const std::optional<double>& value) { return value ? QString::number(*value) : kAutomatic; }
+QString automatic() { return MachineBar::tr("automatic"); }
+QString spoken(double value) { return QLocale().toString(value, 'g', QLocale::FloatingPointShortest); }
+QString valueText(const std::optional<double>& value) { return value ? spoken(*value) : automatic(); }
 
 // "automatic", an empty field, or a number with point or comma and perhaps its unit behind it.
 bool readValue(const QString& text, std::optional<double>& value) {
     const QString words = text.trimmed().section(QLatin1Char(' '), 0, 0).replace(QLatin1Char(','), QLatin1Char('.'));
     value.reset();
-    if (words.isEmpty() || kAutomatic.startsWith(words.toLower())) return true;
+    if (words.isEmpty() || automatic().startsWith(words, Qt::CaseInsensitive)) return true;
     bool isNumber = false;
     const double number = words.toDouble(&isNumber);
     if (isNumber) value = number;
@@ -53,7 +55,7 @@ MachineBar::MachineBar(QWidget* parent)
       window_(choice(false, 60, 84)) {
     name_->setMinimumWidth(90);
     name_->setMaximumWidth(180);
-    name_->setPlaceholderText(QStringLiteral("name"));
+    name_->setPlaceholderText(tr("name"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
@@ -86,10 +88,10 @@ void MachineBar::fillChoices() {
             code_->setItemData(code_->count() - 1, QString::fromUtf8(code->title.data(), qsizetype(code->title.size())),
                                Qt::ToolTipRole);
         }
-    speed_->addItem(kAutomatic);
-    for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(QString::number(s.baud));
-    stop_->addItem(kAutomatic);
-    for (const double s : kStops) stop_->addItem(QString::number(s));
+    speed_->addItem(automatic());
+    for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(spoken(s.baud));
+    stop_->addItem(automatic());
+    for (const double s : kStops) stop_->addItem(spoken(s));
     for (const int n : kWindows) window_->addItem(n == 0 ? tr("all") : QString::number(n), n);
 }
 

@@ -15,6 +15,7 @@
 #include "core/frame/code_table.h"
 #include "core/report/drive.h"
 #include "core/report/machine_card_json.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -122,11 +123,11 @@ void MachineCardDialog::fillCards(const std::string& name) {
     int current = 0;
     for (const MachineCard& c : cards_) {
         if (c.name == name) current = list_->count();
-        list_->addItem(QString::fromStdString(c.title));
+        list_->addItem(told(c.title));
     }
     list_->setCurrentIndex(current);
     if (!cards_.empty()) showCard(cards_[static_cast<std::size_t>(current)]);
-    if (!refused.empty()) words_->setText(QString::fromStdString(refused.front().text));
+    if (!refused.empty()) words_->setText(told(refused.front().text));
 }
 
 void MachineCardDialog::showCard(const MachineCard& card) {
@@ -166,26 +167,25 @@ void MachineCardDialog::explain() {
     mains_->setEnabled(card.motor == MachineCard::Motor::synchronous);
     const int levels = levelsOf(card);
     const DriveExplanation e = explainDrive(card, levels, measured_.value_or(card.baud));
-    QString words = measured_ ? QString::fromStdString(e.speedWords)
-                              : tr("Motor and gears make %1 baud.").arg(e.expectedBaud, 0, 'f', 2);
+    QString words = measured_ ? told(e.speedWords) : tr("Motor and gears make %1 baud.").arg(e.expectedBaud, 0, 'f', 2);
     if (measured_)
-        for (const std::string& cause : e.causes) words += QLatin1Char(' ') + QString::fromStdString(cause);
+        for (const std::string& cause : e.causes) words += QLatin1Char(' ') + told(cause);
     for (const GearWanted& g : gearsWanted(card, levels, measured_.value_or(card.baud)))
-        words += QLatin1Char('\n') + QString::fromStdString(gearWords(g));
+        words += QLatin1Char('\n') + told(gearWords(g));
     words_->setText(words);
 }
 
 void MachineCardDialog::keep() {
     const MachineCard card = typed();
     const Outcome kept = keepMachineCard(card);
-    if (!kept) return words_->setText(QString::fromStdString(kept.error().text));
+    if (!kept) return words_->setText(told(kept.error().text));
     fillCards(card.name);
     words_->setText(tr("Kept in %1.").arg(ownMachinesFolder()));
 }
 
 void MachineCardDialog::use() {
     const MachineCard card = typed();
-    if (const auto problem = problemOf(card)) return words_->setText(QString::fromStdString(problem->text));
+    if (const auto problem = problemOf(card)) return words_->setText(told(problem->text));
     chosen_ = card;
     accept();
 }

@@ -106,15 +106,16 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
     }
     y->setRange(row.bothSides ? -most : 0.0, most);
     y->ticker()->setTickCount(3);
-    y->setLabel(QLatin1String(row.name));
+    y->setLabel(MachineHistory::tr(row.name));
     y->setLabelFont(theme::text(theme::kSmallPx));
     y->setLabelColor(theme::kSecondary);
 }
 
 void MachineHistory::show(const std::vector<VisitHistory>& visits) {
-    static const Row rows[] = {{"bias %", &FrameRow::bias, true, 5.0},
-                               {"gross %", &FrameRow::gross, false, 10.0},
-                               {"speed %", &FrameRow::speedError, true, 0.75}};
+    static const Row rows[] = {
+        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "bias %"), &FrameRow::bias, true, 5.0},
+        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "gross %"), &FrameRow::gross, false, 10.0},
+        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "speed %"), &FrameRow::speedError, true, 0.75}};
     plot_->clearItems();
     plot_->clearGraphs();
     plot_->plotLayout()->clear();

@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <cstdio>
 
+#include "app/appearance.h"
 #include "app/check_command.h"
 #include "app/commands.h"
 #include "app/limits_command.h"
@@ -59,6 +60,7 @@ int main(int argc, char** argv) {
     QCoreApplication::setOrganizationName("Trueunit");
     QCoreApplication::setApplicationVersion(kVersion);
     QStringList arguments;
+    speakPlainly();
     for (int i = 1; i < argc; ++i) arguments << QString::fromLocal8Bit(argv[i]);
 
     if (arguments.value(0) == QLatin1String("log")) {
@@ -84,6 +86,9 @@ int main(int argc, char** argv) {
     }
     if (!hasDisplay())
         return refuse(Error{"There is no display for the window; the commands in trueunit --help need none."});
-    const QApplication application(argc, argv);
+    const Appearance appearance = loadAppearance();
+    takeSize(appearance);
+    QApplication application(argc, argv);
+    takeLanguage(application, appearance.language);
     return runWindow(*command);
 }

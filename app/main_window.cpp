@@ -27,6 +27,7 @@
 #include "widgets/eccentric_panel.h"
 #include "widgets/tape_view.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -82,6 +83,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeProvingActions();
     makeAdjustActions();
     makeEarActions();
+    makeAppearanceActions();
     bar_ = new TopBar(session_, {freeze_, report_, alone_, more_, help_});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -102,7 +104,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
 
 void MainWindow::connectSession() {
     connect(&session_, &Session::sourceChanged, this, &MainWindow::sourceChanged);
-    connect(&session_, &Session::sourceEnded, messages_, &MessageLine::warn);
+    connect(&session_, &Session::sourceEnded, this,
+            [this](const QString& why) { messages_->warn(told(why.toStdString())); });
     connect(&session_, &Session::strongerChannel, this, [this](int channel) {
         messages_->warn(tr("The signal seems to be on the %1 side; choose that side under Input.")
                             .arg(channel == 0 ? tr("left") : tr("right")));
@@ -113,7 +116,7 @@ void MainWindow::connectSession() {
     connect(&machine, &MachineBar::refused, messages_, &MessageLine::warn);
     connect(&machine, &MachineBar::wanted, this, [this](const Options& options) {
         if (const Outcome outcome = session_.setOptions(options); !outcome) {
-            messages_->warn(QString::fromStdString(outcome.error().text));
+            messages_->warn(told(outcome.error().text));
             bar_->machine().show(session_.options());
         }
     });
@@ -131,14 +134,14 @@ void MainWindow::sourceChanged() {
     panels_->eccentric().setTurnedSoFar(session_.eccentricPercent());
     if (const Scenario* scenario = session_.scenario()) {
         bar_->machine().setMachine(QString::fromStdString(scenario->machine.name));
-        messages_->say(QString::fromStdString(scenario->story));
+        messages_->say(told(scenario->story));
     }
 }
 
 void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
     live_ = snapshot;
     bar_->show(live_);
-    messages_->showState(live_->stateText.empty() ? bar_->inputWords() : QString::fromStdString(live_->stateText));
+    messages_->showState(live_->stateText.empty() ? bar_->inputWords() : told(live_->stateText));
     tellLosses(*live_);
     ear_->follow(*live_);
     if (keeper_.frozen())

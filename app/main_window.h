@@ -52,8 +52,8 @@ public:
     void forgetSettings();
     void setRemarks(const QString& remarks) { remarks_ = remarks; }
     BenchLog& log() { return *log_; }
-    void startLog(const QString& path);  // empty: the usual place; from now on frozen frames survive a crash
-    Outcome keepInLog();  // the frozen frame, or this moment; says what came of it
+    void startLog(const QString& path);          // empty: the usual place; from now on frozen frames survive a crash
+    Outcome keepInLog();                         // the frozen frame, or this moment; says what came of it
     Outcome writeReportTo(const QString& path);  // of the frozen frame, or of this moment
     void keepRecordingTo(const QString& path);   // the last ten minutes; said when it is done
 
@@ -78,6 +78,8 @@ private:
     void makeProvingActions();
     void makeAdjustActions();
     void makeEarActions();
+    void makeAppearanceActions();
+    void askAppearance();
     void chooseEarOutput();
     void markBefore();
     void dropBefore();

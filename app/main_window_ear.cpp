@@ -6,6 +6,7 @@
 #include "app/ear.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -31,7 +32,7 @@ void MainWindow::makeEarActions() {
 
 void MainWindow::chooseEarOutput() {
     const Result<DeviceList> outputs = TonePlayer::outputs();
-    if (!outputs) return messages_->warn(QString::fromStdString(outputs.error().text));
+    if (!outputs) return messages_->warn(told(outputs.error().text));
     if (outputs->empty()) return messages_->warn(tr("No sound output was found."));
     QMenu menu(this);
     menu.addSection(tr("The tone plays on"));

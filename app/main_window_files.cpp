@@ -22,6 +22,7 @@
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -96,7 +97,7 @@ void MainWindow::openFile(const QString& path) {
     if (playing)
         rememberFile(path);
     else
-        messages_->warn(QString::fromStdString(playing.error().text));
+        messages_->warn(told(playing.error().text));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

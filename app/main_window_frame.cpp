@@ -17,6 +17,7 @@
 #include "widgets/character_grid.h"
 #include "widgets/findings_panel.h"
 #include "widgets/tape_view.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -117,7 +118,7 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     if (outcome)
         messages_->sayWritten(path);
     else
-        messages_->warn(QString::fromStdString(outcome.error().text));
+        messages_->warn(told(outcome.error().text));
     return outcome;
 }
 

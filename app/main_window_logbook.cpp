@@ -8,6 +8,7 @@
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "app/top_bar.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -31,7 +32,7 @@ Outcome MainWindow::keepInLog() {
     const Result<Kept> kept = log_->keep(bar_->machine().machine(), remarks_);
     if (wasLive && kept) keeper_.release();
     if (!kept) {
-        messages_->warn(QString::fromStdString(kept.error().text));
+        messages_->warn(told(kept.error().text));
         return kept.error();
     }
     if (const auto mended = log_->takeMendedSentence())
@@ -47,7 +48,7 @@ Outcome MainWindow::keepInLog() {
 
 void MainWindow::openLogbook() {
     const Result<Store*> store = log_->store();
-    if (!store) return messages_->warn(QString::fromStdString(store.error().text));
+    if (!store) return messages_->warn(told(store.error().text));
     if (const auto mended = log_->takeMendedSentence()) messages_->warn(*mended);
     if (logbook_ && logbook_->path() != log_->path()) {
         delete logbook_;

@@ -4,6 +4,7 @@
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "app/session.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -20,8 +21,7 @@ void MainWindow::askMachineCard() {
         options.baud = options.card->baud;
         options.stopUnits = options.card->stopUnits;
     }
-    if (const Outcome outcome = session_.setOptions(options); !outcome)
-        messages_->warn(QString::fromStdString(outcome.error().text));
+    if (const Outcome outcome = session_.setOptions(options); !outcome) messages_->warn(told(outcome.error().text));
 }
 
 }  // namespace trueunit

@@ -19,6 +19,7 @@
 #include "app/sender_dialog.h"
 #include "app/session.h"
 #include "app/top_bar.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -58,7 +59,7 @@ void MainWindow::askLimits() {
     LimitsDialog dialog(session_.limits(), this);
     if (dialog.exec() != QDialog::Accepted) return;
     session_.setLimits(dialog.chosen());
-    messages_->say(tr("Judged by %1.").arg(QString::fromStdString(dialog.chosen().title)));
+    messages_->say(tr("Judged by %1.").arg(told(dialog.chosen().title)));
 }
 
 void MainWindow::openCheck() {
@@ -100,7 +101,7 @@ void MainWindow::keepRecordingTo(const QString& path) {
 
 void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
     keepingEnded_ = true;
-    if (!kept) return messages_->warn(QString::fromStdString(kept.error().text));
+    if (!kept) return messages_->warn(told(kept.error().text));
     messages_->sayWritten(QString::fromStdString(kept->soundFiles.front()));
 }
 
@@ -109,8 +110,7 @@ void MainWindow::askClock() {
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();
     options.clockPpm = dialog.ppm();
-    if (const Outcome set = session_.setOptions(options); !set)
-        return messages_->warn(QString::fromStdString(set.error().text));
+    if (const Outcome set = session_.setOptions(options); !set) return messages_->warn(told(set.error().text));
     messages_->say(tr("The clock is trimmed by %1 parts in a million.").arg(options.clockPpm, 0, 'f', 2));
 }
 

@@ -45,7 +45,7 @@ MessageLine::MessageLine(QWidget* parent)
     onInk.setColor(QPalette::WindowText, theme::kPanel);
     frozen_->setPalette(onInk);
     frozen_->hide();
-    setAccessibleName(QStringLiteral("Messages"));
+    setAccessibleName(tr("Messages"));
 }
 
 void MessageLine::speak(const QString& lead, const QString& sentence) {
@@ -66,10 +66,10 @@ void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "
 
 void MessageLine::sayWritten(const QString& path) {
     const QFileInfo file(path);
-    speak({}, QStringLiteral("The report was written: %1.").arg(QDir::toNativeSeparators(file.absoluteFilePath())));
-    folder_->setText(
-        QStringLiteral("<a href=\"%1\" style=\"color:%2\">open its folder</a>")
-            .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded), theme::kBlue.name()));
+    speak({}, tr("The report was written: %1.").arg(QDir::toNativeSeparators(file.absoluteFilePath())));
+    folder_->setText(QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
+                         .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded),
+                              theme::kBlue.name(), tr("open its folder")));
     folder_->show();
 }
 

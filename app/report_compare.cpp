@@ -7,6 +7,7 @@
 #include "app/report_ink.h"
 #include "app/report_text.h"
 #include "core/report/comparison.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -24,11 +25,10 @@ PageRow rowOf(const Difference& d) {
         return d.unit == "%" ? signedNumber(m->value, 2) : number(m->value, 2);
     };
     const auto significant = d.significant();
-    const QString verdict = !significant   ? QStringLiteral("not known")
-                            : *significant ? QStringLiteral("differs")
-                                           : QStringLiteral("may be chance");
-    return {{QString::fromStdString(d.name), value(d.before), value(d.after),
-             d.change ? signedNumber(d.change->value, 2) : none,
+    const QString verdict = !significant   ? Words::tr("not known")
+                            : *significant ? Words::tr("differs")
+                                           : Words::tr("may be chance");
+    return {{told(d.name), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, 2) : none,
              d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, 2) : QString(),
              QString::fromStdString(d.unit), verdict},
             false};
@@ -45,19 +45,18 @@ void drawComparison(PageFlow& page, const FrozenFrame& frame) {
     page.reserve(page.tableHeight(rows.size()) + 18.0);
     FrozenFrame then;
     then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
-    page.heading(QStringLiteral("Against the moment marked \"before\", ") + takenText(then));
-    page.table({{42.0, Align::left, QStringLiteral("quantity")},
-                {22.0, Align::point, QStringLiteral("before")},
-                {22.0, Align::point, QStringLiteral("now")},
-                {22.0, Align::point, QStringLiteral("change")},
+    page.heading(Words::tr("Against the moment marked \"before\", ") + takenText(then));
+    page.table({{42.0, Align::left, Words::tr("quantity")},
+                {22.0, Align::point, Words::tr("before")},
+                {22.0, Align::point, Words::tr("now")},
+                {22.0, Align::point, Words::tr("change")},
                 {22.0, Align::point, QStringLiteral("95 %")},
-                {16.0, Align::left, QStringLiteral("unit")},
-                {32.0, Align::left, QStringLiteral("more than chance?")}},
+                {16.0, Align::left, Words::tr("unit")},
+                {32.0, Align::left, Words::tr("more than chance?")}},
                rows);
-    page.paragraph(
-        QStringLiteral("Instants: mean displacement, late positive. A change differs when it is larger than its "
-                       "uncertainty; chance alone does that in 5 rows of 100."),
-        PageFlow::font(7.0), kFaint);
+    page.paragraph(Words::tr("Instants: mean displacement, late positive. A change differs when it is larger than its "
+                             "uncertainty; chance alone does that in 5 rows of 100."),
+                   PageFlow::font(7.0), kFaint);
 }
 
 }  // namespace trueunit

@@ -50,9 +50,9 @@ void ReportGrid::drawBoundaries(QPainter& p) const {
         p.drawText(QRectF(area_.left() + 1.0 * mm_, at - 2.5 * mm_, plot_.left() - area_.left() - 2.5 * mm_, 5.0 * mm_),
                    Qt::AlignRight | Qt::AlignVCenter, text);
     };
-    side(y(1.0), QStringLiteral("mark"));
-    side(y(0.0), QStringLiteral("space"));
-    side(plot_.bottom() + 3.5 * mm_, QStringLiteral("% late"));
+    side(y(1.0), Words::tr("mark"));
+    side(y(0.0), Words::tr("space"));
+    side(plot_.bottom() + 3.5 * mm_, Words::tr("% late"));
 }
 
 void ReportGrid::drawTrace(QPainter& p, const CharacterTrace& trace, const QPen& pen) const {
@@ -80,7 +80,7 @@ void ReportGrid::drawBefore(QPainter& p, const CharacterTrace& chosen) const {
         drawTrace(p, **t, QPen(kFaint, 0.3 * mm_, Qt::DashLine), frame_.before->gridUnitSeconds);
         p.setFont(PageFlow::font(7.5));
         p.drawText(plot_.adjusted(0, 0, -1.0 * mm_, -0.6 * mm_), Qt::AlignRight | Qt::AlignBottom,
-                   QStringLiteral("dashed: before"));
+                   Words::tr("dashed: before"));
         return;
     }
 }
@@ -159,7 +159,7 @@ void ReportGrid::draw(QPainter& p) const {
     if (!trace || snapshot_.gridUnitSeconds <= 0.0) {
         p.setFont(PageFlow::font(9.0));
         p.setPen(kFaint);
-        p.drawText(area_, Qt::AlignCenter, QStringLiteral("No character had been received when this frame was taken."));
+        p.drawText(area_, Qt::AlignCenter, Words::tr("No character had been received when this frame was taken."));
         p.restore();
         return;
     }

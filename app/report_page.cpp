@@ -10,6 +10,7 @@
 #include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -22,15 +23,15 @@ using Align = PageColumn::Align;
 
 QString machineName(const FrozenFrame& frame) {
     const QString name = QString::fromStdString(frame.machine).simplified();
-    return name.isEmpty() ? QStringLiteral("Machine without a name") : name;
+    return name.isEmpty() ? Words::tr("Machine without a name") : name;
 }
 
 void head(PageFlow& page, const FrozenFrame& frame) {
-    page.paragraph(QStringLiteral("Timing of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.paragraph(Words::tr("Timing of a start-stop sender"), PageFlow::font(9.0), kFaint);
     page.space(0.8);
     page.paragraph(machineName(frame), PageFlow::font(20.0, QFont::DemiBold), kInk);
     page.space(0.4);
-    page.paragraph(QStringLiteral("Taken ") + takenText(frame), PageFlow::font(9.0), kInk);
+    page.paragraph(Words::tr("Taken ") + takenText(frame), PageFlow::font(9.0), kInk);
     const QString remarks = QString::fromStdString(frame.remarks).trimmed();
     if (!remarks.isEmpty()) {
         page.space(1.2);
@@ -50,10 +51,10 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = frozenTrace(frame);
-    page.heading(trace ? QStringLiteral("Character on the grid: %1, number %2")
+    page.heading(trace ? Words::tr("Character on the grid: %1, number %2")
                              .arg(QString::fromStdString(trace->print))
                              .arg(trace->number)
-                       : QStringLiteral("Character on the grid"));
+                       : Words::tr("Character on the grid"));
     constexpr double kHeight = 60.0;
     page.reserve(kHeight + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kHeight), page.dots(1.0)).draw(page.painter());
@@ -72,17 +73,17 @@ void labelled(PageFlow& page, const QString& label, const QString& text) {
 void cursors(PageFlow& page, const FrozenFrame& frame) {
     const Snapshot& s = *frame.snapshot;
     const auto& [a, b] = frame.cursors;
-    const QString after = QStringLiteral(" after the start");
+    const QString after = Words::tr(" after the start");
     if (a) labelled(page, QStringLiteral("A"), cursorText(s, *a) + after);
     if (b) labelled(page, QStringLiteral("B"), cursorText(s, *b) + after);
-    if (a && b) labelled(page, QStringLiteral("A to B"), cursorText(s, *b - *a));
+    if (a && b) labelled(page, Words::tr("A to B"), cursorText(s, *b - *a));
 }
 
 void notes(PageFlow& page, const FrozenFrame& frame) {
     int count = 0;
     for (const Note& note : frame.notes) {
-        const QString at = QStringLiteral("At %1 units: ").arg(number(note.units, 2));
-        labelled(page, QStringLiteral("Note %1").arg(++count), at + QString::fromStdString(note.text).trimmed());
+        const QString at = Words::tr("At %1 units: ").arg(number(note.units, 2));
+        labelled(page, Words::tr("Note %1").arg(++count), at + QString::fromStdString(note.text).trimmed());
     }
 }
 
@@ -96,11 +97,10 @@ std::vector<PageRow> readingCells(const Snapshot& snapshot) {
 std::vector<PageRow> instantCells(const Snapshot& s) {
     std::vector<PageRow> rows;
     for (const InstantReading& i : s.reading.instants)
-        rows.push_back(
-            {{elementName(i.k, s.levels), i.to == Condition::mark ? QStringLiteral("mark") : QStringLiteral("space"),
-              QString::number(i.count), signedNumber(i.meanPercent, 2), number(i.rmsPercent, 2),
-              signedNumber(i.minPercent, 1), signedNumber(i.maxPercent, 1)},
-             false});
+        rows.push_back({{elementName(i.k, s.levels), i.to == Condition::mark ? Words::tr("mark") : Words::tr("space"),
+                         QString::number(i.count), signedNumber(i.meanPercent, 2), number(i.rmsPercent, 2),
+                         signedNumber(i.minPercent, 1), signedNumber(i.maxPercent, 1)},
+                        false});
     return rows;
 }
 
@@ -110,40 +110,38 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
     page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 18.0);
     const double top = page.y();
-    page.heading(QStringLiteral("Readings"));
-    page.table({{37.0, Align::left, QStringLiteral("quantity")},
-                {19.0, Align::point, QStringLiteral("reading")},
+    page.heading(Words::tr("Readings"));
+    page.table({{37.0, Align::left, Words::tr("quantity")},
+                {19.0, Align::point, Words::tr("reading")},
                 {20.5, Align::point, QStringLiteral("95 %")},
-                {10.5, Align::left, QStringLiteral("unit")},
-                {12.0, Align::point, QStringLiteral("limit")},
-                {9.0, Align::right, QStringLiteral("judged")}},
+                {10.5, Align::left, Words::tr("unit")},
+                {12.0, Align::point, Words::tr("limit")},
+                {9.0, Align::right, Words::tr("judged")}},
                left);
-    page.paragraph(QStringLiteral("Bias and end: marking positive. Speed error: fast positive."), PageFlow::font(7.0),
+    page.paragraph(Words::tr("Bias and end: marking positive. Speed error: fast positive."), PageFlow::font(7.0),
                    kFaint, 0.0, kSecondTable - 4.0);
     const double afterLeft = page.y();
     if (right.empty()) return;
     page.moveTo(top);
-    page.heading(QStringLiteral("Displacement by instant"), kSecondTable);
-    page.table({{8.0, Align::left, QStringLiteral("at")},
-                {9.5, Align::left, QStringLiteral("to")},
-                {6.5, Align::right, QStringLiteral("count")},
-                {11.0, Align::point, QStringLiteral("mean")},
-                {8.0, Align::point, QStringLiteral("rms")},
-                {13.5, Align::point, QStringLiteral("earliest")},
-                {10.0, Align::point, QStringLiteral("latest")}},
+    page.heading(Words::tr("Displacement by instant"), kSecondTable);
+    page.table({{8.0, Align::left, Words::tr("at")},
+                {9.5, Align::left, Words::tr("to")},
+                {6.5, Align::right, Words::tr("count")},
+                {11.0, Align::point, Words::tr("mean")},
+                {8.0, Align::point, Words::tr("rms")},
+                {13.5, Align::point, Words::tr("earliest")},
+                {10.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
-    page.paragraph(QStringLiteral("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,
+    page.paragraph(Words::tr("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,
                    PageFlow::kTextWidth - kSecondTable);
     page.moveTo(std::max(page.y(), afterLeft));
 }
 
 void findings(PageFlow& page, const Reading& reading) {
     if (!reading.findings || reading.findings->empty()) return;
-    page.heading(QStringLiteral("Findings, worst first"));
+    page.heading(Words::tr("Findings, worst first"));
     for (const Finding& f : *reading.findings) {
-        page.paragraph(QStringLiteral("%1 (confidence %2 %)")
-                           .arg(QString::fromStdString(f.title))
-                           .arg(qRound(100.0 * f.confidence)),
+        page.paragraph(Words::tr("%1 (confidence %2 %)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
         QStringList words;
         for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
@@ -155,7 +153,7 @@ void findings(PageFlow& page, const Reading& reading) {
 
 void text(PageFlow& page, const TextReading& reading) {
     if (reading.decoded.empty()) return;
-    page.heading(QStringLiteral("Text received: %1 characters, %2 framing errors")
+    page.heading(Words::tr("Text received: %1 characters, %2 framing errors")
                      .arg(reading.characters)
                      .arg(reading.framingErrors));
     constexpr qsizetype kLonger = 340;  // four lines of the page; the recording holds the rest
@@ -169,20 +167,20 @@ void text(PageFlow& page, const TextReading& reading) {
 
 void remarksOfReading(PageFlow& page, const Reading& reading) {
     if (reading.notes.empty()) return;
-    page.heading(QStringLiteral("Notes on the readings"));
+    page.heading(Words::tr("Notes on the readings"));
     for (const std::string& note : reading.notes)
-        page.paragraph(QStringLiteral("\u2022 ") + QString::fromStdString(note), PageFlow::font(8.5), kInk);
+        page.paragraph(QStringLiteral("\u2022 ") + told(note), PageFlow::font(8.5), kInk);
 }
 
 void settings(PageFlow& page, const FrozenFrame& frame) {
     page.reserve(38.0);  // the caution stays whole
-    page.heading(QStringLiteral("Instrument"));
+    page.heading(Words::tr("Instrument"));
     QStringList parts;
     for (const auto& [name, value] : settingsRows(frame)) parts += name + QStringLiteral(":\u00a0") + value;
     page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
     page.space(2.5);
     page.paragraph(
-        QStringLiteral(
+        Words::tr(
             "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
             "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
             "Local codes and licensed practice come first."),
@@ -206,9 +204,9 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
 
 ReportFacts factsOf(const FrozenFrame& frame) {
     const VerdictText v = verdictText(*frame.snapshot);
-    return {machineName(frame) + QStringLiteral(", timing report"), v.headline + QStringLiteral(". ") + v.detail,
+    return {machineName(frame) + Words::tr(", timing report"), v.headline + QStringLiteral(". ") + v.detail,
             frame.takenSecondsUtc,
-            QStringLiteral("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
+            Words::tr("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
                 .arg(machineName(frame), takenText(frame), QLatin1String(kVersion))};
 }
 

@@ -9,6 +9,7 @@
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
 #include "widgets/cursor_readout.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -42,9 +43,7 @@ ReportRow judge(ReportRow r, const Snapshot& s, const char* key, bool bothSides)
     if (!j) return r;
     r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(j->limit);
     r.out = j->judgement == Judgement::out;
-    r.judged = r.out                           ? QStringLiteral("OUT")
-               : j->judgement == Judgement::in ? QStringLiteral("in")
-                                               : QStringLiteral("?");
+    r.judged = r.out ? Words::tr("OUT") : j->judgement == Judgement::in ? Words::tr("in") : QStringLiteral("?");
     if (j->judgement == Judgement::open) r.open = QString::fromStdString(judgementWords(*j));
     return r;
 }
@@ -53,17 +52,17 @@ ReportRow judge(ReportRow r, const Snapshot& s, const char* key, bool bothSides)
 void appendFurther(std::vector<ReportRow>& rows, const Reading& r) {
     const DistortionReading& d = r.distortion;
     if (d.characteristicPercent)
-        rows.push_back(row(QStringLiteral("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
+        rows.push_back(row(Words::tr("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
     if (d.fortuitousRmsPercent)
-        rows.push_back(row(QStringLiteral("Fortuitous, rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
+        rows.push_back(row(Words::tr("Fortuitous, rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
     if (d.fortuitousPeakPercent)
-        rows.push_back(row(QStringLiteral("Fortuitous, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
+        rows.push_back(row(Words::tr("Fortuitous, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
     if (d.cyclic)
         for (const CyclicLine& line : *d.cyclic)
-            rows.push_back(row(QStringLiteral("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
+            rows.push_back(row(Words::tr("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
                                std::optional<double>(line.amplitudePercent), 2));
     if (r.margin)
-        rows.push_back({QStringLiteral("Receiver may sample"),
+        rows.push_back({Words::tr("Receiver may sample"),
                         number(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + number(r.margin->highPercent, 0),
                         QStringLiteral("%"),
                         {},
@@ -71,36 +70,35 @@ void appendFurther(std::vector<ReportRow>& rows, const Reading& r) {
                         {},
                         false});
     if (r.contact)
-        rows.push_back(
-            row(QStringLiteral("Contact bounces"), {}, std::optional<double>(double(r.contact->bounces)), 0));
+        rows.push_back(row(Words::tr("Contact bounces"), {}, std::optional<double>(double(r.contact->bounces)), 0));
 }
 
 QString inputKindText(InputKind kind) {
     switch (kind) {
         case InputKind::automatic:
-            return QStringLiteral("not settled");
+            return Words::tr("not settled");
         case InputKind::loop:
-            return QStringLiteral("loop current");
+            return Words::tr("loop current");
         case InputKind::tone:
-            return QStringLiteral("interrupted tone");
+            return Words::tr("interrupted tone");
         case InputKind::twoTone:
-            return QStringLiteral("two tones");
+            return Words::tr("two tones");
     }
     return {};
 }
 
 QString windowText(const Snapshot& s) {
-    const QString used = QStringLiteral("%1 characters used").arg(s.windowUsed);
-    return (s.options.windowCharacters == 0 ? QStringLiteral("all characters")
-                                            : QStringLiteral("last %1 characters").arg(s.options.windowCharacters)) +
+    const QString used = Words::tr("%1 characters used").arg(s.windowUsed);
+    return (s.options.windowCharacters == 0 ? Words::tr("all characters")
+                                            : Words::tr("last %1 characters").arg(s.options.windowCharacters)) +
            QStringLiteral(", ") + used;
 }
 
 QString couplingText(const InputReading& in) {
-    if (in.couplingHz.empty()) return QStringLiteral("none found");
+    if (in.couplingHz.empty()) return Words::tr("none found");
     QStringList corners;
-    for (const double hz : in.couplingHz) corners += number(hz, 1) + QStringLiteral(" Hz");
-    return QStringLiteral("high-pass at ") + corners.join(QStringLiteral(" and "));
+    for (const double hz : in.couplingHz) corners += number(hz, 1) + Words::tr(" Hz");
+    return Words::tr("high-pass at ") + corners.join(Words::tr(" and "));
 }
 
 }  // namespace
@@ -115,21 +113,19 @@ std::vector<ReportRow> reportRows(const Snapshot& s) {
     const Reading& r = s.reading;
     const QString percent = QStringLiteral("%");
     std::vector<ReportRow> rows;
+    rows.push_back(judge(row(Words::tr("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent", true));
     rows.push_back(
-        judge(row(QStringLiteral("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent", true));
+        judge(row(Words::tr("End distortion"), percent, r.distortion.endPercent, true), s, "end_percent", true));
     rows.push_back(
-        judge(row(QStringLiteral("End distortion"), percent, r.distortion.endPercent, true), s, "end_percent", true));
-    rows.push_back(judge(row(QStringLiteral("Start-stop, gross"), percent, r.distortion.grossPercent, 1), s,
-                         "gross_percent", false));
-    rows.push_back(judge(row(QStringLiteral("Start-stop, synchronous"), percent, r.distortion.synchronousPercent, 1), s,
+        judge(row(Words::tr("Start-stop, gross"), percent, r.distortion.grossPercent, 1), s, "gross_percent", false));
+    rows.push_back(judge(row(Words::tr("Start-stop, synchronous"), percent, r.distortion.synchronousPercent, 1), s,
                          "synchronous_percent", false));
-    rows.push_back(
-        judge(row(QStringLiteral("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent", true));
-    rows.push_back(row(QStringLiteral("Speed"), QStringLiteral("baud"), r.speed.baud, false));
-    rows.push_back(row(QStringLiteral("Unit"), QStringLiteral("ms"), r.speed.unitMs, 3));
-    rows.push_back(row(QStringLiteral("Character"), QStringLiteral("ms"), r.speed.characterMs, false));
-    rows.push_back(row(QStringLiteral("Operations"), QStringLiteral("/min"), r.speed.operationsPerMinute, false));
-    rows.push_back(row(QStringLiteral("Stop"), QStringLiteral("units"), r.speed.stopUnits, false));
+    rows.push_back(judge(row(Words::tr("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent", true));
+    rows.push_back(row(Words::tr("Speed"), Words::tr("baud"), r.speed.baud, false));
+    rows.push_back(row(Words::tr("Unit"), Words::tr("ms"), r.speed.unitMs, 3));
+    rows.push_back(row(Words::tr("Character"), Words::tr("ms"), r.speed.characterMs, false));
+    rows.push_back(row(Words::tr("Operations"), Words::tr("/min"), r.speed.operationsPerMinute, false));
+    rows.push_back(row(Words::tr("Stop"), Words::tr("units"), r.speed.stopUnits, false));
     appendFurther(rows, r);
     return rows;
 }
@@ -141,25 +137,23 @@ VerdictText openText(const Snapshot& s) {
     QStringList parts;
     for (const ReportRow& r : reportRows(s))
         if (!r.open.isEmpty())
-            parts += QStringLiteral("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
-    return {
-        QStringLiteral("Cannot tell yet"),
-        QStringLiteral("%1. Limits: %2.").arg(parts.join(QStringLiteral("; ")), QString::fromStdString(s.limits.title)),
-        std::nullopt};
+            parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
+    return {Words::tr("Cannot tell yet"),
+            Words::tr("%1. Limits: %2.").arg(parts.join(QStringLiteral("; ")), told(s.limits.title)), std::nullopt};
 }
 
 // Good timing alone is not the whole of a good sender: what was not counted is said.
 VerdictText inLimitsText(const Snapshot& s) {
-    const QString limits = QString::fromStdString(s.limits.title);
+    const QString limits = told(s.limits.title);
     if (s.reading.levels)
-        return {QStringLiteral("In limits"),
-                QStringLiteral("Every reading that was judged lies within its limit (%1), and every character is as "
-                               "the tape has it.")
+        return {Words::tr("In limits"),
+                Words::tr("Every reading that was judged lies within its limit (%1), and every character is as "
+                          "the tape has it.")
                     .arg(limits),
                 true};
-    return {QStringLiteral("Timing in limits"),
-            QStringLiteral("Every reading that was judged lies within its limit (%1). The text of the tape is not "
-                           "known, so lost marks were not counted.")
+    return {Words::tr("Timing in limits"),
+            Words::tr("Every reading that was judged lies within its limit (%1). The text of the tape is not "
+                      "known, so lost marks were not counted.")
                 .arg(limits),
             true};
 }
@@ -168,33 +162,32 @@ VerdictText inLimitsText(const Snapshot& s) {
 
 VerdictText verdictText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
-    const QString limits = QString::fromStdString(s.limits.title);
+    const QString limits = told(s.limits.title);
     if (!v.within && !v.judged.empty()) return openText(s);
     if (!v.within)
-        return {QStringLiteral("Not judged"),
-                QStringLiteral("No reading could be held against the limits (%1).").arg(limits), std::nullopt};
+        return {Words::tr("Not judged"), Words::tr("No reading could be held against the limits (%1).").arg(limits),
+                std::nullopt};
     if (*v.within) return inLimitsText(s);
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += QString::fromStdString(wrong);
     for (const ReportRow& r : reportRows(s))
-        if (r.out)
-            parts += QStringLiteral("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);
+        if (r.out) parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);
     const auto& bias = s.reading.distortion.biasPercent;
     QString words;
     if (bias && exceeded(s, "bias_percent"))
         words = biasWords(bias->value, s.limits.biasPercent) + QStringLiteral(": ");
     if (!words.isEmpty()) words[0] = words[0].toUpper();
     QString detail = words + parts.join(QStringLiteral("; "));
-    if (detail.isEmpty()) detail = QStringLiteral("See the readings");
+    if (detail.isEmpty()) detail = Words::tr("See the readings");
     detail[0] = detail[0].toUpper();
-    return {QStringLiteral("Out of limits"), QStringLiteral("%1. Limits: %2.").arg(detail, limits), false};
+    return {Words::tr("Out of limits"), Words::tr("%1. Limits: %2.").arg(detail, limits), false};
 }
 
 QString cursorText(const Snapshot& s, double units) {
     const auto place = cursorPlace(units, s);
-    if (!place) return number(units, 3) + QStringLiteral(" units");
-    QString text = QStringLiteral("%1 ms, %2 units").arg(number(place->ms, 2), number(units, 3));
-    if (place->degrees) text += QStringLiteral(", %1\u00b0 of the cam").arg(number(*place->degrees, 1));
+    if (!place) return number(units, 3) + Words::tr(" units");
+    QString text = Words::tr("%1 ms, %2 units").arg(number(place->ms, 2), number(units, 3));
+    if (place->degrees) text += Words::tr(", %1\u00b0 of the cam").arg(number(*place->degrees, 1));
     return text;
 }
 
@@ -202,28 +195,27 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     const Snapshot& s = *frame.snapshot;
     const InputReading& in = s.reading.input;
     std::vector<std::pair<QString, QString>> rows;
-    rows.emplace_back(QStringLiteral("Input"), QString::fromStdString(frame.inputDescription));
+    rows.emplace_back(Words::tr("Input"), QString::fromStdString(frame.inputDescription));
     rows.emplace_back(
-        QStringLiteral("Signal"),
+        Words::tr("Signal"),
         inputKindText(in.kind) +
-            (in.inverted ? (*in.inverted ? QStringLiteral(", reversed") : QStringLiteral(", upright")) : QString()));
-    rows.emplace_back(QStringLiteral("Coupling"), couplingText(in));
-    if (in.snrDb) rows.emplace_back(QStringLiteral("Signal to noise"), number(*in.snrDb, 0) + QStringLiteral(" dB"));
-    rows.emplace_back(QStringLiteral("Clipped"), number(in.clippedPercent, 2) + QStringLiteral(" % of samples"));
-    rows.emplace_back(QStringLiteral("Losses"), QStringLiteral("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
-    rows.emplace_back(QStringLiteral("Code"), QString::fromStdString(s.options.code));
-    rows.emplace_back(QStringLiteral("Speed set"), s.options.baud ? QStringLiteral("%1 baud").arg(*s.options.baud)
-                                                                  : QStringLiteral("found from the signal"));
-    rows.emplace_back(QStringLiteral("Stop set"), s.options.stopUnits
-                                                      ? QStringLiteral("%1 units").arg(*s.options.stopUnits)
-                                                      : QStringLiteral("found from the signal"));
-    rows.emplace_back(QStringLiteral("Window"), windowText(s));
-    rows.emplace_back(QStringLiteral("Slice level"), QStringLiteral("%1 % of the swing").arg(in.slicePercent));
-    rows.emplace_back(QStringLiteral("Limits"), QString::fromStdString(limitsText(s.limits)));
-    rows.emplace_back(QStringLiteral("Self-check"),
-                      frame.selfCheck.empty() ? QStringLiteral("none kept") : QString::fromStdString(frame.selfCheck));
-    rows.emplace_back(QStringLiteral("Clock trim"),
-                      QStringLiteral("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
+            (in.inverted ? (*in.inverted ? Words::tr(", reversed") : Words::tr(", upright")) : QString()));
+    rows.emplace_back(Words::tr("Coupling"), couplingText(in));
+    if (in.snrDb) rows.emplace_back(Words::tr("Signal to noise"), number(*in.snrDb, 0) + Words::tr(" dB"));
+    rows.emplace_back(Words::tr("Clipped"), number(in.clippedPercent, 2) + Words::tr(" % of samples"));
+    rows.emplace_back(Words::tr("Losses"), Words::tr("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
+    rows.emplace_back(Words::tr("Code"), QString::fromStdString(s.options.code));
+    rows.emplace_back(Words::tr("Speed set"),
+                      s.options.baud ? Words::tr("%1 baud").arg(*s.options.baud) : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits ? Words::tr("%1 units").arg(*s.options.stopUnits)
+                                                                 : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Window"), windowText(s));
+    rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(in.slicePercent));
+    rows.emplace_back(Words::tr("Limits"), told(limitsText(s.limits)));
+    rows.emplace_back(Words::tr("Self-check"),
+                      frame.selfCheck.empty() ? Words::tr("none kept") : QString::fromStdString(frame.selfCheck));
+    rows.emplace_back(Words::tr("Clock trim"),
+                      Words::tr("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
     return rows;
 }
 
@@ -234,7 +226,7 @@ QString takenText(const FrozenFrame& frame) {
                                .arg(minutes < 0 ? QStringLiteral("\u2212") : QStringLiteral("+"))
                                .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
                                .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
-    return local.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")) + QStringLiteral(" (UTC") + offset + QLatin1Char(')');
+    return local.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")) + Words::tr(" (UTC") + offset + QLatin1Char(')');
 }
 
 std::shared_ptr<const CharacterTrace> frozenTrace(const FrozenFrame& frame) {

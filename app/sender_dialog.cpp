@@ -14,6 +14,7 @@
 
 #include "app/portaudio_source.h"
 #include "core/frame/code_table.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -151,7 +152,7 @@ void SenderDialog::fillOutputs() {
     const QString before = output_->currentText();
     output_->clear();
     const Result<DeviceList> all = PortAudioSource::devices();
-    if (!all) return message_->setText(QString::fromStdString(all.error().text));
+    if (!all) return message_->setText(told(all.error().text));
     for (const SoundDevice& d : *all) {
         if (d.outputChannels < 1) continue;
         output_->addItem(QString::fromStdString(d.title()));
@@ -171,9 +172,9 @@ void SenderDialog::toggle() {
 
 void SenderDialog::start() {
     const Result<SoundDevice> output = soundOutput(output_->currentText().toStdString());
-    if (!output) return message_->setText(QString::fromStdString(output.error().text));
+    if (!output) return message_->setText(told(output.error().text));
     if (const Outcome started = sender_.start(*output, settings()); !started)
-        return message_->setText(QString::fromStdString(started.error().text));
+        return message_->setText(told(started.error().text));
     go_->setText(tr("&Stop"));
     timer_.start(kWatchMs);
     watch();
@@ -204,7 +205,7 @@ void SenderDialog::writeFile() {
     if (path.isEmpty()) return;
     const Outcome written = writeReference(settings(), path.toStdString(), 48000.0, SampleFormat::pcm24);
     message_->setText(written ? tr("A minute of it is in %1.").arg(QDir::toNativeSeparators(path))
-                              : QString::fromStdString(written.error().text));
+                              : told(written.error().text));
 }
 
 void SenderDialog::done(int result) {

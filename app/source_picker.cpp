@@ -8,6 +8,7 @@
 
 #include "app/session.h"
 #include "app/window_memory.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -49,7 +50,7 @@ void SourcePicker::fillRecent() {
 void SourcePicker::fillInputs() {
     const Result<DeviceList> inputs = session_.soundInputs();
     if (!inputs || inputs->empty()) {
-        const QString why = inputs ? tr("no sound input found") : QString::fromStdString(inputs.error().text);
+        const QString why = inputs ? tr("no sound input found") : told(inputs.error().text);
         menu_->addAction(why)->setEnabled(false);
         return;
     }
@@ -61,8 +62,7 @@ void SourcePicker::fillInputs() {
         action->setCheckable(true);
         action->setChecked(running && running->sameAs(device));
         connect(action, &QAction::triggered, this, [this, device] {
-            if (const Outcome outcome = session_.listen(device); !outcome)
-                emit refused(QString::fromStdString(outcome.error().text));
+            if (const Outcome outcome = session_.listen(device); !outcome) emit refused(told(outcome.error().text));
         });
     }
 }
@@ -98,8 +98,7 @@ QString SourcePicker::ask(const QString& title, const QString& kinds) {
 }
 
 void SourcePicker::playDemonstration() {
-    if (const Outcome outcome = session_.playDemonstration(); !outcome)
-        emit refused(QString::fromStdString(outcome.error().text));
+    if (const Outcome outcome = session_.playDemonstration(); !outcome) emit refused(told(outcome.error().text));
 }
 
 void SourcePicker::openRecording() {
@@ -116,7 +115,7 @@ void SourcePicker::openScenario() {
 void SourcePicker::rescan() {
     const Result<DeviceList> inputs = session_.rescanSoundInputs();
     if (!inputs)
-        emit refused(QString::fromStdString(inputs.error().text));
+        emit refused(told(inputs.error().text));
     else
         emit said(inputs->empty() ? tr("No sound input was found; connect one and look again.")
                                   : tr("%n sound inputs were found.", nullptr, int(inputs->size())));

@@ -29,15 +29,15 @@ constexpr int kSide = 16;
 QString stateWords(SignalState state) {
     switch (state) {
         case SignalState::waiting:
-            return QStringLiteral("\u25cb waiting");
+            return TopBar::tr("\u25cb waiting");
         case SignalState::silent:
-            return QStringLiteral("\u25cb silent");
+            return TopBar::tr("\u25cb silent");
         case SignalState::searching:
-            return QStringLiteral("\u25d0 searching");
+            return TopBar::tr("\u25d0 searching");
         case SignalState::reading:
-            return QStringLiteral("\u25cf listening");
+            return TopBar::tr("\u25cf listening");
         case SignalState::idle:
-            return QStringLiteral("\u25a0 at rest");
+            return TopBar::tr("\u25a0 at rest");
     }
     return {};
 }

@@ -7,6 +7,7 @@
 #include "app/report_ink.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -25,7 +26,7 @@ QString dateText(qint64 secondsUtc) {
 }
 
 QString name(const VisitStory& story) {
-    return story.machine.name.isEmpty() ? QStringLiteral("Machine without a name") : story.machine.name;
+    return story.machine.name.isEmpty() ? Words::tr("Machine without a name") : story.machine.name;
 }
 
 // A short label, and its text hanging beside it.
@@ -40,12 +41,12 @@ void besideLabel(PageFlow& page, const QString& label, const QString& text, doub
 }
 
 void head(PageFlow& page, const VisitStory& story) {
-    page.paragraph(QStringLiteral("Repair of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.paragraph(Words::tr("Repair of a start-stop sender"), PageFlow::font(9.0), kFaint);
     page.space(0.8);
     page.paragraph(name(story), PageFlow::font(20.0, QFont::DemiBold), kInk);
     page.space(0.4);
-    QString line = QStringLiteral("Visit of ") + dateText(story.visit.opened);
-    if (!story.machine.mark.trimmed().isEmpty()) line += QStringLiteral("  \u00b7  owner's mark ") + story.machine.mark;
+    QString line = Words::tr("Visit of ") + dateText(story.visit.opened);
+    if (!story.machine.mark.trimmed().isEmpty()) line += Words::tr("  \u00b7  owner's mark ") + story.machine.mark;
     page.paragraph(line, PageFlow::font(9.0), kInk);
     if (!story.machine.card.trimmed().isEmpty()) page.paragraph(story.machine.card, PageFlow::font(9.0), kInk);
     page.space(2.0);
@@ -62,25 +63,25 @@ QString verdictLine(const VisitFrame& frame) {
 void summary(PageFlow& page, const VisitStory& story) {
     const VisitFrame *before = story.before(), *after = story.after();
     if (!before && !after) {
-        page.paragraph(QStringLiteral("Nothing was measured on this visit"), PageFlow::font(13.0, QFont::Bold), kFaint);
+        page.paragraph(Words::tr("Nothing was measured on this visit"), PageFlow::font(13.0, QFont::Bold), kFaint);
         return;
     }
     const VisitFrame& last = after ? *after : *before;
     const VerdictText v = verdictText(*last.frame.snapshot);
-    const QString when = after ? QStringLiteral(" when it left") : QStringLiteral(" as it came");
+    const QString when = after ? Words::tr(" when it left") : Words::tr(" as it came");
     page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
-    if (before) besideLabel(page, QStringLiteral("Before"), verdictLine(*before));
-    if (after) besideLabel(page, QStringLiteral("After"), verdictLine(*after));
+    if (before) besideLabel(page, Words::tr("Before"), verdictLine(*before));
+    if (after) besideLabel(page, Words::tr("After"), verdictLine(*after));
 }
 
 void work(PageFlow& page, const Visit& visit) {
     if ((visit.complaint + visit.workDone + visit.parts + visit.oil + visit.result).trimmed().isEmpty()) return;
-    page.heading(QStringLiteral("What was wrong and what was done"));
-    besideLabel(page, QStringLiteral("Complaint"), visit.complaint);
-    besideLabel(page, QStringLiteral("Work done"), visit.workDone);
-    besideLabel(page, QStringLiteral("Parts"), visit.parts);
-    besideLabel(page, QStringLiteral("Oil and grease"), visit.oil);
-    besideLabel(page, QStringLiteral("Result"), visit.result);
+    page.heading(Words::tr("What was wrong and what was done"));
+    besideLabel(page, Words::tr("Complaint"), visit.complaint);
+    besideLabel(page, Words::tr("Work done"), visit.workDone);
+    besideLabel(page, Words::tr("Parts"), visit.parts);
+    besideLabel(page, Words::tr("Oil and grease"), visit.oil);
+    besideLabel(page, Words::tr("Result"), visit.result);
 }
 
 const ReportRow* rowNamed(const std::vector<ReportRow>& rows, const QString& rowName) {
@@ -107,31 +108,31 @@ void readings(PageFlow& page, const VisitStory& story) {
     for (const ReportRow& r : right)
         if (!rowNamed(left, r.name)) add(r, nullptr, &r);
     page.reserve(page.tableHeight(rows.size()) + 20.0);
-    page.heading(QStringLiteral("Readings before and after"));
-    page.table({{40.0, Align::left, QStringLiteral("quantity")},
-                {21.0, Align::point, before ? QStringLiteral("before") : QString()},
+    page.heading(Words::tr("Readings before and after"));
+    page.table({{40.0, Align::left, Words::tr("quantity")},
+                {21.0, Align::point, before ? Words::tr("before") : QString()},
                 {20.0, Align::point, before ? QStringLiteral("95 %") : QString()},
-                {13.0, Align::left, before ? QStringLiteral("judged") : QString()},
-                {21.0, Align::point, after ? QStringLiteral("after") : QString()},
+                {13.0, Align::left, before ? Words::tr("judged") : QString()},
+                {21.0, Align::point, after ? Words::tr("after") : QString()},
                 {20.0, Align::point, after ? QStringLiteral("95 %") : QString()},
-                {13.0, Align::left, after ? QStringLiteral("judged") : QString()},
-                {14.0, Align::left, QStringLiteral("unit")},
-                {16.0, Align::point, QStringLiteral("limit")}},
+                {13.0, Align::left, after ? Words::tr("judged") : QString()},
+                {14.0, Align::left, Words::tr("unit")},
+                {16.0, Align::point, Words::tr("limit")}},
                rows);
     const Limits& limits = (after ? after : before)->frame.snapshot->limits;
-    page.paragraph(QStringLiteral("Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2")
-                       .arg(QString::fromStdString(limits.title), QString::fromStdString(limits.origin)),
+    page.paragraph(Words::tr("Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2")
+                       .arg(told(limits.title), told(limits.origin)),
                    PageFlow::font(7.0), kFaint);
 }
 
 void grid(PageFlow& page, const VisitFrame& frame, const QString& when) {
     page.reserve(kGridHeight + 11.0);
     const auto trace = frozenTrace(frame.frame);
-    page.heading(trace ? QStringLiteral("%1: character %2, number %3, taken %4")
+    page.heading(trace ? Words::tr("%1: character %2, number %3, taken %4")
                              .arg(when, QString::fromStdString(trace->print))
                              .arg(trace->number)
                              .arg(takenText(frame.frame))
-                       : QStringLiteral("%1, taken %2").arg(when, takenText(frame.frame)));
+                       : Words::tr("%1, taken %2").arg(when, takenText(frame.frame)));
     ReportGrid(frame.frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());
     page.space(kGridHeight + 1.5);
 }
@@ -139,14 +140,14 @@ void grid(PageFlow& page, const VisitFrame& frame, const QString& when) {
 // On one page, so that they are seen together.
 void grids(PageFlow& page, const VisitStory& story) {
     if (story.before() && story.after()) page.reserve(2.0 * (kGridHeight + 11.0));
-    if (story.before()) grid(page, *story.before(), QStringLiteral("Before"));
-    if (story.after()) grid(page, *story.after(), QStringLiteral("After"));
+    if (story.before()) grid(page, *story.before(), Words::tr("Before"));
+    if (story.after()) grid(page, *story.after(), Words::tr("After"));
 }
 
 // Sentences that stood under a finding before are not said again: most end with the same cautions.
 QString unsaid(const std::string& text, QStringList& said) {
     QStringList fresh;
-    for (const QString& sentence : QString::fromStdString(text).split(QStringLiteral(". "), Qt::SkipEmptyParts)) {
+    for (const QString& sentence : told(text).split(QStringLiteral(". "), Qt::SkipEmptyParts)) {
         QString whole = sentence.trimmed();
         if (!whole.isEmpty() && !whole.endsWith(QLatin1Char('.'))) whole += QLatin1Char('.');
         if (whole.isEmpty() || said.contains(whole)) continue;
@@ -169,9 +170,7 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
             continue;
         }
         page.reserve(12.0);
-        page.paragraph(QStringLiteral("%1 (confidence %2 %)")
-                           .arg(QString::fromStdString(f.title))
-                           .arg(qRound(100.0 * f.confidence)),
+        page.paragraph(Words::tr("%1 (confidence %2 %)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
         QStringList words;
         for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
@@ -180,20 +179,20 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
         page.space(0.8);
     }
     if (left > 0)
-        page.paragraph(left == 1 ? QStringLiteral("One that is less likely is in the logbook.")
-                                 : QStringLiteral("%1 that are less likely are in the logbook.").arg(left),
+        page.paragraph(left == 1 ? Words::tr("One that is less likely is in the logbook.")
+                                 : Words::tr("%1 that are less likely are in the logbook.").arg(left),
                        PageFlow::font(8.5), kFaint);
 }
 
 QString roleWords(const VisitStory& story, const VisitFrame& frame) {
-    return &frame == story.before()  ? QStringLiteral(", before")
-           : &frame == story.after() ? QStringLiteral(", after")
+    return &frame == story.before()  ? Words::tr(", before")
+           : &frame == story.after() ? Words::tr(", after")
                                      : QString();
 }
 
 void frames(PageFlow& page, const VisitStory& story) {
     if (story.frames.empty()) return;
-    page.heading(QStringLiteral("Frames kept on this visit"));
+    page.heading(Words::tr("Frames kept on this visit"));
     for (const VisitFrame& f : story.frames) {
         const QDateTime taken = QDateTime::fromSecsSinceEpoch(f.row.taken);
         besideLabel(page, taken.toString(QStringLiteral("HH:mm:ss")) + roleWords(story, f), verdictLine(f), 8.5);
@@ -202,7 +201,7 @@ void frames(PageFlow& page, const VisitStory& story) {
             page.paragraph(remarks, PageFlow::font(8.5), kInk, kLabel, PageFlow::kTextWidth - kLabel);
         int count = 0;
         for (const Note& note : f.frame.notes)
-            page.paragraph(QStringLiteral("Note %1, at %2 units: %3")
+            page.paragraph(Words::tr("Note %1, at %2 units: %3")
                                .arg(++count)
                                .arg(number(note.units, 2), QString::fromStdString(note.text).trimmed()),
                            PageFlow::font(8.5), kInk, kLabel, PageFlow::kTextWidth - kLabel);
@@ -212,16 +211,16 @@ void frames(PageFlow& page, const VisitStory& story) {
 
 void instrument(PageFlow& page, const VisitStory& story) {
     page.reserve(62.0);  // settings, caution and signature stay together
-    page.heading(QStringLiteral("Instrument"));
+    page.heading(Words::tr("Instrument"));
     const VisitFrame* frame = story.after() ? story.after() : story.before();
     QStringList parts;
     if (frame)
         for (const auto& [key, value] : settingsRows(frame->frame)) parts += key + QStringLiteral(":\u00a0") + value;
-    if (!story.visit.selfCheck.trimmed().isEmpty()) parts += QStringLiteral("Checked:\u00a0") + story.visit.selfCheck;
+    if (!story.visit.selfCheck.trimmed().isEmpty()) parts += Words::tr("Checked:\u00a0") + story.visit.selfCheck;
     page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
     page.space(2.5);
     page.paragraph(
-        QStringLiteral(
+        Words::tr(
             "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
             "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
             "Local codes and licensed practice come first."),
@@ -241,9 +240,9 @@ void signature(PageFlow& page) {
         p.setPen(kFaint);
         p.drawText(area.translated(0.0, page.dots(0.8)), Qt::AlignLeft | Qt::AlignTop, label);
     };
-    field(0.0, 42.0, QStringLiteral("date"));
-    field(52.0, 58.0, QStringLiteral("name"));
-    field(120.0, 58.0, QStringLiteral("signature"));
+    field(0.0, 42.0, Words::tr("date"));
+    field(52.0, 58.0, Words::tr("name"));
+    field(120.0, 58.0, Words::tr("signature"));
     page.space(6.0);
 }
 
@@ -253,28 +252,27 @@ void compose(PageFlow& page, const VisitStory& story) {
     work(page, story.visit);
     readings(page, story);
     QStringList said;
-    findings(page, story.before(), QStringLiteral("Findings before, worst first"), said);
-    findings(page, story.after(), QStringLiteral("Findings after, worst first"), said);
+    findings(page, story.before(), Words::tr("Findings before, worst first"), said);
+    findings(page, story.after(), Words::tr("Findings after, worst first"), said);
     grids(page, story);
     frames(page, story);
     if (!story.machine.remarks.trimmed().isEmpty()) {
-        page.heading(QStringLiteral("About the machine"));
+        page.heading(Words::tr("About the machine"));
         page.paragraph(story.machine.remarks, PageFlow::font(9.0), kInk);
     }
     if (page.boxes())
-        page.paragraph(
-            QStringLiteral("A box stands for a character that no font on this computer has. Install a font for "
-                           "its script and write the report again; the logbook has the text as it was typed."),
-            PageFlow::font(8.0), kFaint);
+        page.paragraph(Words::tr("A box stands for a character that no font on this computer has. Install a font for "
+                                 "its script and write the report again; the logbook has the text as it was typed."),
+                       PageFlow::font(8.0), kFaint);
     instrument(page, story);
     signature(page);
 }
 
 ReportFacts factsOf(const VisitStory& story) {
     const VisitFrame* frame = story.after() ? story.after() : story.before();
-    return {QStringLiteral("%1, repair report, visit of %2").arg(name(story), dateText(story.visit.opened)),
-            frame ? verdictLine(*frame) : QStringLiteral("Nothing was measured on this visit."), story.visit.opened,
-            QStringLiteral("%1 \u00b7 visit of %2 \u00b7 Trueunit %3")
+    return {Words::tr("%1, repair report, visit of %2").arg(name(story), dateText(story.visit.opened)),
+            frame ? verdictLine(*frame) : Words::tr("Nothing was measured on this visit."), story.visit.opened,
+            Words::tr("%1 \u00b7 visit of %2 \u00b7 Trueunit %3")
                 .arg(name(story), dateText(story.visit.opened), QLatin1String(kVersion))};
 }
 

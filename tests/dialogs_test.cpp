@@ -77,6 +77,7 @@ const QList<std::pair<QKeySequence, QString>> kDialogs = {
     {Qt::CTRL | Qt::SHIFT | Qt::Key_K, "self-check"},
     {Qt::CTRL | Qt::SHIFT | Qt::Key_S, "reference-sender"},
     {Qt::CTRL | Qt::SHIFT | Qt::Key_T, "clock"},
+    {Qt::CTRL | Qt::SHIFT | Qt::Key_G, "appearance"},
     {Qt::SHIFT | Qt::Key_F1, "keys"},
     {Qt::Key_F1, "help"},
     {Qt::CTRL | Qt::SHIFT | Qt::Key_Backspace, "forget"},

@@ -5,6 +5,7 @@
 #include <QFont>
 #include <QPalette>
 #include <QStandardPaths>
+#include "app/appearance.h"
 
 namespace {
 
@@ -29,7 +30,9 @@ int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QStandardPaths::setTestModeEnabled(true);
     ::testing::InitGoogleTest(&argc, argv);
-    const QApplication application(argc, argv);
+    QApplication application(argc, argv);
     beLikeDesktop();
+    if (qEnvironmentVariableIsSet("TRUEUNIT_LANGUAGE"))
+        trueunit::takeLanguage(application, qEnvironmentVariable("TRUEUNIT_LANGUAGE"));
     return RUN_ALL_TESTS();
 }

@@ -12,6 +12,7 @@
 #include "widgets/figures.h"
 #include "widgets/limit_shape.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -25,11 +26,11 @@ constexpr double kBackToNarrow = 18.0;  // so that a value about the end does no
 }  // namespace
 
 BiasGauge::BiasGauge(QWidget* parent)
-    : Panel(QStringLiteral("Bias"), parent), scaleEnd_(kNarrowScale), reset_(new QToolButton(this)) {
+    : Panel(Words::tr("Bias"), parent), scaleEnd_(kNarrowScale), reset_(new QToolButton(this)) {
     setFocusPolicy(Qt::StrongFocus);
-    reset_->setText(QStringLiteral("Reset peaks"));
-    reset_->setToolTip(QStringLiteral("Forget the peaks held on the scale (P)"));
-    reset_->setAccessibleName(QStringLiteral("Reset the held peaks of the bias"));
+    reset_->setText(Words::tr("Reset peaks"));
+    reset_->setToolTip(Words::tr("Forget the peaks held on the scale (P)"));
+    reset_->setAccessibleName(Words::tr("Reset the held peaks of the bias"));
     reset_->setFont(theme::text(theme::kSmallPx));
     connect(reset_, &QToolButton::clicked, this, &BiasGauge::resetPeaks);
     addTool(reset_);
@@ -60,29 +61,29 @@ void BiasGauge::setAlone(bool alone) {
 
 void BiasGauge::say(const Snapshot& snapshot) {
     const NudgeAdvice advice = adviceAfter(snapshot);
-    did_ = QString::fromStdString(advice.did);
-    next_ = QString::fromStdString(advice.next);
+    did_ = told(advice.did);
+    next_ = told(advice.next);
     if (alone_ && did_.isEmpty()) did_ = QString::fromStdString(learningWords(snapshot));
     const Limits& limits = snapshot.limits;
-    const QString limit = limits.statesBias ? QStringLiteral("limit ±%1 %").arg(limitNumber(limits.biasPercent))
-                                            : QStringLiteral("bias not judged");
-    setRemark(QStringLiteral("%1, %2").arg(limit, QString::fromStdString(limits.title)), Tone::quiet, limit);
+    const QString limit = limits.statesBias ? Words::tr("limit ±%1 %").arg(limitNumber(limits.biasPercent))
+                                            : Words::tr("bias not judged");
+    setRemark(QStringLiteral("%1, %2").arg(limit, told(limits.title)), Tone::quiet, limit);
     if (!bias_) {
         digits_ = QStringLiteral("—");
         words_ = whyNothing(snapshot);
         small_.clear();
-        describe(QStringLiteral("No reading: ") + words_);
+        describe(Words::tr("No reading: ") + words_);
         return;
     }
     digits_ = signedNumber(bias_->value, 1);
     words_ = biasWords(bias_->value, limits.biasPercent);
     if (alone_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
-    const QString characters = n == 1 ? QStringLiteral("one character") : QStringLiteral("%1 characters").arg(n);
+    const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);
     const int decimals = bias_->uncertainty < 0.095 ? 2 : 1;
-    small_ = QStringLiteral("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
-    if (resting_) small_ = QStringLiteral("line rests, last ") + characters;
-    QStringList said{QStringLiteral("%1 percent").arg(digits_), words_, small_};
+    small_ = Words::tr("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
+    if (resting_) small_ = Words::tr("line rests, last ") + characters;
+    QStringList said{Words::tr("%1 percent").arg(digits_), words_, small_};
     for (const QString& part : {did_, next_})
         if (!part.isEmpty()) said << part;
     describe(said.join(QStringLiteral(", ")));

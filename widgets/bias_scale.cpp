@@ -28,14 +28,13 @@ void BiasScale::paint(QPainter& painter, const QRectF& area) const {
 
 void BiasScale::paintWords(QPainter& painter, const QRectF& row) const {
     const QFontMetricsF metrics(painter.font());
-    const QString shortWords = QStringLiteral("marks short"), longWords = QStringLiteral("marks long");
+    const QString shortWords = Words::tr("marks short"), longWords = Words::tr("marks long");
     painter.setPen(theme::kSecondary);
     painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, shortWords);
     painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, longWords);
     if (!lowest || !highest) return;
     const QString least = signedNumber(*lowest, 1), most = signedNumber(*highest, 1);
-    const QString held =
-        least == most ? QStringLiteral("held ") + most : QStringLiteral("held %1 to %2").arg(least, most);
+    const QString held = least == most ? Words::tr("held ") + most : Words::tr("held %1 to %2").arg(least, most);
     const double room = row.width() - 2 * metrics.horizontalAdvance(shortWords) - 16;
     const double baseline = row.center().y() + metrics.capHeight() / 2;
     if (figuresWidth(metrics, held) < room) drawFiguresCentred(painter, {row.center().x(), baseline}, held);

@@ -11,6 +11,7 @@
 #include "core/report/nudge_words.h"
 #include "widgets/plot_style.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
@@ -22,16 +23,15 @@ constexpr double kBreakSeconds = 3.0;  // longer without a character: the line i
 constexpr double kTrailStep = 5.0;     // percent; the scale moves in these
 
 QString spanWords(double seconds) {
-    if (seconds == 60.0) return QStringLiteral("one minute");
-    if (seconds == 120.0) return QStringLiteral("two minutes");
-    if (std::fmod(seconds, 60.0) == 0.0) return QStringLiteral("%1 minutes").arg(seconds / 60.0, 0, 'f', 0);
-    return QStringLiteral("%1 seconds").arg(seconds, 0, 'f', 0);
+    if (seconds == 60.0) return Words::tr("one minute");
+    if (seconds == 120.0) return Words::tr("two minutes");
+    if (std::fmod(seconds, 60.0) == 0.0) return Words::tr("%1 minutes").arg(seconds / 60.0, 0, 'f', 0);
+    return Words::tr("%1 seconds").arg(seconds, 0, 'f', 0);
 }
 
 }  // namespace
 
-BiasTrail::BiasTrail(QWidget* parent)
-    : Panel(QStringLiteral("Trail of the bias"), parent), plot_(new QCustomPlot(this)) {
+BiasTrail::BiasTrail(QWidget* parent) : Panel(Words::tr("Trail of the bias"), parent), plot_(new QCustomPlot(this)) {
     dressPlot(*plot_);
     plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
     plot_->axisRect()->setAutoMargins(QCP::msNone);
@@ -65,7 +65,7 @@ void BiasTrail::setSpan(double seconds) {
 void BiasTrail::rule() {
     rulePercentAxis(*plot_, bottom_, top_, drawingHeight(*plot_));
     const QFontMetricsF metrics(plot_->xAxis->tickLabelFont());
-    const QString first = spanWords(span_) + QStringLiteral(" ago"), last = QStringLiteral("now");
+    const QString first = Words::tr("%1 ago").arg(spanWords(span_)), last = Words::tr("now");
     const double secondsPerPixel = span_ / drawingWidth(*plot_);
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
     ticker->addTick(-span_ + 0.5 * metrics.horizontalAdvance(first) * secondsPerPixel, first);
@@ -140,18 +140,18 @@ void BiasTrail::chooseRange(const Snapshot& s) {
 void BiasTrail::say(const Snapshot& s) {
     const QString learning = QString::fromStdString(learningWords(s));
     if (learning.isEmpty())
-        setRemark(QStringLiteral("last ") + spanWords(span_), Tone::quiet,
-                  QStringLiteral("last %1 s").arg(span_, 0, 'f', 0));
+        setRemark(Words::tr("last %1").arg(spanWords(span_)), Tone::quiet,
+                  Words::tr("last %1 s").arg(span_, 0, 'f', 0));
     else
         setRemark(learning, Tone::quiet, learning.section(QLatin1Char(':'), 1).trimmed());
     if (s.trail.empty()) {
         describe(whyNothing(s));
         return;
     }
-    describe(QStringLiteral("Between %1 and %2 percent in the last %3, now %4")
+    describe(Words::tr("Between %1 and %2 percent in the last %3, now %4")
                  .arg(signedNumber(least_, 1), signedNumber(most_, 1), spanWords(span_),
                       signedNumber(s.trail.back().biasPercent, 1)) +
-             (s.nudges.empty() ? QString() : QStringLiteral("; ") + QString::fromStdString(adviceAfter(s).did)));
+             (s.nudges.empty() ? QString() : QStringLiteral("; ") + told(adviceAfter(s).did)));
 }
 
 }  // namespace trueunit

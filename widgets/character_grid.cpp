@@ -42,7 +42,7 @@ QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
 }  // namespace
 
 CharacterGrid::CharacterGrid(QWidget* parent)
-    : Panel(QStringLiteral("Character on the grid"), parent), plot_(new QCustomPlot(this)) {
+    : Panel(Words::tr("Character on the grid"), parent), plot_(new QCustomPlot(this)) {
     setFocusPolicy(Qt::StrongFocus);
     drawing_ = std::make_unique<GridDrawing>(*plot_);
     plot_->setObjectName(QStringLiteral("plot"));
@@ -50,9 +50,9 @@ CharacterGrid::CharacterGrid(QWidget* parent)
     plot_->axisRect()->setRangeDrag(Qt::Horizontal);
     plot_->axisRect()->setRangeZoom(Qt::Horizontal);
     bodyLayout()->addWidget(plot_);
-    cursorsButton_ = tool(this, QStringLiteral("Cursors"), QStringLiteral("Show or hide the two cursors (C)"));
+    cursorsButton_ = tool(this, Words::tr("Cursors"), Words::tr("Show or hide the two cursors (C)"));
     cursorsButton_->setCheckable(true);
-    wholeButton_ = tool(this, QStringLiteral("Whole"), QStringLiteral("Show the whole character (Home)"));
+    wholeButton_ = tool(this, Words::tr("Whole"), Words::tr("Show the whole character (Home)"));
     addTool(cursorsButton_);
     addTool(wholeButton_);
     connect(cursorsButton_, &QToolButton::clicked, this, &CharacterGrid::toggleCursors);
@@ -144,9 +144,9 @@ void CharacterGrid::draw() {
 }
 
 void CharacterGrid::say(const GridContent& content) {
-    const QString frozen = frame_ ? QStringLiteral("frozen: ") : QString();
+    const QString frozen = frame_ ? Words::tr("frozen: ") : QString();
     if (!content.chosen) {
-        setRemark(frame_ ? QStringLiteral("frozen") : QString());
+        setRemark(frame_ ? Words::tr("frozen") : QString());
         describe(whyNothing(*content.snapshot));
         return;
     }
@@ -154,14 +154,14 @@ void CharacterGrid::say(const GridContent& content) {
     const auto at = std::find(traces.begin(), traces.end(), content.chosen);
     const auto older = static_cast<long>(traces.end() - at) - 1;
     const QString print = QString::fromStdString(content.chosen->print);
-    setRemark(frozen + (older == 0 ? QStringLiteral("%1, newest of %2").arg(print).arg(content.snapshot->windowUsed)
-                                   : QStringLiteral("%1, %2 before the newest").arg(print).arg(older)));
+    setRemark(frozen + (older == 0 ? Words::tr("%1, newest of %2").arg(print).arg(content.snapshot->windowUsed)
+                                   : Words::tr("%1, %2 before the newest").arg(print).arg(older)));
     QStringList said;
     for (const InstantFlag& flag : flagsOf(content))
         said << QStringLiteral("%1 %2 %3%4")
                     .arg(elementName(flag.k, content.snapshot->levels), toWords(flag.to), flag.text,
-                         flag.out ? QStringLiteral(" out of limits") : QString());
-    describe(QStringLiteral("Character %1. Percent late: ").arg(print) + said.join(QStringLiteral(", ")));
+                         flag.out ? Words::tr(" out of limits") : QString());
+    describe(Words::tr("Character %1. Percent late: ").arg(print) + said.join(QStringLiteral(", ")));
 }
 
 QString CharacterGrid::cursorText() const {

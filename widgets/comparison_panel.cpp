@@ -5,6 +5,7 @@
 
 #include "widgets/figures.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -29,13 +30,13 @@ QString changeOf(const Difference& d) {
 
 QString verdictOf(const Difference& d) {
     const auto significant = d.significant();
-    if (!significant) return QStringLiteral("not known");
-    return *significant ? QStringLiteral("differs") : QStringLiteral("may be chance");
+    if (!significant) return Words::tr("not known");
+    return *significant ? Words::tr("differs") : Words::tr("may be chance");
 }
 
 }  // namespace
 
-ComparisonPanel::ComparisonPanel(QWidget* parent) : Panel(QStringLiteral("Before and now"), parent) {}
+ComparisonPanel::ComparisonPanel(QWidget* parent) : Panel(Words::tr("Before and now"), parent) {}
 
 void ComparisonPanel::setBefore(const SnapshotPtr& before) {
     before_ = before;
@@ -47,11 +48,9 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
     QStringList said;
     for (const std::vector<Difference>* part : {&comparison_.readings, &comparison_.instants})
         for (const Difference& d : *part)
-            said << QStringLiteral("%1 %2, now %3, change %4, %5")
-                        .arg(QString::fromStdString(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d),
-                             verdictOf(d));
-    if (before_)
-        setRemark(QStringLiteral("was, is, change \u00b1 95 %"), Tone::quiet, QStringLiteral("change \u00b1 95 %"));
+            said << Words::tr("%1 %2, now %3, change %4, %5")
+                        .arg(told(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d), verdictOf(d));
+    if (before_) setRemark(Words::tr("was, is, change \u00b1 95 %"), Tone::quiet, Words::tr("change \u00b1 95 %"));
     describe(said.join(QStringLiteral("; ")));
     update();
 }
@@ -76,7 +75,7 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     const double w = row.width();
     const bool wide = w >= kNarrow;
     painter.setPen(theme::kSecondary);
-    painter.drawText(QPointF(row.left(), baseline), QString::fromStdString(d.name));
+    painter.drawText(QPointF(row.left(), baseline), told(d.name));
     if (wide) {
         drawFiguresRight(painter, {row.left() + 0.355 * w, baseline}, valueOf(d.before, d));
         painter.setPen(theme::kInk);

@@ -17,7 +17,7 @@ QString cursorWords(const CursorPlace& place, bool distance) {
     const auto said = [distance](double v, int decimals) {
         return distance ? signedNumber(v, decimals) : number(v, decimals);
     };
-    QString words = QStringLiteral("%1 ms  %2 units").arg(said(place.ms, 2), said(place.units, 3));
+    QString words = Words::tr("%1 ms  %2 units").arg(said(place.ms, 2), said(place.units, 3));
     if (place.degrees) words += QStringLiteral("  %1°").arg(said(*place.degrees, 1));
     return words;
 }
@@ -31,7 +31,7 @@ std::array<QString, 3> cursorLines(const Cursors& cursors, const Snapshot& snaps
     }
     if (!cursors[0] || !cursors[1]) return lines;
     if (const auto distance = cursorPlace(*cursors[1] - *cursors[0], snapshot))
-        lines[2] = QStringLiteral("B − A  ") + cursorWords(*distance, true);
+        lines[2] = Words::tr("B − A  ") + cursorWords(*distance, true);
     return lines;
 }
 

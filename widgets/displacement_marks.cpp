@@ -106,7 +106,7 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
-        if (out && wide) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), QStringLiteral("out"));
+        if (out && wide) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), Words::tr("out"));
     }
 }
 
@@ -148,15 +148,15 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     painter.setPen(theme::pen(theme::kInk, 2.2));
     painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
     x += 19;
-    words(QStringLiteral("mean"));
+    words(Words::tr("mean"));
     painter.setPen(theme::pen(theme::kInk, 1.0));
     painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
     x += 6;
-    words(QStringLiteral("rms spread"));
+    words(Words::tr("rms spread"));
     if (!before_) return;
     drawLozenge(painter, {x + 4, middle}, 8.0);
     x += 13;
-    words(QStringLiteral("before"));
+    words(Words::tr("before"));
 }
 
 }  // namespace trueunit

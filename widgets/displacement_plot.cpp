@@ -22,7 +22,7 @@ constexpr double kLargestRange = 60.0;
 }  // namespace
 
 DisplacementPlot::DisplacementPlot(QWidget* parent)
-    : Panel(QStringLiteral("Displacement by instant"), parent), plot_(new QCustomPlot(this)) {
+    : Panel(Words::tr("Displacement by instant"), parent), plot_(new QCustomPlot(this)) {
     dressPlot(*plot_);
     plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
     plot_->axisRect()->setAutoMargins(QCP::msNone);
@@ -73,15 +73,15 @@ void DisplacementPlot::nameColumns(int levels) {
 
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
-    const QString unit = QStringLiteral("percent of a unit, late is up");
-    const QString count = counted(n, QStringLiteral("character"), QStringLiteral("characters"));
-    setRemark(n == 0 ? unit : unit + QStringLiteral(", ") + count, Tone::quiet, QStringLiteral("% late"));
+    const QString unit = Words::tr("percent of a unit, late is up");
+    const QString count = counted(n, Words::tr("character"), Words::tr("characters"));
+    setRemark(n == 0 ? unit : unit + QStringLiteral(", ") + count, Tone::quiet, Words::tr("% late"));
     QStringList said;
     for (const InstantReading& i : s.reading.instants)
-        said << QStringLiteral("%1 %2 mean %3 spread %4%5")
+        said << Words::tr("%1 %2 mean %3 spread %4%5")
                     .arg(elementName(i.k, s.levels), toWords(i.to), signedNumber(i.meanPercent, 1),
                          number(i.rmsPercent, 1),
-                         instantIsOut(i.to, i.meanPercent, s) ? QStringLiteral(", out of limits") : QString());
+                         instantIsOut(i.to, i.meanPercent, s) ? Words::tr(", out of limits") : QString());
     describe(said.isEmpty() ? whyNothing(s) : said.join(QStringLiteral("; ")));
 }
 

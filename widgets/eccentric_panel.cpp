@@ -20,9 +20,9 @@ constexpr int kScrewRoom = 84;              // at the left of the body, for the 
 
 }  // namespace
 
-EccentricPanel::EccentricPanel(QWidget* parent) : Panel(QStringLiteral("Eccentric"), parent) {
+EccentricPanel::EccentricPanel(QWidget* parent) : Panel(Words::tr("Eccentric"), parent) {
     setFocusPolicy(Qt::StrongFocus);
-    setRemark(QStringLiteral("simulated machine"));
+    setRemark(Words::tr("simulated machine"));
     auto* grid = new QGridLayout;
     grid->setContentsMargins(kScrewRoom, 0, 0, 0);
     grid->setHorizontalSpacing(6);
@@ -39,10 +39,10 @@ EccentricPanel::EccentricPanel(QWidget* parent) : Panel(QStringLiteral("Eccentri
 
 QPushButton* EccentricPanel::button(const QString& text, double percent, const QString& key) {
     auto* b = new QPushButton(text, this);
-    const QString way = percent > 0.0 ? QStringLiteral("longer") : QStringLiteral("shorter");
+    const QString way = percent > 0.0 ? Words::tr("longer") : Words::tr("shorter");
     b->setFont(theme::text(theme::kSmallPx));
-    b->setAccessibleName(QStringLiteral("Make marks %1 by %2 percent").arg(way, number(std::abs(percent), 1)));
-    b->setToolTip(QStringLiteral("Marks %1 by %2 % of a unit (%3)").arg(way, number(std::abs(percent), 1), key));
+    b->setAccessibleName(Words::tr("Make marks %1 by %2 percent").arg(way, number(std::abs(percent), 1)));
+    b->setToolTip(Words::tr("Marks %1 by %2 % of a unit (%3)").arg(way, number(std::abs(percent), 1), key));
     b->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     b->setMinimumHeight(22);
     b->setFocusPolicy(Qt::TabFocus);
@@ -62,7 +62,7 @@ void EccentricPanel::setTurnedSoFar(double percent) {
 }
 
 void EccentricPanel::say() {
-    describe(QStringLiteral("Turned %1 percent so far. Clockwise makes marks longer, back makes them shorter.")
+    describe(Words::tr("Turned %1 percent so far. Clockwise makes marks longer, back makes them shorter.")
                  .arg(signedNumber(turned_, 1)));
 }
 
@@ -84,8 +84,8 @@ void EccentricPanel::paintBody(QPainter& painter, const QRectF& body) {
     const double words = body.bottom() - 4;
     const double left = body.left() + kScrewRoom;
     const double half = (body.width() - kScrewRoom) / 2;
-    drawFiguresCentred(painter, {left + half / 2, words}, QStringLiteral("marks shorter"));
-    drawFiguresCentred(painter, {left + 1.5 * half, words}, QStringLiteral("marks longer"));
+    drawFiguresCentred(painter, {left + half / 2, words}, Words::tr("marks shorter"));
+    drawFiguresCentred(painter, {left + 1.5 * half, words}, Words::tr("marks longer"));
     painter.setPen(theme::kInk);
     drawFiguresCentred(painter, {body.left() + (kScrewRoom - 14) / 2.0, words},
                        signedNumber(turned_, 1) + QStringLiteral(" %"));

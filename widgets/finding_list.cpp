@@ -9,6 +9,8 @@
 #include <cmath>
 
 #include "widgets/theme.h"
+#include "widgets/told.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -18,12 +20,10 @@ constexpr double kBarWidth = 4, kIndent = 13;  // the text beside the bar
 constexpr double kBetween = 10;                // entries
 constexpr double kLeading = 2;                 // paragraphs
 
-QString qt(const std::string& text) { return QString::fromStdString(text); }
-
 }  // namespace
 
 FindingList::FindingList(QWidget* parent) : QWidget(parent) {
-    setAccessibleName(QStringLiteral("List of findings"));
+    setAccessibleName(Words::tr("List of findings"));
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
@@ -77,14 +77,13 @@ void FindingList::setFindings(std::vector<Finding> findings) {
         Entry entry;
         const bool remark = f.id == kRemarkId;
         if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : theme::kOut;
-        if (!remark) entry.aside = QStringLiteral("%1 % sure").arg(std::lround(100.0 * f.confidence));
-        entry.pieces.push_back({qt(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
-        if (!f.evidence.empty()) entry.pieces.push_back({qt(f.evidence), plain, theme::kSecondary});
+        if (!remark) entry.aside = Words::tr("%1 % sure").arg(std::lround(100.0 * f.confidence));
+        entry.pieces.push_back({told(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
+        if (!f.evidence.empty()) entry.pieces.push_back({told(f.evidence), plain, theme::kSecondary});
         if (!f.lookAt.empty())
-            entry.pieces.push_back({(remark ? QStringLiteral("Gears: ") : QStringLiteral("Look at: ")) + qt(f.lookAt),
-                                    plain, remark ? theme::kSecondary : theme::kInk});
-        if (!f.confirm.empty())
-            entry.pieces.push_back({QStringLiteral("Confirm: ") + qt(f.confirm), plain, theme::kInk});
+            entry.pieces.push_back({(remark ? Words::tr("Gears: ") : Words::tr("Look at: ")) + told(f.lookAt), plain,
+                                    remark ? theme::kSecondary : theme::kInk});
+        if (!f.confirm.empty()) entry.pieces.push_back({Words::tr("Confirm: ") + told(f.confirm), plain, theme::kInk});
         entries.push_back(std::move(entry));
     }
     take(std::move(entries));

@@ -9,6 +9,7 @@
 
 #include "widgets/finding_list.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -17,10 +18,10 @@ namespace {
 
 QStringList withoutFindings(const Snapshot& s) {
     QStringList sentences;
-    if (!s.stateText.empty()) sentences << QString::fromStdString(s.stateText);
-    for (const std::string& note : s.reading.notes) sentences << QString::fromStdString(note);
+    if (!s.stateText.empty()) sentences << told(s.stateText);
+    for (const std::string& note : s.reading.notes) sentences << told(note);
     if (!sentences.isEmpty()) return sentences;
-    return {s.state == SignalState::reading ? QStringLiteral("No cause has been looked for.") : whyNothing(s)};
+    return {s.state == SignalState::reading ? Words::tr("No cause has been looked for.") : whyNothing(s)};
 }
 
 // What the machine card says stands below the findings, with no bar of its own.
@@ -39,15 +40,15 @@ std::vector<Finding> withDrive(std::vector<Finding> findings, const std::optiona
 }  // namespace
 
 FindingsPanel::FindingsPanel(QWidget* parent)
-    : Panel(QStringLiteral("Findings"), parent),
+    : Panel(Words::tr("Findings"), parent),
       scroll_(new QScrollArea(this)),
       list_(new FindingList),
-      caution_(new QLabel(QStringLiteral("Hazardous loop voltage. Unplug before tools go in."), this)) {
+      caution_(new QLabel(Words::tr("Hazardous loop voltage. Unplug before tools go in."), this)) {
     const QString ink = QStringLiteral("color: %1; background: transparent;").arg(theme::kInk.name());
     scroll_->setWidget(list_);
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setAccessibleName(QStringLiteral("List of findings"));
+    scroll_->setAccessibleName(Words::tr("List of findings"));
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setStyleSheet(QStringLiteral("QScrollArea { background: transparent; }"));
     scroll_->viewport()->setAutoFillBackground(false);
@@ -56,14 +57,14 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     caution_->setFont(theme::text(theme::kSmallPx, QFont::Medium));
     caution_->setStyleSheet(ink);
     caution_->setWordWrap(true);
-    caution_->setAccessibleName(QStringLiteral("Caution"));
+    caution_->setAccessibleName(Words::tr("Caution"));
     bodyLayout()->addWidget(scroll_, 1);
     bodyLayout()->addSpacing(6);
     bodyLayout()->addWidget(caution_);
     auto* card = new QToolButton(this);
-    card->setText(QStringLiteral("Card"));
-    card->setToolTip(QStringLiteral("The machine card: motor, gears, and what they make of the speed (Ctrl+K)"));
-    card->setAccessibleName(QStringLiteral("Machine card"));
+    card->setText(Words::tr("Card"));
+    card->setToolTip(Words::tr("The machine card: motor, gears, and what they make of the speed (Ctrl+K)"));
+    card->setAccessibleName(Words::tr("Machine card"));
     card->setFont(theme::text(theme::kSmallPx));
     card->setFocusPolicy(Qt::TabFocus);
     addTool(card);
@@ -108,11 +109,11 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     if (!findings)
         list_->setSentences(withoutFindings(snapshot));
     else if (findings->empty())
-        list_->setSentences({QStringLiteral("Nothing stands out.")});
+        list_->setSentences({Words::tr("Nothing stands out.")});
     else
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
-    setRemark(findings && findings->size() > 1 ? QStringLiteral("worst first") : QString());
+    setRemark(findings && findings->size() > 1 ? Words::tr("worst first") : QString());
     describe(shownText() + u' ' + caution_->text());
 }
 

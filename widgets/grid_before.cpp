@@ -3,13 +3,14 @@
 
 #include "widgets/marker.h"
 #include "widgets/theme.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
 namespace {
 
 QString words(const CharacterTrace& trace) {
-    return QStringLiteral("dashed, \u25c7: before, ") + QString::fromStdString(trace.print);
+    return Words::tr("dashed, \u25c7: before, ") + QString::fromStdString(trace.print);
 }
 
 }  // namespace

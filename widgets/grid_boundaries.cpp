@@ -51,8 +51,8 @@ void GridBoundaries::drawRows(QCPPainter& painter) const {
     const auto name = [&](double level, const QString& text) {
         painter.drawText(QRectF(0, yOf(level) - 12, left - 10, 24), Qt::AlignRight | Qt::AlignVCenter, text);
     };
-    name(1.0, QStringLiteral("mark"));
-    name(0.0, QStringLiteral("space"));
+    name(1.0, Words::tr("mark"));
+    name(0.0, Words::tr("space"));
     name(slice / 100.0, number(slice, 0) + QStringLiteral(" %"));
 }
 

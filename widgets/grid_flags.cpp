@@ -35,7 +35,7 @@ void GridFlags::draw(QCPPainter* painter) {
     painter->setFont(theme::text(theme::kSmallPx));
     painter->setPen(theme::kSecondary);
     painter->drawText(QRectF(0, area.bottom() + kBaseline - 18, area.left() - 10, 24),
-                      Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("% late"));
+                      Qt::AlignRight | Qt::AlignVCenter, Words::tr("% late"));
     const bool wide = xOf(1) - xOf(0) >= kWideUnit;
     painter->setFont(wide ? theme::text(theme::kTextPx, QFont::DemiBold) : theme::text(theme::kSmallPx - 1));
     const QFontMetricsF metrics(painter->font());
@@ -70,7 +70,7 @@ void GridFlags::drawFlag(QCPPainter& painter, const InstantFlag& flag, bool with
     if (!flag.out) return;
     painter.save();
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    painter.drawText(QPointF(x + kTextGap, bottom + kOutBaseline), QStringLiteral("out"));
+    painter.drawText(QPointF(x + kTextGap, bottom + kOutBaseline), Words::tr("out"));
     painter.restore();
 }
 

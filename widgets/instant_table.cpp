@@ -15,7 +15,9 @@ namespace trueunit {
 namespace {
 
 constexpr double kRowPitch = 1.55;  // of the text size
-constexpr std::array kHeads = {"count", "mean", "rms", "earliest", "latest"};
+constexpr std::array kHeads = {QT_TRANSLATE_NOOP("Words", "count"), QT_TRANSLATE_NOOP("Words", "mean"),
+                               QT_TRANSLATE_NOOP("Words", "rms"), QT_TRANSLATE_NOOP("Words", "earliest"),
+                               QT_TRANSLATE_NOOP("Words", "latest")};
 // Right edges of the numeric columns as parts of the width; the first two columns are words.
 constexpr std::array kRights = {0.46, 0.60, 0.71, 0.86, 1.0};
 
@@ -26,17 +28,17 @@ std::array<QString, 5> cells(const InstantReading& i) {
 
 void paintHeads(QPainter& painter, const QRectF& area, double baseline) {
     painter.setPen(theme::kSecondary);
-    painter.drawText(QPointF(area.left(), baseline), QStringLiteral("instant"));
+    painter.drawText(QPointF(area.left(), baseline), Words::tr("instant"));
     for (std::size_t c = 0; c < kHeads.size(); ++c) {
-        const QString head = QString::fromLatin1(kHeads[c]);
+        const QString head = Words::tr(kHeads[c]);
         drawFiguresRight(painter, {area.left() + kRights[c] * area.width(), baseline}, head);
     }
 }
 
 }  // namespace
 
-InstantTable::InstantTable(QWidget* parent) : Panel(QStringLiteral("Instants"), parent) {
-    setRemark(QStringLiteral("percent of a unit, late positive"));
+InstantTable::InstantTable(QWidget* parent) : Panel(Words::tr("Instants"), parent) {
+    setRemark(Words::tr("percent of a unit, late positive"));
     refresh(shown());
 }
 
@@ -45,7 +47,7 @@ QSize InstantTable::sizeHint() const { return {400, static_cast<int>(60 + 12 * k
 void InstantTable::refresh(const Snapshot& snapshot) {
     QStringList said;
     for (const InstantReading& i : snapshot.reading.instants)
-        said << QStringLiteral("%1 %2 mean %3")
+        said << Words::tr("%1 %2 mean %3")
                     .arg(elementName(i.k, snapshot.levels), toWords(i.to), signedNumber(i.meanPercent, 1));
     describe(said.isEmpty() ? whyNothing(snapshot) : said.join(QStringLiteral("; ")));
     update();

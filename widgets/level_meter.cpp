@@ -23,11 +23,11 @@ constexpr double kHotDbfs = -3.0;     // segments from here on warn by colour be
 QString kindWords(InputKind kind) {
     switch (kind) {
         case InputKind::loop:
-            return QStringLiteral("loop");
+            return Words::tr("loop");
         case InputKind::tone:
-            return QStringLiteral("tone");
+            return Words::tr("tone");
         case InputKind::twoTone:
-            return QStringLiteral("two tones");
+            return Words::tr("two tones");
         case InputKind::automatic:
             break;
     }
@@ -37,21 +37,21 @@ QString kindWords(InputKind kind) {
 QString wiringWords(const InputReading& input) {
     QStringList words;
     if (const QString kind = kindWords(input.kind); !kind.isEmpty()) words << kind;
-    if (input.inverted) words << (*input.inverted ? QStringLiteral("inverted") : QStringLiteral("upright"));
+    if (input.inverted) words << (*input.inverted ? Words::tr("inverted") : Words::tr("upright"));
     if (!input.couplingHz.empty()) {
         QStringList corners;
         for (const double hz : input.couplingHz) corners << number(hz, hz < 2.0 ? 1 : 0);
-        words << QStringLiteral("coupling %1 Hz").arg(corners.join(QStringLiteral(" and ")));
+        words << Words::tr("coupling %1 Hz").arg(corners.join(Words::tr(" and ")));
     }
-    if (input.snrDb) words << QStringLiteral("noise %1 dB").arg(number(-*input.snrDb, 0));
-    if (input.humPercent) words << QStringLiteral("hum %1 %").arg(number(*input.humPercent, 0));
+    if (input.snrDb) words << Words::tr("noise %1 dB").arg(number(-*input.snrDb, 0));
+    if (input.humPercent) words << Words::tr("hum %1 %").arg(number(*input.humPercent, 0));
     return words.join(QStringLiteral(", "));
 }
 
 }  // namespace
 
 LevelMeter::LevelMeter(QWidget* parent) : QWidget(parent), snapshot_(std::make_shared<const Snapshot>()) {
-    setAccessibleName(QStringLiteral("Input level"));
+    setAccessibleName(Words::tr("Input level"));
     say(*snapshot_);
 }
 
@@ -66,14 +66,13 @@ void LevelMeter::say(const Snapshot& s) {
     const double aboveFloor = std::clamp((s.levelDbfs - kFloorDbfs) / kDbPerSegment, 0.0, double(kSegments));
     lit_ = static_cast<int>(std::ceil(aboveFloor));
     clipping_ = s.clippingNow;
-    levelWords_ = clipping_              ? QStringLiteral("clipping")
-                  : s.levelDbfs < -150.0 ? QStringLiteral("no level")
-                                         : number(s.levelDbfs, 0) + QStringLiteral(" dB");
+    levelWords_ = clipping_              ? Words::tr("clipping")
+                  : s.levelDbfs < -150.0 ? Words::tr("no level")
+                                         : number(s.levelDbfs, 0) + Words::tr(" dB");
     lossWords_.clear();
     if (s.reading.input.gaps > 0 || s.lostSamples > 0) {
-        lossWords_ = counted(s.reading.input.gaps, QStringLiteral("gap"), QStringLiteral("gaps"));
-        if (s.lostSamples > 0)
-            lossWords_ += QStringLiteral(", %1 samples lost").arg(static_cast<qulonglong>(s.lostSamples));
+        lossWords_ = counted(s.reading.input.gaps, Words::tr("gap"), Words::tr("gaps"));
+        if (s.lostSamples > 0) lossWords_ += Words::tr(", %1 samples lost").arg(static_cast<qulonglong>(s.lostSamples));
     }
     inputWords_ = wiringWords(s.reading.input);
     QStringList all{levelWords_};

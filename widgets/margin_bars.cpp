@@ -61,7 +61,7 @@ void MarginBars::paintLevel(QPainter& painter, const LevelMargin& level) const {
     const QRectF r = row(static_cast<std::size_t>(level.level - 1));
     painter.setFont(theme::text(theme::kSmallPx));
     painter.setPen(theme::kSecondary);
-    painter.drawText(r, Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("level %1").arg(level.level));
+    painter.drawText(r, Qt::AlignLeft | Qt::AlignVCenter, Words::tr("level %1").arg(level.level));
     const double left = xOf(level.low ? level.low->percent : 0.0);
     const double right = xOf(level.high ? level.high->percent : 100.0);
     const QRectF bar(left, r.top() + 0.2 * r.height(), std::max(0.0, right - left), 0.6 * r.height());
@@ -95,19 +95,18 @@ void MarginBars::paintAll(QPainter& painter) const {
     const QRectF r = row(margin_.levels.size());
     painter.setFont(theme::text(theme::kSmallPx, QFont::DemiBold));
     painter.setPen(theme::kInk);
-    painter.drawText(r, Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("all"));
+    painter.drawText(r, Qt::AlignLeft | Qt::AlignVCenter, Words::tr("all"));
     const double left = xOf(margin_.lowPercent), right = xOf(margin_.highPercent);
     if (right <= left) {
         painter.setPen(theme::kOut);
-        painter.drawText(r.adjusted(kNames, 0, 0, 0), Qt::AlignCenter,
-                         QStringLiteral("nowhere: some level would misread"));
+        painter.drawText(r.adjusted(kNames, 0, 0, 0), Qt::AlignCenter, Words::tr("nowhere: some level would misread"));
         return;
     }
     const QRectF bar(left, r.top() + 0.2 * r.height(), right - left, 0.6 * r.height());
     painter.fillRect(bar, theme::kInOrder);
     painter.setPen(theme::kPanel);
     drawFiguresCentred(painter, {bar.center().x(), bar.center().y() + painter.fontMetrics().capHeight() / 2.0},
-                       QStringLiteral("%1 to %2 %").arg(number(margin_.lowPercent, 1), number(margin_.highPercent, 1)));
+                       Words::tr("%1 to %2 %").arg(number(margin_.lowPercent, 1), number(margin_.highPercent, 1)));
 }
 
 }  // namespace trueunit

@@ -20,11 +20,10 @@ QString misread(const MarginReading& margin, int levels, bool low) {
         const auto& bound = low ? l.low : l.high;
         if (!bound || bound->percent != percent) continue;
         const int as = low ? l.level - 1 : l.level + 1;
-        const QString neighbour = as >= 1 && as <= levels
-                                      ? QStringLiteral("level %1").arg(as)
-                                      : (low ? QStringLiteral("the start") : QStringLiteral("the stop"));
-        return QStringLiteral("%1 %2 %: level %3 of %4 reads as %5")
-            .arg(low ? QStringLiteral("before") : QStringLiteral("after"), number(percent, 1))
+        const QString neighbour = as >= 1 && as <= levels ? Words::tr("level %1").arg(as)
+                                                          : (low ? Words::tr("the start") : Words::tr("the stop"));
+        return Words::tr("%1 %2 %: level %3 of %4 reads as %5")
+            .arg(low ? Words::tr("before") : Words::tr("after"), number(percent, 1))
             .arg(l.level)
             .arg(QString::fromStdString(bound->print), neighbour);
     }
@@ -33,7 +32,7 @@ QString misread(const MarginReading& margin, int levels, bool low) {
 
 }  // namespace
 
-MarginView::MarginView(QWidget* parent) : Panel(QStringLiteral("Where a receiver may sample"), parent) { say(shown()); }
+MarginView::MarginView(QWidget* parent) : Panel(Words::tr("Where a receiver may sample"), parent) { say(shown()); }
 
 void MarginView::refresh(const Snapshot& snapshot) {
     say(snapshot);
@@ -51,8 +50,8 @@ void MarginView::say(const Snapshot& s) {
     }
     lowWords_ = misread(*margin, s.levels, true);
     highWords_ = misread(*margin, s.levels, false);
-    setRemark(QStringLiteral("percent of each level, ideal receiver"), Tone::quiet, QStringLiteral("% of level"));
-    describe(QStringLiteral("A receiver may sample from %1 to %2 percent of each level; %3; %4")
+    setRemark(Words::tr("percent of each level, ideal receiver"), Tone::quiet, Words::tr("% of level"));
+    describe(Words::tr("A receiver may sample from %1 to %2 percent of each level; %3; %4")
                  .arg(number(margin->lowPercent, 1), number(margin->highPercent, 1), lowWords_, highWords_));
 }
 

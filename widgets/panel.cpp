@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/panel.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QPainter>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <cmath>
+#include <utility>
 
 #include "widgets/theme.h"
 
@@ -16,6 +19,7 @@ constexpr int kHeaderHeight = 22;
 constexpr int kHeaderTop = 9;
 constexpr int kHeaderGap = 6;  // to the body
 constexpr double kRemarkGap = 16;
+constexpr qint64 kBetweenWordsMs = 2000;
 
 QColor colorOf(Panel::Tone tone) {
     switch (tone) {
@@ -100,8 +104,20 @@ void Panel::addTool(QWidget* tool) {
     tools_->addWidget(tool);
 }
 
+// Somebody who listens hears what changed at most every two seconds, and the newest then.
 void Panel::describe(const QString& description) {
-    if (description != accessibleDescription()) setAccessibleDescription(description);
+    description_ = description;
+    if (!QAccessible::isActive() || !lastSaid_.isValid() || lastSaid_.hasExpired(kBetweenWordsMs))
+        sayDescription();
+    else if (!std::exchange(pending_, true))
+        QTimer::singleShot(kBetweenWordsMs - lastSaid_.elapsed(), this, &Panel::sayDescription);
+}
+
+void Panel::sayDescription() {
+    pending_ = false;
+    if (description_ == accessibleDescription()) return;
+    lastSaid_.start();
+    setAccessibleDescription(description_);  // tells assistive tools
 }
 
 void Panel::paintBody(QPainter&, const QRectF&) {}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QElapsedTimer>
 #include <QWidget>
 #include <memory>
 
@@ -39,18 +40,22 @@ protected:
     QRectF body() const;                        // inside the margins, below the title
     QVBoxLayout* bodyLayout();                  // for panels made of other widgets; made on first use
     void addTool(QWidget* tool);                // in the title row, left of the remark
-    void describe(const QString& description);  // to assistive tools; only when it changes
+    void describe(const QString& description);  // to assistive tools; only when it changes, and without haste
     const SnapshotPtr& snapshotPtr() const { return snapshot_; }
     void paintEvent(QPaintEvent* event) override;
 
 private:
     void paintHeader(QPainter& painter) const;
     double toolsLeft() const;
+    void sayDescription();
 
     QString title_;
     QString remark_, brief_;
     Tone tone_ = Tone::quiet;
     bool framed_ = true;
+    QString description_;
+    QElapsedTimer lastSaid_;
+    bool pending_ = false;  // a description waits to be said
     SnapshotPtr snapshot_;
     QHBoxLayout* tools_;
     QVBoxLayout* outer_;

@@ -5,6 +5,7 @@
 
 #include "widgets/figures.h"
 #include "widgets/theme.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -36,7 +37,7 @@ void ReadingRow::setText(const RowText& text) {
 }
 
 QString ReadingRow::said() const {
-    if (text_.value.isEmpty()) return name_ + QStringLiteral(": no reading. ") + text_.reason;
+    if (text_.value.isEmpty()) return name_ + Words::tr(": no reading. ") + text_.reason;
     QString s = name_ + u' ' + text_.value;
     if (!text_.unit.isEmpty()) s += u' ' + text_.unit;
     if (!text_.uncertainty.isEmpty()) s += u' ' + text_.uncertainty;

@@ -7,35 +7,37 @@
 #include "core/report/judge.h"
 #include "widgets/reading_row.h"
 #include "widgets/reason_line.h"
+#include "widgets/told.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
 namespace {
 
 const char* const kRowNames[ReadingsPanel::kRows] = {
-    "Speed",
-    "Shaft",
-    "Stop",
-    "Bias",
-    "End distortion",
-    "Start-stop, gross",
-    "Start-stop, synchronous",
-    "Scatter (fortuitous)",
-    "Receiver may sample",
-    "Framing errors",
+    QT_TRANSLATE_NOOP("Words", "Speed"),
+    QT_TRANSLATE_NOOP("Words", "Shaft"),
+    QT_TRANSLATE_NOOP("Words", "Stop"),
+    QT_TRANSLATE_NOOP("Words", "Bias"),
+    QT_TRANSLATE_NOOP("Words", "End distortion"),
+    QT_TRANSLATE_NOOP("Words", "Start-stop, gross"),
+    QT_TRANSLATE_NOOP("Words", "Start-stop, synchronous"),
+    QT_TRANSLATE_NOOP("Words", "Scatter (fortuitous)"),
+    QT_TRANSLATE_NOOP("Words", "Receiver may sample"),
+    QT_TRANSLATE_NOOP("Words", "Framing errors"),
 };
 // What each tells, for its tooltip; the help has a page for each.
 const char* const kMeanings[ReadingsPanel::kRows] = {
-    "The unit against its nominal length: motor, governor, gears, mains frequency.",
-    "Characters a minute while the tape runs without pause: main shaft and clutch.",
-    "Length of the stop in units: rest of the main cam, clutch and its latch.",
-    "Marks too long (+) or too short (-): the contact, its gap and its eccentric.",
-    "Ends of marks late (+) or early (-): cam flanks, levers, return spring.",
-    "Largest displacement against the nominal speed: what a receiver has to stand.",
-    "Largest displacement after the speed is taken out: contacts, cams, levers.",
-    "What is random: worn or dirty contacts, loose pivots, noise.",
-    "Part of a unit in which a receiver reads every element rightly; 50 is the middle.",
-    "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal.",
+    QT_TRANSLATE_NOOP("Words", "The unit against its nominal length: motor, governor, gears, mains frequency."),
+    QT_TRANSLATE_NOOP("Words", "Characters a minute while the tape runs without pause: main shaft and clutch."),
+    QT_TRANSLATE_NOOP("Words", "Length of the stop in units: rest of the main cam, clutch and its latch."),
+    QT_TRANSLATE_NOOP("Words", "Marks too long (+) or too short (-): the contact, its gap and its eccentric."),
+    QT_TRANSLATE_NOOP("Words", "Ends of marks late (+) or early (-): cam flanks, levers, return spring."),
+    QT_TRANSLATE_NOOP("Words", "Largest displacement against the nominal speed: what a receiver has to stand."),
+    QT_TRANSLATE_NOOP("Words", "Largest displacement after the speed is taken out: contacts, cams, levers."),
+    QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
+    QT_TRANSLATE_NOOP("Words", "Part of a unit in which a receiver reads every element rightly; 50 is the middle."),
+    QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
 };
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
@@ -44,8 +46,7 @@ const char* const kReasonKeys[ReadingsPanel::kRows] = {
 
 QString reasonFor(const Snapshot& s, const char* key) {
     for (const std::string& note : s.reading.notes)
-        if (QString::fromStdString(note).contains(QLatin1String(key), Qt::CaseInsensitive))
-            return QString::fromStdString(note);
+        if (QString::fromStdString(note).contains(QLatin1String(key), Qt::CaseInsensitive)) return told(note);
     return whyNothing(s);
 }
 
@@ -53,13 +54,13 @@ QString reasonFor(const Snapshot& s, const char* key) {
 void judge(RowText& text, const Snapshot& s, const char* key) {
     const JudgedReading* j = judged(s.reading.verdict, key);
     if (!j || text.value.isEmpty()) return;
-    const QString limit = QStringLiteral(", limit ") + limitNumber(j->limit);
-    text.brief = QString::fromStdString(judgementWords(*j));
+    const QString limit = Words::tr(", limit ") + limitNumber(j->limit);
+    text.brief = told(judgementWords(*j));
     text.judgement = text.brief + limit;
     if (j->judgement == Judgement::open) {
         text.inWords = text.judgement;
         text.brief = QStringLiteral("?");
-        text.judgement = j->more ? QStringLiteral("? %1 more").arg(*j->more) : QStringLiteral("? at the limit");
+        text.judgement = j->more ? Words::tr("? %1 more").arg(*j->more) : Words::tr("? at the limit");
     } else {
         text.within = j->judgement == Judgement::in;
     }
@@ -89,7 +90,7 @@ RowText plain(const std::optional<double>& value, const Snapshot& s, const char*
 
 RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     const SpeedReading& speed = s.reading.speed;
-    RowText text = measured(speed.baud, QStringLiteral("Bd"), false, decimals);
+    RowText text = measured(speed.baud, Words::tr("Bd"), false, decimals);
     if (!speed.baud || !speed.errorPercent) return text;
     judge(text, s, "error_percent");
     text.judgement = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
@@ -102,7 +103,7 @@ RowText scatterRow(const Snapshot& s) {
     const auto& rms = s.reading.distortion.fortuitousRmsPercent;
     if (!rms) return text;
     text.value = number(*rms, 1);
-    text.unit = QStringLiteral("% rms");
+    text.unit = Words::tr("% rms");
     return text;
 }
 
@@ -122,9 +123,8 @@ RowText framingRow(const Snapshot& s) {
     if (t.characters == 0) return text;
     text.value = QString::number(t.framingErrors);
     text.within = t.framingErrors == 0;
-    text.judgement =
-        QStringLiteral("of %1").arg(counted(t.characters, QStringLiteral("character"), QStringLiteral("characters")));
-    text.brief = QStringLiteral("of %1").arg(t.characters);
+    text.judgement = Words::tr("of %1").arg(counted(t.characters, Words::tr("character"), Words::tr("characters")));
+    text.brief = Words::tr("of %1").arg(t.characters);
     return text;
 }
 
@@ -136,9 +136,9 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
         case ReadingsPanel::speed:
             return speedRow(s, decimals);
         case ReadingsPanel::shaft:
-            return measured(s.reading.speed.operationsPerMinute, QStringLiteral("/min"), false, decimals);
+            return measured(s.reading.speed.operationsPerMinute, Words::tr("/min"), false, decimals);
         case ReadingsPanel::stop:
-            return measured(s.reading.speed.stopUnits, QStringLiteral("units"), false, decimals);
+            return measured(s.reading.speed.stopUnits, Words::tr("units"), false, decimals);
         case ReadingsPanel::bias:
             text = measured(d.biasPercent, percent, true, decimals);
             judge(text, s, "bias_percent");
@@ -166,10 +166,10 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
 }  // namespace
 
 ReadingsPanel::ReadingsPanel(QWidget* parent)
-    : Panel(QStringLiteral("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
-    setRemark(QStringLiteral("± covers 95 of 100"));
+    : Panel(Words::tr("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
+    setRemark(Words::tr("± covers 95 of 100"));
     for (int i = 0; i < kRows; ++i) {
-        rows_.push_back(new ReadingRow(QString::fromLatin1(kRowNames[i]), QString::fromLatin1(kMeanings[i]), this));
+        rows_.push_back(new ReadingRow(Words::tr(kRowNames[i]), Words::tr(kMeanings[i]), this));
         bodyLayout()->addWidget(rows_.back(), 1);
     }
     bodyLayout()->addWidget(reason_);

@@ -5,11 +5,12 @@
 #include <QPainter>
 
 #include "widgets/theme.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
 ReasonLine::ReasonLine(QWidget* parent) : QWidget(parent) {
-    setAccessibleName(QStringLiteral("Why a reading is missing"));
+    setAccessibleName(Words::tr("Why a reading is missing"));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 

@@ -49,9 +49,7 @@ QString levelsWords(const TapeCharacter& c) {
         const bool mark = (c.code >> i & 1u) != 0;
         const bool due = (*c.due >> i & 1u) != 0;
         if (mark != due)
-            words << QStringLiteral("level %1 %2")
-                         .arg(i + 1)
-                         .arg(due ? QStringLiteral("not felt") : QStringLiteral("filled"));
+            words << Words::tr("level %1 %2").arg(i + 1).arg(due ? Words::tr("not felt") : Words::tr("filled"));
     }
     return words.join(QStringLiteral(", "));
 }
@@ -62,15 +60,16 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
     constexpr std::size_t kBehind = 6;
     const TapeCharacter& c = tape[i];
     QString words = QString::fromStdString(c.print);
-    if (!c.stopPresent) words += QStringLiteral(", no stop");
-    if (isWrong(c)) words += QStringLiteral(", wrong: ") + levelsWords(c);
-    words += QStringLiteral(". On tape printed six behind its holes");
-    words += i >= kBehind ? QStringLiteral(" its holes stand beside the print \"%1\"")
-                                .arg(QString::fromStdString(tape[i - kBehind].print))
-                          : QStringLiteral(" its holes stand beside the print of the sixth character before");
-    words += i + kBehind < tape.size() ? QStringLiteral(", its own print beside the holes of \"%1\".")
+    if (!c.stopPresent) words += Words::tr(", no stop");
+    if (isWrong(c)) words += Words::tr(", wrong: ") + levelsWords(c);
+    words += Words::tr(". On tape printed six behind its holes");
+    words +=
+        i >= kBehind
+            ? Words::tr(" its holes stand beside the print \"%1\"").arg(QString::fromStdString(tape[i - kBehind].print))
+            : Words::tr(" its holes stand beside the print of the sixth character before");
+    words += i + kBehind < tape.size() ? Words::tr(", its own print beside the holes of \"%1\".")
                                              .arg(QString::fromStdString(tape[i + kBehind].print))
-                                       : QStringLiteral(", its own print six characters on.");
+                                       : Words::tr(", its own print six characters on.");
     return words;
 }
 
@@ -80,14 +79,14 @@ QString tapeWords(const Snapshot& s) {
     const std::size_t first = s.tape.size() > kSpoken ? s.tape.size() - kSpoken : 0;
     for (std::size_t i = first; i < s.tape.size(); ++i) {
         words << QString::fromStdString(s.tape[i].print);
-        if (!s.tape[i].stopPresent) words.back() += QStringLiteral(" without a stop");
+        if (!s.tape[i].stopPresent) words.back() += Words::tr(" without a stop");
     }
-    return QStringLiteral("The last characters: ") + words.join(u' ');
+    return Words::tr("The last characters: ") + words.join(u' ');
 }
 
 }  // namespace
 
-TapeView::TapeView(QWidget* parent) : Panel(QStringLiteral("Tape"), parent) { refresh(shown()); }
+TapeView::TapeView(QWidget* parent) : Panel(Words::tr("Tape"), parent) { refresh(shown()); }
 
 void TapeView::setEvidence(const EvidencePlaces& places) {
     evidence_ = places;
@@ -111,18 +110,16 @@ void TapeView::refresh(const Snapshot& s) {
         setRemark(QString());
         describe(whyNothing(s));
     } else {
-        const QString count =
-            counted(s.reading.text.characters, QStringLiteral("character"), QStringLiteral("characters"));
-        const QString fault = QStringLiteral("%1 without a stop").arg(errors);
+        const QString count = counted(s.reading.text.characters, Words::tr("character"), Words::tr("characters"));
+        const QString fault = Words::tr("%1 without a stop").arg(errors);
         const QString misread =
-            QStringLiteral("%1 wrong").arg(counted(wrong, QStringLiteral("character"), QStringLiteral("characters")));
+            Words::tr("%1 wrong").arg(counted(wrong, Words::tr("character"), Words::tr("characters")));
         if (wrong > 0)
-            setRemark(misread + QStringLiteral(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);
+            setRemark(misread + Words::tr(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);
         else if (errors > 0)
-            setRemark(QStringLiteral("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
+            setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
         else
-            setRemark(count + QStringLiteral(", every one with its stop"), Tone::inOrder,
-                      QStringLiteral("no framing errors"));
+            setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, Words::tr("no framing errors"));
         if (!same) describe(tapeWords(s));
     }
     if (same && newest.number != 0) return;  // the same tape

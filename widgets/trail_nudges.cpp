@@ -43,8 +43,7 @@ void TrailNudges::draw(QCPPainter* painter) {
 void TrailNudges::drawWords(QCPPainter& painter, const Nudge& n, double x, double right) const {
     painter.setFont(theme::text(theme::kSmallPx - 1));
     const QFontMetricsF metrics(painter.font());
-    const QString full =
-        QStringLiteral("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1));
+    const QString full = Words::tr("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1));
     const QString brief = signedNumber(n.step.value, 1);
     const double room = right - x - 8;
     const QString& words = figuresWidth(metrics, full) <= room ? full : brief;

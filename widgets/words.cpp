@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/words.h"
 
+#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
 #include "widgets/figures.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -15,11 +17,18 @@ double rounded(double value, int decimals) {
     return std::round(value * scale) / scale;
 }
 
+// The decimal mark of the person's country, without marks between thousands.
+QLocale numbersAsHere() {
+    QLocale here;
+    here.setNumberOptions(QLocale::OmitGroupSeparator);
+    return here;
+}
+
 }  // namespace
 
 QString number(double value, int decimals) {
     const double r = rounded(value, decimals);
-    const QString digits = QString::number(std::abs(r), 'f', decimals);
+    const QString digits = numbersAsHere().toString(std::abs(r), 'f', decimals);
     return r < 0.0 ? QChar(kMinus) + digits : digits;
 }
 
@@ -27,26 +36,26 @@ QString signedNumber(double value, int decimals) {
     return rounded(value, decimals) > 0.0 ? u'+' + number(value, decimals) : number(value, decimals);
 }
 
-QString limitNumber(double limit) { return QString::number(limit, 'g', 4); }
+QString limitNumber(double limit) { return numbersAsHere().toString(limit, 'g', 4); }
 
 QString biasWords(double biasPercent, double limitPercent) {
-    if (std::abs(biasPercent) <= limitPercent) return QStringLiteral("in limits");
-    return biasPercent > 0.0 ? QStringLiteral("marks too long") : QStringLiteral("marks too short");
+    if (std::abs(biasPercent) <= limitPercent) return Words::tr("in limits");
+    return biasPercent > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
 }
 
 QString directionWords(double biasPercent, double limitPercent) {
     const bool tooLong = biasPercent > 0.0;
     if (std::abs(biasPercent) > limitPercent)
-        return tooLong ? QStringLiteral(": make them shorter") : QStringLiteral(": make them longer");
+        return tooLong ? Words::tr(": make them shorter") : Words::tr(": make them longer");
     if (std::abs(biasPercent) < 0.25) return {};
-    return tooLong ? QStringLiteral(", marks a little long") : QStringLiteral(", marks a little short");
+    return tooLong ? Words::tr(", marks a little long") : Words::tr(", marks a little short");
 }
 
-QString toWords(Condition to) { return to == Condition::mark ? QStringLiteral("to mark") : QStringLiteral("to space"); }
+QString toWords(Condition to) { return to == Condition::mark ? Words::tr("to mark") : Words::tr("to space"); }
 
 QString elementName(int k, int levels) {
-    if (k <= 0) return QStringLiteral("start");
-    return k <= levels ? QString::number(k) : QStringLiteral("stop");
+    if (k <= 0) return Words::tr("start");
+    return k <= levels ? QString::number(k) : Words::tr("stop");
 }
 
 QString shortPrint(const std::string& print) {
@@ -60,25 +69,25 @@ QString shortPrint(const std::string& print) {
 }
 
 QString whyNothing(const Snapshot& snapshot) {
-    if (!snapshot.reading.notes.empty()) return QString::fromStdString(snapshot.reading.notes.front());
-    if (!snapshot.stateText.empty()) return QString::fromStdString(snapshot.stateText);
+    if (!snapshot.reading.notes.empty()) return told(snapshot.reading.notes.front());
+    if (!snapshot.stateText.empty()) return told(snapshot.stateText);
     switch (snapshot.state) {
         case SignalState::waiting:
-            return QStringLiteral("No input yet.");
+            return Words::tr("No input yet.");
         case SignalState::silent:
-            return QStringLiteral("The input is silent.");
+            return Words::tr("The input is silent.");
         case SignalState::searching:
-            return QStringLiteral("A signal, but no characters in it yet.");
+            return Words::tr("A signal, but no characters in it yet.");
         case SignalState::idle:
-            return QStringLiteral("The line rests.");
+            return Words::tr("The line rests.");
         case SignalState::reading:
             break;
     }
-    return QStringLiteral("Too few characters so far.");
+    return Words::tr("Too few characters so far.");
 }
 
 QString counted(long count, const QString& one, const QString& many) {
-    if (count == 0) return QStringLiteral("no ") + many;
+    if (count == 0) return Words::tr("no ") + many;
     return QString::number(count) + u' ' + (count == 1 ? one : many);
 }
 

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QCoreApplication>
 #include <QString>
 
 #include "core/report/snapshot.h"
 
 namespace trueunit {
+
+// The words of the panels, in the language of the person: Words::tr("...").
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
 
 // How numbers and states are said, the same in every widget.
 

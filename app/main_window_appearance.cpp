@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window and how it looks: language and size.
+#include <QAction>
+#include <QMenu>
+
+#include "app/appearance_dialog.h"
+#include "app/main_window.h"
+#include "app/message_line.h"
+
+namespace trueunit {
+
+void MainWindow::makeAppearanceActions() {
+    QAction* look = act(tr("Language and size"), tr("Language and size of the window"),
+                        {Qt::CTRL | Qt::SHIFT | Qt::Key_G}, [this] { askAppearance(); });
+    more_->menu()->addSeparator();
+    more_->menu()->addAction(look);
+}
+
+void MainWindow::askAppearance() {
+    AppearanceDialog dialog(loadAppearance(), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    saveAppearance(dialog.chosen());
+    messages_->say(tr("Language and size are taken up when the program starts the next time."));
+}
+
+}  // namespace trueunit

@@ -1,0 +1,4614 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Core</name>
+    <message>
+        <source>Waiting for the first samples.</source>
+        <translation>Warten auf die ersten Abtastwerte.</translation>
+    </message>
+    <message>
+        <source>The line rests; the readings are those of the last characters.</source>
+        <translation>Die Leitung ruht; die Messwerte sind die der letzten Zeichen.</translation>
+    </message>
+    <message>
+        <source>The input is silent. Is the loop connected and the right input chosen?</source>
+        <translation>Der Eingang ist stumm. Ist der Linienstromkreis angeschlossen und der richtige Eingang gewählt?</translation>
+    </message>
+    <message>
+        <source>There is a signal, but it does not fall into start-stop characters.</source>
+        <translation>Ein Signal ist da, aber es ergibt keine Start-Stopp-Zeichen.</translation>
+    </message>
+    <message>
+        <source>Listening for characters. Let the tape run.</source>
+        <translation>Es wird auf Zeichen gehört. Den Streifen laufen lassen.</translation>
+    </message>
+    <message>
+        <source>Too few characters yet to tell a cause: let the tape run.</source>
+        <translation>Noch zu wenige Zeichen für eine Ursache: den Streifen laufen lassen.</translation>
+    </message>
+    <message>
+        <source>No signal: the input is silent.</source>
+        <translation>Kein Signal: Der Eingang ist stumm.</translation>
+    </message>
+    <message>
+        <source>No signal: nothing that switches between two levels.</source>
+        <translation>Kein Signal: Nichts wechselt zwischen zwei Pegeln.</translation>
+    </message>
+    <message>
+        <source>Not start-stop: there is a signal, but it does not fall into characters.</source>
+        <translation>Nicht Start-Stopp: Ein Signal ist da, aber es ergibt keine Zeichen.</translation>
+    </message>
+    <message>
+        <source>Parity is even in %1 of %2 characters.</source>
+        <translation>Die Parität ist bei %1 von %2 Zeichen gerade.</translation>
+    </message>
+    <message>
+        <source>The tape does not carry the expected text: levels and feed cannot be judged.</source>
+        <translation>Der Streifen trägt nicht den erwarteten Text: Schritte und Vorschub sind nicht zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>The text of the tape is not known and does not repeat three times: missed marks and filled spaces cannot be counted.</source>
+        <translation>Der Text des Streifens ist unbekannt und wiederholt sich nicht dreimal: Fehlende Zeichenschritte und gefüllte Trennschritte sind nicht zu zählen.</translation>
+    </message>
+    <message>
+        <source>No standard speed lies within 3 % of the measured one: speed error and gross distortion need a nominal speed.</source>
+        <translation>Keine übliche Schrittgeschwindigkeit liegt innerhalb von 3 % der gemessenen: Geschwindigkeitsfehler und gesamte Verzerrung brauchen eine Nenngeschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>No instant to mark inside these characters: they cannot tell the bias.</source>
+        <translation>Kein Übergang zum Zeichenstrom in diesen Zeichen: Die einseitige Verzerrung ist ihnen nicht zu entnehmen.</translation>
+    </message>
+    <message>
+        <source>No instant to space inside these characters: they cannot tell the end distortion.</source>
+        <translation>Kein Übergang zum Trennstrom in diesen Zeichen: Die Endverzerrung ist ihnen nicht zu entnehmen.</translation>
+    </message>
+    <message>
+        <source>The tape did not run without pause: the stop cannot be told.</source>
+        <translation>Der Streifen lief nicht ohne Pause: Der Sperrschritt ist nicht zu bestimmen.</translation>
+    </message>
+    <message>
+        <source>These characters have too few instants to tell the unit from the bias.</source>
+        <translation>Diese Zeichen haben zu wenige Übergänge, um Schrittlänge und einseitige Verzerrung zu trennen.</translation>
+    </message>
+    <message>
+        <source>The input is clipped: turn it down; the distortions are less certain.</source>
+        <translation>Der Eingang ist übersteuert: leiser stellen; die Verzerrungen sind weniger sicher.</translation>
+    </message>
+    <message>
+        <source>Clock trimmed by %1 parts in a million.</source>
+        <translation>Takt um %1 Millionstel abgeglichen.</translation>
+    </message>
+    <message>
+        <source>Whether %1 is in limits cannot be told yet: about %2 more characters are wanted.</source>
+        <translation>Ob %1 in den Grenzen liegt, ist noch nicht zu sagen: Etwa %2 weitere Zeichen fehlen.</translation>
+    </message>
+    <message>
+        <source>Whether %1 is in limits cannot be told: it is nearer to the limit than its uncertainty.</source>
+        <translation>Ob %1 in den Grenzen liegt, ist nicht zu sagen: Der Abstand zur Grenze ist kleiner als die Unsicherheit.</translation>
+    </message>
+    <message>
+        <source>the speed error</source>
+        <translation>der Geschwindigkeitsfehler</translation>
+    </message>
+    <message>
+        <source>the gross distortion</source>
+        <translation>die gesamte Verzerrung</translation>
+    </message>
+    <message>
+        <source>the synchronous distortion</source>
+        <translation>die synchrone Verzerrung</translation>
+    </message>
+    <message>
+        <source>the end distortion</source>
+        <translation>die Endverzerrung</translation>
+    </message>
+    <message>
+        <source>the bias</source>
+        <translation>die einseitige Verzerrung</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>cannot tell: too near the limit</source>
+        <translation>nicht zu sagen: zu nah an der Grenze</translation>
+    </message>
+    <message>
+        <source>cannot tell yet: %1 more character</source>
+        <translation>noch nicht zu sagen: %1 weiteres Zeichen</translation>
+    </message>
+    <message>
+        <source>cannot tell yet: %1 more characters</source>
+        <translation>noch nicht zu sagen: %1 weitere Zeichen</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigene</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>bench practice, good</source>
+        <translation>Werkbank, gut</translation>
+    </message>
+    <message>
+        <source>bench practice</source>
+        <translation>Werkbank</translation>
+    </message>
+    <message>
+        <source>transmitter distributor, act above</source>
+        <translation>Lochstreifensender mit Verteiler, Eingriff ab</translation>
+    </message>
+    <message>
+        <source>start-stop regenerator output</source>
+        <translation>Ausgang eines Start-Stopp-Entzerrers</translation>
+    </message>
+    <message>
+        <source>ITU-T S.3, newer sender</source>
+        <translation>ITU-T S.3, neuerer Sender</translation>
+    </message>
+    <message>
+        <source>ITU-T S.3, mechanical sender</source>
+        <translation>ITU-T S.3, mechanischer Sender</translation>
+    </message>
+    <message>
+        <source>A mechanical transmitter adjusted with care stays within 5 % in all; speed after ITU-T S.3.</source>
+        <translation>Ein sorgfältig eingestellter mechanischer Sender bleibt in allem innerhalb von 5 %; Geschwindigkeit nach ITU-T S.3.</translation>
+    </message>
+    <message>
+        <source>A mechanical transmitter as adjusted on the bench; speed after ITU-T S.3.</source>
+        <translation>Ein mechanischer Sender, wie er auf der Werkbank eingestellt wird; Geschwindigkeit nach ITU-T S.3.</translation>
+    </message>
+    <message>
+        <source>TM 11-5895-1012-10, paragraph 4-42, a worked example: a transmitter distributor is acted on above 4 %.</source>
+        <translation>TM 11-5895-1012-10, Absatz 4-42, Rechenbeispiel: An einem Sender mit Verteiler wird über 4 % eingegriffen.</translation>
+    </message>
+    <message>
+        <source>TM 11-5895-1012-10, paragraph 4-42, a worked example: 3 % at most, of which a third at most is bias.</source>
+        <translation>TM 11-5895-1012-10, Absatz 4-42, Rechenbeispiel: höchstens 3 %, davon höchstens ein Drittel einseitige Verzerrung.</translation>
+    </message>
+    <message>
+        <source>ITU-T S.3, newer transmitter: gross start-stop distortion and mean modulation rate (from memory).</source>
+        <translation>ITU-T S.3, neuerer Sender: gesamte Start-Stopp-Verzerrung und mittlere Schrittgeschwindigkeit (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>ITU-T S.3, transmitter: gross start-stop distortion and mean modulation rate (from memory).</source>
+        <translation>ITU-T S.3, Sender: gesamte Start-Stopp-Verzerrung und mittlere Schrittgeschwindigkeit (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Five levels, %1 baud, synchronous motor for %2 Hz</source>
+        <translation>Fünf Schritte, %1 Baud, Synchronmotor für %2 Hz</translation>
+    </message>
+    <message>
+        <source>Five levels, %1 baud, governed motor</source>
+        <translation>Fünf Schritte, %1 Baud, Motor mit Fliehkraftregler</translation>
+    </message>
+    <message>
+        <source>Eight levels, %1 baud, synchronous motor for %2 Hz</source>
+        <translation>Acht Schritte, %1 Baud, Synchronmotor für %2 Hz</translation>
+    </message>
+    <message>
+        <source>The message room of the lighthouse museum.</source>
+        <translation>Die Fernschreibstube des Leuchtturmmuseums.</translation>
+    </message>
+    <message>
+        <source>Skerry 2 reads a tape loop for the visitors; since its contact box was cleaned every mark comes out too long.</source>
+        <translation>Skerry 2 liest für die Besucher eine Streifenschleife; seit ihr Kontaktkasten gereinigt wurde, gerät jeder Zeichenschritt zu lang.</translation>
+    </message>
+    <message>
+        <source>Turn the eccentric until the bias stands at zero.</source>
+        <translation>Den Exzenter drehen, bis die einseitige Verzerrung auf null steht.</translation>
+    </message>
+    <message>
+        <source>speed error</source>
+        <translation>Geschwindigkeitsfehler</translation>
+    </message>
+    <message>
+        <source>shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>bias</source>
+        <translation>einseitige V.</translation>
+    </message>
+    <message>
+        <source>end distortion</source>
+        <translation>Endverzerrung</translation>
+    </message>
+    <message>
+        <source>gross distortion</source>
+        <translation>gesamte V.</translation>
+    </message>
+    <message>
+        <source>synchronous distortion</source>
+        <translation>synchrone V.</translation>
+    </message>
+    <message>
+        <source>scatter</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>%1 to mark</source>
+        <translation>%1 zum Zeichenstrom</translation>
+    </message>
+    <message>
+        <source>%1 to space</source>
+        <translation>%1 zum Trennstrom</translation>
+    </message>
+    <message>
+        <source>last nudge: %1 to %2</source>
+        <translation>letzter Stups: %1 auf %2</translation>
+    </message>
+    <message>
+        <source>go on the same way, %1</source>
+        <translation>so weiter, %1</translation>
+    </message>
+    <message>
+        <source>go back, about as much</source>
+        <translation>zurück, etwa ebenso viel</translation>
+    </message>
+    <message>
+        <source>go back, and farther; take larger ones</source>
+        <translation>zurück, und weiter; größere Schritte nehmen</translation>
+    </message>
+    <message>
+        <source>go back, %1</source>
+        <translation>zurück, %1</translation>
+    </message>
+    <message>
+        <source>about a quarter of it</source>
+        <translation>etwa ein Viertel davon</translation>
+    </message>
+    <message>
+        <source>about half of it</source>
+        <translation>etwa die Hälfte davon</translation>
+    </message>
+    <message>
+        <source>about one more of the same</source>
+        <translation>etwa noch einen gleichen</translation>
+    </message>
+    <message>
+        <source>about one</source>
+        <translation>etwa einen</translation>
+    </message>
+    <message>
+        <source>many more of the same; take larger ones</source>
+        <translation>noch viele gleiche; größere nehmen</translation>
+    </message>
+    <message>
+        <source>many of the same; take larger ones</source>
+        <translation>viele gleiche; größere nehmen</translation>
+    </message>
+    <message>
+        <source>about %1 more of the same</source>
+        <translation>etwa %1 weitere gleiche</translation>
+    </message>
+    <message>
+        <source>about %1 of the same</source>
+        <translation>etwa %1 gleiche</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>zwei</translation>
+    </message>
+    <message>
+        <source>three</source>
+        <translation>drei</translation>
+    </message>
+    <message>
+        <source>four</source>
+        <translation>vier</translation>
+    </message>
+    <message>
+        <source>five</source>
+        <translation>fünf</translation>
+    </message>
+    <message>
+        <source>six</source>
+        <translation>sechs</translation>
+    </message>
+    <message>
+        <source>that went too far; %1</source>
+        <translation>das war zu weit; %1</translation>
+    </message>
+    <message>
+        <source>that made it worse; %1</source>
+        <translation>das machte es schlechter; %1</translation>
+    </message>
+    <message>
+        <source>it moved, and is still in limits; was that the tightening?</source>
+        <translation>es hat sich bewegt und liegt noch in den Grenzen; war das das Festziehen?</translation>
+    </message>
+    <message>
+        <source>it moved out of limits: was that the tightening? set it again</source>
+        <translation>es ist aus den Grenzen gewandert: war das das Festziehen? neu einstellen</translation>
+    </message>
+    <message>
+        <source>nearer, in limits; tighten the screws and watch that it stays</source>
+        <translation>näher, in den Grenzen; Schrauben festziehen und darauf achten, dass es bleibt</translation>
+    </message>
+    <message>
+        <source>in limits; tighten the screws and watch that it stays</source>
+        <translation>in den Grenzen; Schrauben festziehen und darauf achten, dass es bleibt</translation>
+    </message>
+    <message>
+        <source>it crept out of limits to %1; is it tight?</source>
+        <translation>es ist aus den Grenzen auf %1 gekrochen; ist es fest?</translation>
+    </message>
+    <message>
+        <source>Drive: %1</source>
+        <translation>Antrieb: %1</translation>
+    </message>
+    <message>
+        <source>Motor and gears make %1 baud; measured are %2 baud, %3 %, which is the standard speed of %4 baud.</source>
+        <translation>Motor und Räder ergeben %1 Baud; gemessen sind %2 Baud, %3 %, das ist die übliche Schrittgeschwindigkeit von %4 Baud.</translation>
+    </message>
+    <message>
+        <source>Motor and gears make %1 baud; measured are %2 baud, %3 %.</source>
+        <translation>Motor und Räder ergeben %1 Baud; gemessen sind %2 Baud, %3 %.</translation>
+    </message>
+    <message>
+        <source>It runs on %1 Hz mains with motor and gears for %2 Hz.</source>
+        <translation>Sie läuft an %1-Hz-Netz mit Motor und Rädern für %2 Hz.</translation>
+    </message>
+    <message>
+        <source>A mains of %1 Hz would make it (a generator?); a synchronous motor does not slip.</source>
+        <translation>Eine Netzfrequenz von %1 Hz ergäbe es (ein Generator?); ein Synchronmotor hat keinen Schlupf.</translation>
+    </message>
+    <message>
+        <source>The two gears are exchanged.</source>
+        <translation>Die beiden Räder sind vertauscht.</translation>
+    </message>
+    <message>
+        <source>Gears of %1 in place of %2 would make it.</source>
+        <translation>Räder mit %1 statt %2 ergäben es.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 teeth</source>
+        <translation>%1 zu %2 Zähnen</translation>
+    </message>
+    <message>
+        <source>It has the gears for %1 baud.</source>
+        <translation>Sie hat die Räder für %1 Baud.</translation>
+    </message>
+    <message>
+        <source>The governor holds the motor at %1 turns a minute instead of %2.</source>
+        <translation>Der Regler hält den Motor auf %1 statt %2 Umdrehungen in der Minute.</translation>
+    </message>
+    <message>
+        <source>Neither mains nor a gear near the one on the card explains it: is it the right card?</source>
+        <translation>Weder das Netz noch ein Rad nahe dem der Karte erklärt es: Ist es die richtige Karte?</translation>
+    </message>
+    <message>
+        <source>%1 baud wants a ratio of 1 : %2, as by %3 to %4 teeth (%5 %).</source>
+        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2, etwa mit %3 zu %4 Zähnen (%5 %).</translation>
+    </message>
+    <message>
+        <source>%1 baud wants a ratio of 1 : %2.</source>
+        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2.</translation>
+    </message>
+    <message>
+        <source>the transmitting shaft, twice a turn</source>
+        <translation>die Sendewelle, zweimal je Umdrehung</translation>
+    </message>
+    <message>
+        <source>the motor shaft, twice a turn</source>
+        <translation>die Motorwelle, zweimal je Umdrehung</translation>
+    </message>
+    <message>
+        <source>the transmitting shaft</source>
+        <translation>die Sendewelle</translation>
+    </message>
+    <message>
+        <source>the motor shaft</source>
+        <translation>die Motorwelle</translation>
+    </message>
+    <message>
+        <source>a wheel that turns once in %1 turns of the transmitting shaft</source>
+        <translation>ein Rad, das sich einmal in %1 Umdrehungen der Sendewelle dreht</translation>
+    </message>
+    <message>
+        <source>the motor shaft (%1 Hz), seen once a character</source>
+        <translation>die Motorwelle (%1 Hz), einmal je Zeichen gesehen</translation>
+    </message>
+    <message>
+        <source>The speed must lie between %1 and %2 baud.</source>
+        <translation>Die Schrittgeschwindigkeit muss zwischen %1 und %2 Baud liegen.</translation>
+    </message>
+    <message>
+        <source>The stop must lie between %1 and %2 units.</source>
+        <translation>Der Sperrschritt muss zwischen %1 und %2 Schrittlängen liegen.</translation>
+    </message>
+    <message>
+        <source>The text to send must hold at least one character of the code, and %1 at most.</source>
+        <translation>Der Text muss mindestens ein Zeichen des Codes enthalten, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Bias and end distortion to send must lie between %1 and %2 %.</source>
+        <translation>Einseitige und Endverzerrung müssen zwischen %1 und %2 % liegen.</translation>
+    </message>
+    <message>
+        <source>The scatter to send must lie between %1 and %2 %.</source>
+        <translation>Die Streuung muss zwischen %1 und %2 % liegen.</translation>
+    </message>
+    <message>
+        <source>The speed error to send must lie between %1 and %2 %.</source>
+        <translation>Der Geschwindigkeitsfehler muss zwischen %1 und %2 % liegen.</translation>
+    </message>
+    <message>
+        <source>The tone to send must lie between %1 and %2 Hz.</source>
+        <translation>Der Ton muss zwischen %1 und %2 Hz liegen.</translation>
+    </message>
+    <message>
+        <source>The level to send must lie between %1 and %2 dBFS.</source>
+        <translation>Der Pegel muss zwischen %1 und %2 dBFS liegen.</translation>
+    </message>
+    <message>
+        <source>The clock trim must lie between %1 and %2 parts in a million.</source>
+        <translation>Der Taktabgleich muss zwischen %1 und %2 Millionstel liegen.</translation>
+    </message>
+    <message>
+        <source>At least %1 seconds of the tone are needed.</source>
+        <translation>Mindestens %1 Sekunden des Tons werden gebraucht.</translation>
+    </message>
+    <message>
+        <source>There is no tone of %1 Hz in it; check what the source is set to.</source>
+        <translation>Darin ist kein Ton von %1 Hz; die Einstellung der Quelle prüfen.</translation>
+    </message>
+    <message>
+        <source>The tone comes and goes: let it stand for the whole recording.</source>
+        <translation>Der Ton kommt und geht: ihn die ganze Aufnahme lang stehen lassen.</translation>
+    </message>
+    <message>
+        <source>The scenario is larger than a megabyte.</source>
+        <translation>Das Szenario ist größer als ein Megabyte.</translation>
+    </message>
+    <message>
+        <source>The scenario is not readable as JSON in line %1.</source>
+        <translation>Das Szenario ist in Zeile %1 nicht als JSON lesbar.</translation>
+    </message>
+    <message>
+        <source>Cannot open the scenario &quot;%1&quot;.</source>
+        <translation>Das Szenario „%1“ lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>Cannot read the scenario &quot;%1&quot;.</source>
+        <translation>Das Szenario „%1“ lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Cannot read &quot;%1&quot;: %2</source>
+        <translation>„%1“ lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>Cannot write &quot;%1&quot;: %2</source>
+        <translation>„%1“ lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>%1 has come to its end.</source>
+        <translation>%1 ist zu Ende.</translation>
+    </message>
+    <message>
+        <source>There is nothing to report yet; choose an input first.</source>
+        <translation>Es gibt noch nichts zu berichten; zuerst einen Eingang wählen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to keep yet; the space bar freezes a frame.</source>
+        <translation>Es gibt noch nichts zu behalten; die Leertaste hält ein Bild fest.</translation>
+    </message>
+    <message>
+        <source>There is nothing to keep yet.</source>
+        <translation>Es gibt noch nichts zu behalten.</translation>
+    </message>
+    <message>
+        <source>Choose a visit first.</source>
+        <translation>Zuerst einen Besuch wählen.</translation>
+    </message>
+    <message>
+        <source>A set of limits must state at least one limit.</source>
+        <translation>Ein Satz von Grenzen muss mindestens eine Grenze nennen.</translation>
+    </message>
+    <message>
+        <source>Title and source of a set of limits want up to 400 letters each.</source>
+        <translation>Titel und Quelle eines Satzes von Grenzen brauchen je bis zu 400 Buchstaben.</translation>
+    </message>
+    <message>
+        <source>The title of a machine card wants up to 200 letters.</source>
+        <translation>Der Titel einer Maschinenkarte braucht bis zu 200 Buchstaben.</translation>
+    </message>
+    <message>
+        <source>Unplug the machine and let it come to rest before hands or tools go in, and turn it by hand only.</source>
+        <translation>Netzstecker ziehen und die Maschine zur Ruhe kommen lassen, bevor Hände oder Werkzeug hineingehen, und sie nur von Hand drehen.</translation>
+    </message>
+    <message>
+        <source>Switch the loop supply off and make sure it is dead before touching a contact or a terminal: the loop is hazardous live, and its current limit does not make it safe.</source>
+        <translation>Die Linienstromversorgung abschalten und sich von der Spannungsfreiheit überzeugen, bevor ein Kontakt oder eine Klemme berührt wird: Der Linienstromkreis führt gefährliche Spannung, und seine Strombegrenzung macht ihn nicht sicher.</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice come first.</source>
+        <translation>Örtliche Vorschriften und das Fachhandwerk gehen vor.</translation>
+    </message>
+    <message>
+        <source>Contacts are cleaned dry with a burnisher and never oiled.</source>
+        <translation>Kontakte werden trocken mit der Kontaktfeile gereinigt und nie geölt.</translation>
+    </message>
+    <message>
+        <source>early</source>
+        <translation>zu früh</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>rises</source>
+        <translation>steigt</translation>
+    </message>
+    <message>
+        <source>falls</source>
+        <translation>fällt</translation>
+    </message>
+    <message>
+        <source>the expected text</source>
+        <translation>den erwarteten Text</translation>
+    </message>
+    <message>
+        <source>the fox sentence</source>
+        <translation>den Fuchssatz</translation>
+    </message>
+    <message>
+        <source>the loop as the rounds before it had it</source>
+        <translation>die Schleife, wie die Umläufe davor sie brachten</translation>
+    </message>
+    <message>
+        <source>the beginning of stop</source>
+        <translation>der Beginn des Sperrschritts</translation>
+    </message>
+    <message>
+        <source>instant %1</source>
+        <translation>Übergang %1</translation>
+    </message>
+    <message>
+        <source>in both directions</source>
+        <translation>in beiden Richtungen</translation>
+    </message>
+    <message>
+        <source>where its marks begin and end, and nowhere else</source>
+        <translation>wo seine Zeichenschritte beginnen und enden, und sonst nirgends</translation>
+    </message>
+    <message>
+        <source>to mark only</source>
+        <translation>nur zum Zeichenstrom</translation>
+    </message>
+    <message>
+        <source>to space only</source>
+        <translation>nur zum Trennstrom</translation>
+    </message>
+    <message>
+        <source>an unknown ratio</source>
+        <translation>ein unbekanntes Verhältnis</translation>
+    </message>
+    <message>
+        <source>%1 % (95 % interval %2 to %3 %)</source>
+        <translation>%1 % (95-%-Bereich %2 bis %3 %)</translation>
+    </message>
+    <message>
+        <source>Marks too long by %1, within limits</source>
+        <translation>Zeichenstrom zu lang um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Marks too short by %1, within limits</source>
+        <translation>Zeichenstrom zu kurz um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Marks too long by %1</source>
+        <translation>Zeichenstrom zu lang um %1</translation>
+    </message>
+    <message>
+        <source>Marks too short by %1</source>
+        <translation>Zeichenstrom zu kurz um %1</translation>
+    </message>
+    <message>
+        <source>All instants to mark come %1 of a unit (%2 ms) %3, whatever the level; those to space do not.</source>
+        <translation>Alle Übergänge zum Zeichenstrom kommen um %1 der Schrittlänge (%2 ms) %3, bei jedem Schritt; die zum Trennstrom nicht.</translation>
+    </message>
+    <message>
+        <source>One lever stands out besides and is set aside here.</source>
+        <translation>Ein Hebel fällt daneben auf und ist hier ausgenommen.</translation>
+    </message>
+    <message>
+        <source>The instants to space are off by as much the same way: the start instant itself may be %1, which cannot be told apart.</source>
+        <translation>Die Übergänge zum Trennstrom weichen ebenso ab: Der Anlaufübergang selbst kann %1 sein, das ist nicht zu unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Contact: the gap is too small or the contact closes too early.</source>
+        <translation>Kontakt: Der Abstand ist zu klein oder der Kontakt schließt zu früh.</translation>
+    </message>
+    <message>
+        <source>Contact box eccentric, contact spring tension, wear of the contact or of its lever.</source>
+        <translation>Exzenter des Kontaktkastens, Spannung der Kontaktfeder, Abnutzung des Kontakts oder seines Hebels.</translation>
+    </message>
+    <message>
+        <source>Contact: the gap is too large or the contact closes too late.</source>
+        <translation>Kontakt: Der Abstand ist zu groß oder der Kontakt schließt zu spät.</translation>
+    </message>
+    <message>
+        <source>Contact box eccentric, contact spring tension, dirt or burning on the contact.</source>
+        <translation>Exzenter des Kontaktkastens, Spannung der Kontaktfeder, Schmutz oder Abbrand am Kontakt.</translation>
+    </message>
+    <message>
+        <source>Turn the contact eccentric a little and watch the bias: it must move for all levels alike.</source>
+        <translation>Den Kontaktexzenter ein wenig drehen und die einseitige Verzerrung beobachten: Sie muss sich bei allen Schritten gleich bewegen.</translation>
+    </message>
+    <message>
+        <source>Marks end late by %1, within limits</source>
+        <translation>Zeichenstrom endet zu spät um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Marks end early by %1, within limits</source>
+        <translation>Zeichenstrom endet zu früh um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Marks end late by %1</source>
+        <translation>Zeichenstrom endet zu spät um %1</translation>
+    </message>
+    <message>
+        <source>Marks end early by %1</source>
+        <translation>Zeichenstrom endet zu früh um %1</translation>
+    </message>
+    <message>
+        <source>All instants to space inside the character come %1 of a unit (%2 ms) %3, while the start instant sets the beat.</source>
+        <translation>Alle Übergänge zum Trennstrom im Zeichen kommen um %1 der Schrittlänge (%2 ms) %3, während der Anlaufübergang den Takt gibt.</translation>
+    </message>
+    <message>
+        <source>What opens the contact: spring of the contact lever, residual magnetism or friction that holds it, and a start instant that comes too early (start cam).</source>
+        <translation>Was den Kontakt öffnet: Feder des Kontakthebels, Restmagnetismus oder Reibung, die ihn hält, und ein zu früher Anlaufübergang (Anlaufnocken).</translation>
+    </message>
+    <message>
+        <source>What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that comes too late (start cam, clutch).</source>
+        <translation>Was den Kontakt öffnet: abgenutzte Nockenflanke, zu steife Kontaktfeder und ein zu später Anlaufübergang (Anlaufnocken, Kupplung).</translation>
+    </message>
+    <message>
+        <source>Compare the fall of the line at the start with the falls inside the character on the grid.</source>
+        <translation>Den Abfall der Leitung am Anlauf mit den Abfällen im Zeichen auf dem Raster vergleichen.</translation>
+    </message>
+    <message>
+        <source>The contact bounces for up to %1 ms</source>
+        <translation>Der Kontakt prellt bis zu %1 ms</translation>
+    </message>
+    <message>
+        <source>%1 re-openings at %2 closures; the longest took %3 ms (%4 of a unit) from the first closure to steady.</source>
+        <translation>%1 Wiederöffnungen bei %2 Schließungen; die längste dauerte %3 ms (%4 der Schrittlänge) vom ersten Schließen bis zur Ruhe.</translation>
+    </message>
+    <message>
+        <source>Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket.</source>
+        <translation>Kontakt: Federspannung, verbrannte oder schmutzige Flächen, lose Kontaktschraube oder loser Halter.</translation>
+    </message>
+    <message>
+        <source>Look at the front of the marks on the grid: the line falls back after it has closed.</source>
+        <translation>Den Anfang der Zeichenschritte auf dem Raster ansehen: Die Leitung fällt nach dem Schließen zurück.</translation>
+    </message>
+    <message>
+        <source>Clean the contact, set the spring tension, and measure again.</source>
+        <translation>Kontakt reinigen, Federspannung einstellen und neu messen.</translation>
+    </message>
+    <message>
+        <source>Now and then an instant stands far out, by up to %1</source>
+        <translation>Hin und wieder liegt ein Übergang weit daneben, bis zu %1</translation>
+    </message>
+    <message>
+        <source>The instants scatter by %1 at random</source>
+        <translation>Die Übergänge streuen regellos um %1</translation>
+    </message>
+    <message>
+        <source>With speed, bias, levels and periodic lines taken out, %1 rms of a unit is left, up to %2.</source>
+        <translation>Ohne Geschwindigkeit, einseitige Verzerrung, Schritte und periodische Anteile bleiben %1 der Schrittlänge effektiv, bis zu %2.</translation>
+    </message>
+    <message>
+        <source>The noise of the input explains %1 of it.</source>
+        <translation>Das Rauschen des Eingangs erklärt davon %1.</translation>
+    </message>
+    <message>
+        <source>The contact bounces as well, which may be the whole cause.</source>
+        <translation>Der Kontakt prellt auch, was die ganze Ursache sein kann.</translation>
+    </message>
+    <message>
+        <source>Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of the shaft.</source>
+        <translation>Kontakt: Schmutz, verbrannte Flächen, loser Kontakt oder Halter; Spiel im Kontakthebel und in den Lagern der Welle.</translation>
+    </message>
+    <message>
+        <source>Send one character over and over: what still changes from one to the next is the contact&apos;s.</source>
+        <translation>Ein Zeichen immer wieder senden: Was sich dann noch von einem zum nächsten ändert, kommt vom Kontakt.</translation>
+    </message>
+    <message>
+        <source>Clean the contact and measure again.</source>
+        <translation>Kontakt reinigen und neu messen.</translation>
+    </message>
+    <message>
+        <source>That is a machine for 60 Hz on 50 Hz mains: wrong motor or gears for this mains.</source>
+        <translation>Das ist eine Maschine für 60 Hz an 50-Hz-Netz: falscher Motor oder falsche Räder für dieses Netz.</translation>
+    </message>
+    <message>
+        <source>That is a machine for 50 Hz on 60 Hz mains: wrong motor or gears for this mains.</source>
+        <translation>Das ist eine Maschine für 50 Hz an 60-Hz-Netz: falscher Motor oder falsche Räder für dieses Netz.</translation>
+    </message>
+    <message>
+        <source>Start to start it takes %1 ms, a stop of %2 of its own units: the whole shaft turns at the wrong speed.</source>
+        <translation>Von Anlauf zu Anlauf dauert es %1 ms, ein Sperrschritt von %2 ihrer eigenen Schrittlängen: Die ganze Welle dreht falsch.</translation>
+    </message>
+    <message>
+        <source>Start to start it takes %1 ms, as it should: the shaft turns at the right speed and the elements alone are of the wrong length (cam sleeve, wrong cams).</source>
+        <translation>Von Anlauf zu Anlauf dauert es %1 ms, wie es soll: Die Welle dreht richtig, nur die Schritte haben die falsche Länge (Nockenhülse, falsche Nocken).</translation>
+    </message>
+    <message>
+        <source>Start to start it takes %1 ms.</source>
+        <translation>Von Anlauf zu Anlauf dauert es %1 ms.</translation>
+    </message>
+    <message>
+        <source>By the machine card that is %1.</source>
+        <translation>Nach der Maschinenkarte ist das %1.</translation>
+    </message>
+    <message>
+        <source>No shaft of the machine card turns so.</source>
+        <translation>Keine Welle der Maschinenkarte dreht so.</translation>
+    </message>
+    <message>
+        <source>It runs at %1 baud, which is no standard speed</source>
+        <translation>Sie läuft mit %1 Baud, das ist keine übliche Schrittgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>The unit is %1 ms.</source>
+        <translation>Die Schrittlänge ist %1 ms.</translation>
+    </message>
+    <message>
+        <source>It is %1 % off %2 baud.</source>
+        <translation>Das sind %1 % neben %2 Baud.</translation>
+    </message>
+    <message>
+        <source>Motor speed, governor, gears for another speed or another mains frequency.</source>
+        <translation>Motordrehzahl, Regler, Räder für eine andere Geschwindigkeit oder Netzfrequenz.</translation>
+    </message>
+    <message>
+        <source>Read the speed on the machine&apos;s plate and set it here; count the shaft with a strobe or a timer.</source>
+        <translation>Die Geschwindigkeit am Schild der Maschine ablesen und hier einstellen; die Welle mit Stroboskop oder Uhr auszählen.</translation>
+    </message>
+    <message>
+        <source>Runs fast by %1, within limits</source>
+        <translation>Läuft zu schnell um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Runs slow by %1, within limits</source>
+        <translation>Läuft zu langsam um %1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Runs fast by %1</source>
+        <translation>Läuft zu schnell um %1</translation>
+    </message>
+    <message>
+        <source>Runs slow by %1</source>
+        <translation>Läuft zu langsam um %1</translation>
+    </message>
+    <message>
+        <source>The elements are %1 ms long where %2 ms belong to %3 baud; the instants are off in proportion to their number, %4 at the beginning of stop.</source>
+        <translation>Die Schritte sind %1 ms lang, wo zu %3 Baud %2 ms gehören; die Übergänge weichen im Verhältnis ihrer Nummer ab, %4 am Beginn des Sperrschritts.</translation>
+    </message>
+    <message>
+        <source>Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.</source>
+        <translation>Einstellung des Reglers und seiner Kontakte, Motor, Netzfrequenz, Räder; Schlupf von Riemen oder Kupplung, wenn sie zu langsam ist.</translation>
+    </message>
+    <message>
+        <source>Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations per minute.</source>
+        <translation>Die Drehzahl mit Stroboskop oder Stimmgabel einstellen, oder nach diesem Messwert, und dabei Schrittlänge und Zeichen je Minute beobachten.</translation>
+    </message>
+    <message>
+        <source>The speed wanders by about %1</source>
+        <translation>Die Geschwindigkeit wandert um etwa %1</translation>
+    </message>
+    <message>
+        <source>Taken over eight characters at a time, the unit varies by %1 rms, %2 times what chance makes of it, with a swing once in %3 seconds.</source>
+        <translation>Über je acht Zeichen genommen schwankt die Schrittlänge um %1 effektiv, %2-mal so viel wie durch Zufall, mit einer Schwingung in %3 Sekunden.</translation>
+    </message>
+    <message>
+        <source>Taken over eight characters at a time, the unit varies by %1 rms, %2 times what chance makes of it.</source>
+        <translation>Über je acht Zeichen genommen schwankt die Schrittlänge um %1 effektiv, %2-mal so viel wie durch Zufall.</translation>
+    </message>
+    <message>
+        <source>Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a slipping belt or clutch, dry bearings.</source>
+        <translation>Regler (Pendeln, schmutzige Reglerkontakte, klemmende Gewichte), Motorbürsten, Netzversorgung, rutschender Riemen oder rutschende Kupplung, trockene Lager.</translation>
+    </message>
+    <message>
+        <source>Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and see whether it still wanders.</source>
+        <translation>Die Geschwindigkeit einige Minuten bei warmer Maschine beobachten; die Last gleich halten (kein Streifen) und sehen, ob sie noch wandert.</translation>
+    </message>
+    <message>
+        <source>The displacement swings by %1 at %2 Hz</source>
+        <translation>Die Abweichung schwingt um %1 mit %2 Hz</translation>
+    </message>
+    <message>
+        <source>once in %1 characters: a slower shaft or wheel</source>
+        <translation>einmal in %1 Zeichen: eine langsamere Welle oder ein langsameres Rad</translation>
+    </message>
+    <message>
+        <source>%1 times in each character: a shaft before the main shaft</source>
+        <translation>%1-mal in jedem Zeichen: eine Welle vor der Hauptwelle</translation>
+    </message>
+    <message>
+        <source>A periodic line of %1 of a unit either way stands out at %2 Hz, %3; %4 rms is left without it.</source>
+        <translation>Ein periodischer Anteil von %1 der Schrittlänge nach beiden Seiten fällt bei %2 Hz auf, %3; ohne ihn bleiben %4 effektiv.</translation>
+    </message>
+    <message>
+        <source>A periodic line of %1 of a unit either way stands out at %2 Hz; %3 rms is left without it.</source>
+        <translation>Ein periodischer Anteil von %1 der Schrittlänge nach beiden Seiten fällt bei %2 Hz auf; ohne ihn bleiben %3 effektiv.</translation>
+    </message>
+    <message>
+        <source>The gear or shaft that turns at %1 turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play.</source>
+        <translation>Das Rad oder die Welle mit %1 Umdrehungen in der Minute: unrundes oder verbogenes Rad, beschädigter Zahn, verbogene Welle, Lager mit Spiel.</translation>
+    </message>
+    <message>
+        <source>With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place; compare with the shaft speeds of the machine card.</source>
+        <translation>Bei gezogenem Netzstecker die Maschine von Hand um eine Umdrehung dieser Welle drehen und eine schwergängige Stelle suchen; mit den Drehzahlen der Maschinenkarte vergleichen.</translation>
+    </message>
+    <message>
+        <source>The stop is irregular: %1 of a unit rms</source>
+        <translation>Der Sperrschritt ist unregelmäßig: %1 der Schrittlänge effektiv</translation>
+    </message>
+    <message>
+        <source>The stop is too long by %1 units</source>
+        <translation>Der Sperrschritt ist um %1 Schrittlängen zu lang</translation>
+    </message>
+    <message>
+        <source>From start to start the interval varies by %1 ms rms, while the instants within the characters keep their places within %2 rms; the stop is %3 units on average, nominal %4.</source>
+        <translation>Von Anlauf zu Anlauf schwankt der Abstand um %1 ms effektiv, während die Übergänge in den Zeichen ihren Platz auf %2 effektiv halten; der Sperrschritt ist im Mittel %3 Schrittlängen, Nennwert %4.</translation>
+    </message>
+    <message>
+        <source>From start to start the interval varies by %1 ms rms, while the instants within the characters keep their places within %2 rms; the stop is %3 units on average.</source>
+        <translation>Von Anlauf zu Anlauf schwankt der Abstand um %1 ms effektiv, während die Übergänge in den Zeichen ihren Platz auf %2 effektiv halten; der Sperrschritt ist im Mittel %3 Schrittlängen.</translation>
+    </message>
+    <message>
+        <source>The clutch lets go late each time, or the machine waits for its tape.</source>
+        <translation>Die Kupplung löst jedes Mal zu spät aus, oder die Maschine wartet auf ihren Streifen.</translation>
+    </message>
+    <message>
+        <source>Clutch and its trip: trip lever, latch and pawl, clutch teeth and spring, dry or gummed clutch, friction set too low; the tape-out and feed interlocks.</source>
+        <translation>Kupplung und ihre Auslösung: Auslösehebel, Klinke und Sperre, Kupplungszähne und -feder, trockene oder verharzte Kupplung, zu geringe Reibung; die Verriegelungen für Streifenende und Vorschub.</translation>
+    </message>
+    <message>
+        <source>Watch the start of each character against the one before on the grid; with the power off trip the clutch by hand and feel whether it engages at once.</source>
+        <translation>Den Anlauf jedes Zeichens gegen das vorige auf dem Raster beobachten; bei gezogenem Netzstecker die Kupplung von Hand auslösen und fühlen, ob sie sofort greift.</translation>
+    </message>
+    <message>
+        <source>The displacement depends on the element before, by %1</source>
+        <translation>Die Abweichung hängt vom Schritt davor ab, um %1</translation>
+    </message>
+    <message>
+        <source>The loop current %1 slowly: %2 ms</source>
+        <translation>Der Linienstrom %1 langsam: %2 ms</translation>
+    </message>
+    <message>
+        <source>From 10 to 90 % of the swing the line takes %1 ms to mark and %2 ms to space, a time constant of %3 ms.</source>
+        <translation>Von 10 bis 90 % des Hubs braucht die Leitung %1 ms zum Zeichenstrom und %2 ms zum Trennstrom, eine Zeitkonstante von %3 ms.</translation>
+    </message>
+    <message>
+        <source>From 10 to 90 % of the swing the line takes %1 ms to mark and %2 ms to space.</source>
+        <translation>Von 10 bis 90 % des Hubs braucht die Leitung %1 ms zum Zeichenstrom und %2 ms zum Trennstrom.</translation>
+    </message>
+    <message>
+        <source>That alone shifts the instants to mark by %1 % against those to space; the bias read is %2 %.</source>
+        <translation>Das allein verschiebt die Übergänge zum Zeichenstrom um %1 % gegen die zum Trennstrom; die gemessene einseitige Verzerrung ist %2 %.</translation>
+    </message>
+    <message>
+        <source>What is left by length of the element before: %1.</source>
+        <translation>Rest nach der Länge des Schritts davor: %1.</translation>
+    </message>
+    <message>
+        <source>The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor or filter across the contact; a slice level off the middle.</source>
+        <translation>Der Linienstromkreis, nicht die Maschine: Induktivität von Magneten in Reihe, zu niedrige Versorgungsspannung, Kondensator oder Filter am Kontakt; Schwelle außerhalb der Mitte.</translation>
+    </message>
+    <message>
+        <source>Measure with a resistor in place of the magnets, at the same current: the slope must become steep.</source>
+        <translation>Mit einem Widerstand statt der Magnete bei gleichem Strom messen: Die Flanke muss steil werden.</translation>
+    </message>
+    <message>
+        <source>The signal is faint: peaks at %1 dB of full scale</source>
+        <translation>Das Signal ist schwach: Spitzen bei %1 dB der Vollaussteuerung</translation>
+    </message>
+    <message>
+        <source>The signal is noisy: %1 dB above the noise</source>
+        <translation>Das Signal ist verrauscht: %1 dB über dem Rauschen</translation>
+    </message>
+    <message>
+        <source>Half the swing is %1 above the noise and the largest sample %2 dB of full scale; the noise alone displaces single instants by %3 rms.</source>
+        <translation>Der halbe Hub liegt %1 über dem Rauschen und der größte Abtastwert bei %2 dB der Vollaussteuerung; das Rauschen allein verschiebt einzelne Übergänge um %3 effektiv.</translation>
+    </message>
+    <message>
+        <source>Half the swing is %1 above the noise; the noise alone displaces single instants by %2 rms.</source>
+        <translation>Der halbe Hub liegt %1 über dem Rauschen; das Rauschen allein verschiebt einzelne Übergänge um %2 effektiv.</translation>
+    </message>
+    <message>
+        <source>Input level and gain of the sound card, the series resistor or coupler at the loop, cables and their screens, microphone boost.</source>
+        <translation>Eingangspegel und Verstärkung der Soundkarte, Vorwiderstand oder Koppler am Linienstromkreis, Kabel und ihre Schirme, Mikrofonverstärkung.</translation>
+    </message>
+    <message>
+        <source>Raise the level step by step while watching the level meter; it must stay clear of clipping.</source>
+        <translation>Den Pegel schrittweise erhöhen und dabei die Pegelanzeige beobachten; sie darf nicht übersteuern.</translation>
+    </message>
+    <message>
+        <source>Mains hum of %1 of the swing</source>
+        <translation>Netzbrumm von %1 des Hubs</translation>
+    </message>
+    <message>
+        <source>A slow disturbance of %1 of the swing, peak to peak, rides on the line signal; it is not the contacts&apos; doing.</source>
+        <translation>Eine langsame Störung von %1 des Hubs, Spitze zu Spitze, liegt auf dem Leitungssignal; sie kommt nicht von den Kontakten.</translation>
+    </message>
+    <message>
+        <source>A ground loop between computer and machine, an unscreened cable beside mains leads, the loop supply&apos;s own ripple.</source>
+        <translation>Eine Erdschleife zwischen Rechner und Maschine, ein ungeschirmtes Kabel neben Netzleitungen, die Welligkeit der Linienstromversorgung.</translation>
+    </message>
+    <message>
+        <source>Run the computer from its battery, or through an isolating transformer at the audio input, and see the hum go.</source>
+        <translation>Den Rechner aus dem Akku betreiben oder einen Trennübertrager vor den Toneingang setzen und sehen, wie der Brumm verschwindet.</translation>
+    </message>
+    <message>
+        <source>With the tape stopped it is seen alone on the grid.</source>
+        <translation>Bei stehendem Streifen ist er auf dem Raster allein zu sehen.</translation>
+    </message>
+    <message>
+        <source>The input is overdriven: %1 of the samples clip</source>
+        <translation>Der Eingang ist übersteuert: %1 der Abtastwerte sind begrenzt</translation>
+    </message>
+    <message>
+        <source>%1 of all samples lie at full scale; levels and coupling cannot be told well from flattened samples.</source>
+        <translation>%1 aller Abtastwerte liegen an der Vollaussteuerung; Pegel und Kopplung sind aus begrenzten Werten schlecht zu bestimmen.</translation>
+    </message>
+    <message>
+        <source>Flattened samples may be why nothing can be read.</source>
+        <translation>Begrenzte Abtastwerte können der Grund sein, dass nichts zu lesen ist.</translation>
+    </message>
+    <message>
+        <source>Input gain of the sound card, microphone boost, the coupler or divider at the loop.</source>
+        <translation>Eingangsverstärkung der Soundkarte, Mikrofonverstärkung, Koppler oder Teiler am Linienstromkreis.</translation>
+    </message>
+    <message>
+        <source>Turn the gain down until the level meter shows no clipping, then measure again.</source>
+        <translation>Die Verstärkung zurücknehmen, bis die Pegelanzeige keine Übersteuerung zeigt, dann neu messen.</translation>
+    </message>
+    <message>
+        <source>The signal arrives reversed; it is read the right way round</source>
+        <translation>Das Signal kommt verkehrt an; es wird richtig herum gelesen</translation>
+    </message>
+    <message>
+        <source>Read one way round the line falls into characters with start and stop, the other way it does not: mark and space are exchanged between loop and samples.</source>
+        <translation>Nur in einer Richtung gelesen ergibt die Leitung Zeichen mit Anlauf und Sperrschritt: Zeichenstrom und Trennstrom sind zwischen Linienstromkreis und Abtastwerten vertauscht.</translation>
+    </message>
+    <message>
+        <source>Leads of the coupler exchanged, or a sound card that inverts.</source>
+        <translation>Leitungen des Kopplers vertauscht, oder eine Soundkarte, die umpolt.</translation>
+    </message>
+    <message>
+        <source>Nothing in the machine.</source>
+        <translation>Nichts an der Maschine.</translation>
+    </message>
+    <message>
+        <source>Exchange the two leads at the coupler if you want it upright; the readings are the same.</source>
+        <translation>Die beiden Leitungen am Koppler vertauschen, wenn es aufrecht sein soll; die Messwerte sind dieselben.</translation>
+    </message>
+    <message>
+        <source>Level %1 hardly ever sends a mark</source>
+        <translation>Schritt %1 sendet kaum je Zeichenstrom</translation>
+    </message>
+    <message>
+        <source>Level %1 hardly ever sends a space</source>
+        <translation>Schritt %1 sendet kaum je Trennstrom</translation>
+    </message>
+    <message>
+        <source>Of %1 characters only %2 had a mark on level %3.</source>
+        <translation>Von %1 Zeichen hatten nur %2 Zeichenstrom im Schritt %3.</translation>
+    </message>
+    <message>
+        <source>Of %1 characters only %2 had a space on level %3.</source>
+        <translation>Von %1 Zeichen hatten nur %2 Trennstrom im Schritt %3.</translation>
+    </message>
+    <message>
+        <source>The text is not known; plain text uses every level either way in a quarter of its characters or more.</source>
+        <translation>Der Text ist unbekannt; Klartext nutzt jeden Schritt in beiden Richtungen in mindestens einem Viertel der Zeichen.</translation>
+    </message>
+    <message>
+        <source>Level %1: sensing pin, transfer lever, its spring and its contact.</source>
+        <translation>Schritt %1: Fühlstift, Übertragungshebel, seine Feder und sein Kontakt.</translation>
+    </message>
+    <message>
+        <source>Level %1: sensing pin stuck up, transfer lever not returning, contact welded or shorted.</source>
+        <translation>Schritt %1: Fühlstift klemmt oben, Übertragungshebel kehrt nicht zurück, Kontakt verschweißt oder kurzgeschlossen.</translation>
+    </message>
+    <message>
+        <source>Run a tape whose text is known (RY uses every level both ways) and give it as the expected text.</source>
+        <translation>Einen Streifen mit bekanntem Text laufen lassen (RY nutzt jeden Schritt in beiden Richtungen) und ihn als erwarteten Text angeben.</translation>
+    </message>
+    <message>
+        <source>Marks are missed on several levels: %1 of %2</source>
+        <translation>Zeichenschritte fehlen in mehreren Schritten: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Spaces are filled on several levels: %1 of %2</source>
+        <translation>Trennschritte sind in mehreren Schritten gefüllt: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the marks are missed; level %3 most of all, but not beyond what chance makes.</source>
+        <translation>Gegen %1 gehalten fehlen %2 der Zeichenschritte; Schritt %3 am meisten, aber nicht mehr als durch Zufall.</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the spaces are filled; level %3 most of all, but not beyond what chance makes.</source>
+        <translation>Gegen %1 gehalten sind %2 der Trennschritte gefüllt; Schritt %3 am meisten, aber nicht mehr als durch Zufall.</translation>
+    </message>
+    <message>
+        <source>What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and transmitting cams, a contact that chatters; and a weak or disturbed input.</source>
+        <translation>Was allen Schritten gemeinsam ist: Streifenführung und Deckel, Lage der Vorschublöcher zu den Fühlstiften, Kontakt und Sendenocken, ein flatternder Kontakt; und ein schwacher oder gestörter Eingang.</translation>
+    </message>
+    <message>
+        <source>Try a new tape, and compare the faulty characters on the tape view.</source>
+        <translation>Einen neuen Streifen versuchen und die fehlerhaften Zeichen in der Streifenansicht vergleichen.</translation>
+    </message>
+    <message>
+        <source>Marks of level %1 are missed: %2 of %3</source>
+        <translation>Zeichenschritte von Schritt %1 fehlen: %2 von %3</translation>
+    </message>
+    <message>
+        <source>Spaces of level %1 are filled: %2 of %3</source>
+        <translation>Trennschritte von Schritt %1 sind gefüllt: %2 von %3</translation>
+    </message>
+    <message>
+        <source>Held against %1, level %2 lost %3 of %4 marks, %5; the other levels together %6 of %7.</source>
+        <translation>Gegen %1 gehalten verlor Schritt %2 %3 von %4 Zeichenschritten, %5; die anderen Schritte zusammen %6 von %7.</translation>
+    </message>
+    <message>
+        <source>Held against %1, level %2 filled %3 of %4 spaces, %5; the other levels together %6 of %7.</source>
+        <translation>Gegen %1 gehalten füllte Schritt %2 %3 von %4 Trennschritten, %5; die anderen Schritte zusammen %6 von %7.</translation>
+    </message>
+    <message>
+        <source>With a mark its instants at %1 and %2 go too; the instants that are left are in their places.</source>
+        <translation>Mit einem Zeichenschritt fehlen auch seine Übergänge bei %1 und %2; die übrigen Übergänge sind an ihrem Platz.</translation>
+    </message>
+    <message>
+        <source>Click a faulty character on the tape view to see it on the grid; with the power off press the sensing pin of level %1 by hand and feel its way.</source>
+        <translation>Ein fehlerhaftes Zeichen in der Streifenansicht anklicken, um es auf dem Raster zu sehen; bei gezogenem Netzstecker den Fühlstift von Schritt %1 von Hand drücken und seinen Weg fühlen.</translation>
+    </message>
+    <message>
+        <source>Level %1: sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, dirty contact of that level; then the tape itself (holes not clean).</source>
+        <translation>Schritt %1: Fühlstift abgenutzt, verbogen oder verharzt, schwache Stiftfeder, Übertragungshebel nicht durchgelaufen, schmutziger Kontakt dieses Schritts; dann der Streifen selbst (unsaubere Löcher).</translation>
+    </message>
+    <message>
+        <source>Level %1: sensing pin or transfer lever slow to return (gummed, weak return spring), contact sticking or shorted; then a tape torn at that row.</source>
+        <translation>Schritt %1: Fühlstift oder Übertragungshebel kehrt träge zurück (verharzt, schwache Rückholfeder), Kontakt klebt oder ist kurzgeschlossen; dann ein in dieser Reihe gerissener Streifen.</translation>
+    </message>
+    <message>
+        <source>The stop begins %1 late</source>
+        <translation>Der Sperrschritt beginnt %1 zu spät</translation>
+    </message>
+    <message>
+        <source>The stop begins %1 early</source>
+        <translation>Der Sperrschritt beginnt %1 zu früh</translation>
+    </message>
+    <message>
+        <source>Level %1 comes %2 late</source>
+        <translation>Schritt %1 kommt %2 zu spät</translation>
+    </message>
+    <message>
+        <source>Level %1 comes %2 early</source>
+        <translation>Schritt %1 kommt %2 zu früh</translation>
+    </message>
+    <message>
+        <source>At %1 the line changes %2 of a unit (%3 ms) late %4; with that set aside the other instants agree within %5.</source>
+        <translation>Bei „%1“ wechselt die Leitung %2 der Schrittlänge (%3 ms) zu spät, %4; davon abgesehen stimmen die anderen Übergänge auf %5 überein.</translation>
+    </message>
+    <message>
+        <source>At %1 the line changes %2 of a unit (%3 ms) early %4; with that set aside the other instants agree within %5.</source>
+        <translation>Bei „%1“ wechselt die Leitung %2 der Schrittlänge (%3 ms) zu früh, %4; davon abgesehen stimmen die anderen Übergänge auf %5 überein.</translation>
+    </message>
+    <message>
+        <source>So does %1, by %2 %.</source>
+        <translation>Ebenso „%1“, um %2 %.</translation>
+    </message>
+    <message>
+        <source>Bias and end distortion as read are partly this: without it they are %1 % and %2 %.</source>
+        <translation>Die gemessene einseitige und die Endverzerrung kommen zum Teil daher: ohne dies sind sie %1 % und %2 %.</translation>
+    </message>
+    <message>
+        <source>Stop cam or stop lever; the end of level %1&apos;s travel.</source>
+        <translation>Sperrnocken oder Sperrhebel; das Ende des Wegs von Schritt %1.</translation>
+    </message>
+    <message>
+        <source>Level %1: worn or gummed transfer lever, its cam or cam follower, its contact gap, weak lever spring.</source>
+        <translation>Schritt %1: abgenutzter oder verharzter Übertragungshebel, sein Nocken oder Nockenfolger, sein Kontaktabstand, schwache Hebelfeder.</translation>
+    </message>
+    <message>
+        <source>Compare the dots of %1 with its neighbours in the displacement plot; move that lever by hand with the power off and feel for drag.</source>
+        <translation>Die Punkte von „%1“ mit den Nachbarn in der Abweichungsdarstellung vergleichen; diesen Hebel bei gezogenem Netzstecker von Hand bewegen und auf Schleppen achten.</translation>
+    </message>
+    <message>
+        <source>The tape feed slips: %1 in %2 characters</source>
+        <translation>Der Streifenvorschub rutscht: %1 in %2 Zeichen</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 characters came twice and %3 were passed over, %4 of the characters; the levels themselves are right there.</source>
+        <translation>Gegen %1 gehalten kamen %2 Zeichen doppelt und %3 wurden übergangen, %4 der Zeichen; die Schritte selbst stimmen dort.</translation>
+    </message>
+    <message>
+        <source>On RY a character sent twice looks the same as one passed over.</source>
+        <translation>Bei RY sieht ein doppelt gesendetes Zeichen aus wie ein übergangenes.</translation>
+    </message>
+    <message>
+        <source>Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.</source>
+        <translation>Vorschubrad und seine Stifte, Vorschubklinke und Raste, Streifenführung und Deckel; dann die Vorschublöcher des Streifens.</translation>
+    </message>
+    <message>
+        <source>Mark the tape and let it run: the mark must come by after the same number of characters each round.</source>
+        <translation>Den Streifen markieren und laufen lassen: Die Marke muss bei jedem Umlauf nach gleich vielen Zeichen kommen.</translation>
+    </message>
+    <message>
+        <source>Try a new tape before the feed is touched.</source>
+        <translation>Erst einen neuen Streifen versuchen, bevor der Vorschub angefasst wird.</translation>
+    </message>
+    <message>
+        <source>In order: nothing stands out</source>
+        <translation>In Ordnung: Nichts fällt auf</translation>
+    </message>
+    <message>
+        <source>The timing is in order; the text is not known</source>
+        <translation>Die Zeiten sind in Ordnung; der Text ist unbekannt</translation>
+    </message>
+    <message>
+        <source>Over %1 characters bias is %2 %, end distortion %3 %, speed error %4 %, and no instant is further off than %5 of a unit.</source>
+        <translation>Über %1 Zeichen ist die einseitige Verzerrung %2 %, die Endverzerrung %3 %, der Geschwindigkeitsfehler %4 %, und kein Übergang weicht weiter ab als %5 der Schrittlänge.</translation>
+    </message>
+    <message>
+        <source>Over %1 characters bias is %2 %, end distortion %3 %, and no instant is further off than %4 of a unit.</source>
+        <translation>Über %1 Zeichen ist die einseitige Verzerrung %2 %, die Endverzerrung %3 %, und kein Übergang weicht weiter ab als %4 der Schrittlänge.</translation>
+    </message>
+    <message>
+        <source>No level lost a mark or filled a space more than chance would have it.</source>
+        <translation>Kein Schritt verlor mehr Zeichenstrom oder füllte mehr Trennstrom als durch Zufall.</translation>
+    </message>
+    <message>
+        <source>The text is not known, so lost marks and filled spaces were not counted.</source>
+        <translation>Der Text ist unbekannt, daher wurden verlorene Zeichenschritte und gefüllte Trennschritte nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Nothing; leave the adjustments as they are.</source>
+        <translation>Nichts; die Einstellungen lassen, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Keep this reading in the logbook to compare with at the next visit.</source>
+        <translation>Diesen Messwert im Logbuch behalten, zum Vergleich beim nächsten Besuch.</translation>
+    </message>
+    <message>
+        <source>Run a tape of known text (RY or the fox sentence) to have the levels counted as well.</source>
+        <translation>Einen Streifen mit bekanntem Text (RY oder Fuchssatz) laufen lassen, damit auch die Schritte gezählt werden.</translation>
+    </message>
+    <message>
+        <source>Open and close the contact by hand, slowly, and watch the line on the grid.</source>
+        <translation>Den Kontakt von Hand langsam öffnen und schließen und die Leitung auf dem Raster beobachten.</translation>
+    </message>
+    <message>
+        <source>There is a signal, but it cannot be read as start-stop</source>
+        <translation>Ein Signal ist da, aber nicht als Start-Stopp zu lesen</translation>
+    </message>
+    <message>
+        <source>The line switches between two levels, but neither way round do its changes fall into characters of start, levels and stop.</source>
+        <translation>Die Leitung wechselt zwischen zwei Pegeln, aber in keiner Richtung ergeben die Wechsel Zeichen aus Anlauf, Schritten und Sperrschritt.</translation>
+    </message>
+    <message>
+        <source>A sender heard through a very narrow coupling, or with very slow edges, may look the same.</source>
+        <translation>Ein Sender über eine sehr enge Kopplung oder mit sehr langsamen Flanken kann ebenso aussehen.</translation>
+    </message>
+    <message>
+        <source>Is this the right input, and the right pair of the loop?</source>
+        <translation>Ist das der richtige Eingang und das richtige Adernpaar?</translation>
+    </message>
+    <message>
+        <source>Synchronous signals, speech and music, and a receiver tuned beside the tones look like this.</source>
+        <translation>Synchrone Signale, Sprache und Musik und ein neben den Tönen abgestimmter Empfänger sehen so aus.</translation>
+    </message>
+    <message>
+        <source>The input is silent</source>
+        <translation>Der Eingang ist stumm</translation>
+    </message>
+    <message>
+        <source>Nothing on the input switches between two levels</source>
+        <translation>Nichts am Eingang wechselt zwischen zwei Pegeln</translation>
+    </message>
+    <message>
+        <source>The largest sample lies %1 dB of full scale.</source>
+        <translation>Der größte Abtastwert liegt bei %1 dB der Vollaussteuerung.</translation>
+    </message>
+    <message>
+        <source>Every sample is zero.</source>
+        <translation>Jeder Abtastwert ist null.</translation>
+    </message>
+    <message>
+        <source>Right input chosen?</source>
+        <translation>Richtiger Eingang gewählt?</translation>
+    </message>
+    <message>
+        <source>Cable, coupler, gain; is the loop closed and fed, does the tape run?</source>
+        <translation>Kabel, Koppler, Verstärkung; ist der Linienstromkreis geschlossen und gespeist, läuft der Streifen?</translation>
+    </message>
+</context>
+<context>
+    <name>QPlatformTheme</name>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>&amp;Yes</source>
+        <translation>&amp;Ja</translation>
+    </message>
+    <message>
+        <source>&amp;No</source>
+        <translation>&amp;Nein</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Ö&amp;ffnen</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Alt</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Auf</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Pos1</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>anders</translation>
+    </message>
+    <message>
+        <source>may be chance</source>
+        <translation>evtl. Zufall</translation>
+    </message>
+    <message>
+        <source>Against the moment marked &quot;before&quot;, </source>
+        <translation>Gegen den Augenblick „vorher“, </translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>more than chance?</source>
+        <translation>mehr als Zufall?</translation>
+    </message>
+    <message>
+        <source>Instants: mean displacement, late positive. A change differs when it is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
+        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Anders heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <translation>Trenn</translation>
+    </message>
+    <message>
+        <source>% late</source>
+        <translation>% spät</translation>
+    </message>
+    <message>
+        <source>dashed: before</source>
+        <translation>gestrichelt: vorher</translation>
+    </message>
+    <message>
+        <source>No character had been received when this frame was taken.</source>
+        <translation>Als dieses Bild entstand, war noch kein Zeichen empfangen.</translation>
+    </message>
+    <message>
+        <source>Machine without a name</source>
+        <translation>Maschine ohne Namen</translation>
+    </message>
+    <message>
+        <source>Timing of a start-stop sender</source>
+        <translation>Zeiten eines Start-Stopp-Senders</translation>
+    </message>
+    <message>
+        <source>Taken </source>
+        <translation>Aufgenommen </translation>
+    </message>
+    <message>
+        <source>Character on the grid: %1, number %2</source>
+        <translation>Zeichen auf dem Raster: %1, Nummer %2</translation>
+    </message>
+    <message>
+        <source>Character on the grid</source>
+        <translation>Zeichen auf dem Raster</translation>
+    </message>
+    <message>
+        <source> after the start</source>
+        <translation> nach dem Anlauf</translation>
+    </message>
+    <message>
+        <source>A to B</source>
+        <translation>A bis B</translation>
+    </message>
+    <message>
+        <source>At %1 units: </source>
+        <translation>Bei %1 Schritten: </translation>
+    </message>
+    <message>
+        <source>Note %1</source>
+        <translation>Notiz %1</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>judged</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Bias and end: marking positive. Speed error: fast positive.</source>
+        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv.</translation>
+    </message>
+    <message>
+        <source>Displacement by instant</source>
+        <translation>Abweichung je Übergang</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>zu</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>rms</source>
+        <translation>eff.</translation>
+    </message>
+    <message>
+        <source>earliest</source>
+        <translation>frühest</translation>
+    </message>
+    <message>
+        <source>latest</source>
+        <translation>spätest</translation>
+    </message>
+    <message>
+        <source>Percent of a unit, late positive.</source>
+        <translation>Prozent der Schrittlänge, zu spät ist positiv.</translation>
+    </message>
+    <message>
+        <source>Findings, worst first</source>
+        <translation>Befunde, schlimmster zuerst</translation>
+    </message>
+    <message>
+        <source>%1 (confidence %2 %)</source>
+        <translation>%1 (Sicherheit %2 %)</translation>
+    </message>
+    <message>
+        <source>Text received: %1 characters, %2 framing errors</source>
+        <translation>Empfangener Text: %1 Zeichen, %2 ohne Sperrschritt</translation>
+    </message>
+    <message>
+        <source>Notes on the readings</source>
+        <translation>Anmerkungen zu den Messwerten</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. Local codes and licensed practice come first.</source>
+        <translation>Vorsicht: Der Linienstromkreis führt gefährliche Spannung (weit über 60 V Gleichspannung), und seine Strombegrenzung macht ihn nicht sicher. Zwischen Linienstromkreis und Soundkarte galvanisch trennen, und den Netzstecker ziehen, bevor Hände oder Werkzeug hineingehen. Örtliche Vorschriften und das Fachhandwerk gehen vor.</translation>
+    </message>
+    <message>
+        <source>, timing report</source>
+        <translation>, Messbericht</translation>
+    </message>
+    <message>
+        <source>%1 · taken %2 · Trueunit %3</source>
+        <translation>%1 · aufgenommen %2 · Trueunit %3</translation>
+    </message>
+    <message>
+        <source>OUT</source>
+        <translation>AUS</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>Characteristic</source>
+        <translation>charakteristisch</translation>
+    </message>
+    <message>
+        <source>Fortuitous, rms</source>
+        <translation>regellos, effektiv</translation>
+    </message>
+    <message>
+        <source>Fortuitous, peak</source>
+        <translation>regellos, Spitze</translation>
+    </message>
+    <message>
+        <source>Cyclic, at %1 Hz</source>
+        <translation>periodisch, bei %1 Hz</translation>
+    </message>
+    <message>
+        <source>Receiver may sample</source>
+        <translation>Abtastbereich</translation>
+    </message>
+    <message>
+        <source>Contact bounces</source>
+        <translation>Kontaktpreller</translation>
+    </message>
+    <message>
+        <source>not settled</source>
+        <translation>unentschieden</translation>
+    </message>
+    <message>
+        <source>loop current</source>
+        <translation>Linienstrom</translation>
+    </message>
+    <message>
+        <source>interrupted tone</source>
+        <translation>unterbrochener Ton</translation>
+    </message>
+    <message>
+        <source>two tones</source>
+        <translation>zwei Töne</translation>
+    </message>
+    <message>
+        <source>%1 characters used</source>
+        <translation>%1 Zeichen verwendet</translation>
+    </message>
+    <message>
+        <source>all characters</source>
+        <translation>alle Zeichen</translation>
+    </message>
+    <message>
+        <source>last %1 characters</source>
+        <translation>letzte %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>none found</source>
+        <translation>keine gefunden</translation>
+    </message>
+    <message>
+        <source> Hz</source>
+        <translation> Hz</translation>
+    </message>
+    <message>
+        <source>high-pass at </source>
+        <translation>Hochpass bei </translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>Bias</source>
+        <translation>Einseitige Verz.</translation>
+    </message>
+    <message>
+        <source>End distortion</source>
+        <translation>Endverzerrung</translation>
+    </message>
+    <message>
+        <source>Start-stop, gross</source>
+        <translation>Start-Stopp, gesamt</translation>
+    </message>
+    <message>
+        <source>Start-stop, synchronous</source>
+        <translation>Start-Stopp, synchron</translation>
+    </message>
+    <message>
+        <source>Speed error</source>
+        <translation>Geschwindigkeitsfehler</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Schrittlänge</translation>
+    </message>
+    <message>
+        <source>ms</source>
+        <translation>ms</translation>
+    </message>
+    <message>
+        <source>Character</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>Operations</source>
+        <translation>Zeichen je Minute</translation>
+    </message>
+    <message>
+        <source>/min</source>
+        <translation>/min</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>%1 %2&#xa0;% (limit&#xa0;%3&#xa0;%): %4</source>
+        <translation>%1 %2&#xa0;% (Grenze&#xa0;%3&#xa0;%): %4</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet</source>
+        <translation>Noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>%1. Limits: %2.</source>
+        <translation>%1. Grenzen: %2.</translation>
+    </message>
+    <message>
+        <source>In limits</source>
+        <translation>In den Grenzen</translation>
+    </message>
+    <message>
+        <source>Every reading that was judged lies within its limit (%1), and every character is as the tape has it.</source>
+        <translation>Jeder beurteilte Messwert liegt in seiner Grenze (%1), und jedes Zeichen ist, wie es der Streifen hat.</translation>
+    </message>
+    <message>
+        <source>Timing in limits</source>
+        <translation>Zeiten in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Every reading that was judged lies within its limit (%1). The text of the tape is not known, so lost marks were not counted.</source>
+        <translation>Jeder beurteilte Messwert liegt in seiner Grenze (%1). Der Text des Streifens ist unbekannt, daher wurden verlorene Zeichenschritte nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Not judged</source>
+        <translation>Nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>No reading could be held against the limits (%1).</source>
+        <translation>Kein Messwert ließ sich gegen die Grenzen halten (%1).</translation>
+    </message>
+    <message>
+        <source>%1 %2&#xa0;% (limit&#xa0;%3&#xa0;%)</source>
+        <translation>%1 %2&#xa0;% (Grenze&#xa0;%3&#xa0;%)</translation>
+    </message>
+    <message>
+        <source>See the readings</source>
+        <translation>Siehe Messwerte</translation>
+    </message>
+    <message>
+        <source>Out of limits</source>
+        <translation>Außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source> units</source>
+        <translation> Schritte</translation>
+    </message>
+    <message>
+        <source>%1 ms, %2 units</source>
+        <translation>%1 ms, %2 Schritte</translation>
+    </message>
+    <message>
+        <source>, %1° of the cam</source>
+        <translation>, %1° des Nockens</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>, reversed</source>
+        <translation>, verkehrt</translation>
+    </message>
+    <message>
+        <source>, upright</source>
+        <translation>, aufrecht</translation>
+    </message>
+    <message>
+        <source>Coupling</source>
+        <translation>Kopplung</translation>
+    </message>
+    <message>
+        <source>Signal to noise</source>
+        <translation>Signal zu Rauschen</translation>
+    </message>
+    <message>
+        <source> dB</source>
+        <translation> dB</translation>
+    </message>
+    <message>
+        <source>Clipped</source>
+        <translation>Begrenzt</translation>
+    </message>
+    <message>
+        <source> % of samples</source>
+        <translation> % der Abtastwerte</translation>
+    </message>
+    <message>
+        <source>Losses</source>
+        <translation>Verluste</translation>
+    </message>
+    <message>
+        <source>%1 gaps, %2 samples</source>
+        <translation>%1 Lücken, %2 Abtastwerte</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Speed set</source>
+        <translation>Eingestellte Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation>%1 Baud</translation>
+    </message>
+    <message>
+        <source>found from the signal</source>
+        <translation>aus dem Signal bestimmt</translation>
+    </message>
+    <message>
+        <source>Stop set</source>
+        <translation>Eingestellter Sperrschritt</translation>
+    </message>
+    <message>
+        <source>%1 units</source>
+        <translation>%1 Schritte</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Slice level</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>%1 % of the swing</source>
+        <translation>%1 % des Hubs</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Self-check</source>
+        <translation>Selbstprüfung</translation>
+    </message>
+    <message>
+        <source>none kept</source>
+        <translation>keine aufbewahrt</translation>
+    </message>
+    <message>
+        <source>Clock trim</source>
+        <translation>Taktabgleich</translation>
+    </message>
+    <message>
+        <source>%1 parts in a million</source>
+        <translation>%1 Millionstel</translation>
+    </message>
+    <message>
+        <source> (UTC</source>
+        <translation> (UTC</translation>
+    </message>
+    <message>
+        <source>Repair of a start-stop sender</source>
+        <translation>Instandsetzung eines Start-Stopp-Senders</translation>
+    </message>
+    <message>
+        <source>Visit of </source>
+        <translation>Besuch vom </translation>
+    </message>
+    <message>
+        <source>  ·  owner&apos;s mark </source>
+        <translation>  ·  Inventarzeichen </translation>
+    </message>
+    <message>
+        <source>Nothing was measured on this visit</source>
+        <translation>Bei diesem Besuch wurde nichts gemessen</translation>
+    </message>
+    <message>
+        <source> when it left</source>
+        <translation> beim Abgang</translation>
+    </message>
+    <message>
+        <source> as it came</source>
+        <translation> wie angeliefert</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>What was wrong and what was done</source>
+        <translation>Was fehlte und was getan wurde</translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>Work done</source>
+        <translation>Ausgeführte Arbeit</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Oil and grease</source>
+        <translation>Öl und Fett</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Readings before and after</source>
+        <translation>Messwerte vorher und nachher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2</source>
+        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv. Beurteilt nach %1: %2</translation>
+    </message>
+    <message>
+        <source>%1: character %2, number %3, taken %4</source>
+        <translation>%1: Zeichen %2, Nummer %3, aufgenommen %4</translation>
+    </message>
+    <message>
+        <source>%1, taken %2</source>
+        <translation>%1, aufgenommen %2</translation>
+    </message>
+    <message>
+        <source>, before</source>
+        <translation>, vorher</translation>
+    </message>
+    <message>
+        <source>, after</source>
+        <translation>, nachher</translation>
+    </message>
+    <message>
+        <source>Frames kept on this visit</source>
+        <translation>Bei diesem Besuch aufbewahrte Bilder</translation>
+    </message>
+    <message>
+        <source>Note %1, at %2 units: %3</source>
+        <translation>Notiz %1, bei %2 Schritten: %3</translation>
+    </message>
+    <message>
+        <source>Checked:&#xa0;</source>
+        <translation>Geprüft:&#xa0;</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Findings before, worst first</source>
+        <translation>Befunde vorher, schlimmster zuerst</translation>
+    </message>
+    <message>
+        <source>Findings after, worst first</source>
+        <translation>Befunde nachher, schlimmster zuerst</translation>
+    </message>
+    <message>
+        <source>About the machine</source>
+        <translation>Zur Maschine</translation>
+    </message>
+    <message>
+        <source>%1, repair report, visit of %2</source>
+        <translation>%1, Instandsetzungsbericht, Besuch vom %2</translation>
+    </message>
+    <message>
+        <source>Nothing was measured on this visit.</source>
+        <translation>Bei diesem Besuch wurde nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 · visit of %2 · Trueunit %3</source>
+        <translation>%1 · Besuch vom %2 · Trueunit %3</translation>
+    </message>
+    <message>
+        <source>Reset peaks</source>
+        <translation>Spitzen löschen</translation>
+    </message>
+    <message>
+        <source>Forget the peaks held on the scale (P)</source>
+        <translation>Die gehaltenen Spitzen der Skala vergessen (P)</translation>
+    </message>
+    <message>
+        <source>Reset the held peaks of the bias</source>
+        <translation>Gehaltene Spitzen der einseitigen Verzerrung löschen</translation>
+    </message>
+    <message>
+        <source>limit ±%1 %</source>
+        <translation>Grenze ±%1 %</translation>
+    </message>
+    <message>
+        <source>bias not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>No reading: </source>
+        <translation>Kein Messwert: </translation>
+    </message>
+    <message>
+        <source>one character</source>
+        <translation>ein Zeichen</translation>
+    </message>
+    <message>
+        <source>%1 characters</source>
+        <translation>%1 Zeichen</translation>
+    </message>
+    <message>
+        <source>± %1 % over %2</source>
+        <translation>± %1 % über %2</translation>
+    </message>
+    <message>
+        <source>line rests, last </source>
+        <translation>Leitung ruht, zuletzt </translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>%1 Prozent</translation>
+    </message>
+    <message>
+        <source>marks short</source>
+        <translation>zu kurz</translation>
+    </message>
+    <message>
+        <source>marks long</source>
+        <translation>zu lang</translation>
+    </message>
+    <message>
+        <source>held </source>
+        <translation>gehalten </translation>
+    </message>
+    <message>
+        <source>held %1 to %2</source>
+        <translation>gehalten %1 bis %2</translation>
+    </message>
+    <message>
+        <source>one minute</source>
+        <translation>einer Minute</translation>
+    </message>
+    <message>
+        <source>two minutes</source>
+        <translation>zwei Minuten</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation>%1 Minuten</translation>
+    </message>
+    <message>
+        <source>%1 seconds</source>
+        <translation>%1 Sekunden</translation>
+    </message>
+    <message>
+        <source>Trail of the bias</source>
+        <translation>Verlauf der Verzerrung</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>last %1 s</source>
+        <translation>seit %1 s</translation>
+    </message>
+    <message>
+        <source>%1 ago</source>
+        <translation>vor %1</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 percent in the last %3, now %4</source>
+        <translation>Zwischen %1 und %2 Prozent seit %3, jetzt %4</translation>
+    </message>
+    <message>
+        <source>Cursors</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Show or hide the two cursors (C)</source>
+        <translation>Die beiden Messmarken zeigen oder verbergen (C)</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganz</translation>
+    </message>
+    <message>
+        <source>Show the whole character (Home)</source>
+        <translation>Das ganze Zeichen zeigen (Pos1)</translation>
+    </message>
+    <message>
+        <source>frozen: </source>
+        <translation>festgehalten: </translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>festgehalten</translation>
+    </message>
+    <message>
+        <source>%1, newest of %2</source>
+        <translation>%1, neuestes von %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the newest</source>
+        <translation>%1, %2 vor dem neuesten</translation>
+    </message>
+    <message>
+        <source> out of limits</source>
+        <translation> außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>Character %1. Percent late: </source>
+        <translation>Zeichen %1. Prozent zu spät: </translation>
+    </message>
+    <message>
+        <source>Before and now</source>
+        <translation>Vorher und jetzt</translation>
+    </message>
+    <message>
+        <source>%1 %2, now %3, change %4, %5</source>
+        <translation>%1 %2, jetzt %3, Änderung %4, %5</translation>
+    </message>
+    <message>
+        <source>was, is, change ± 95 %</source>
+        <translation>war, ist, Änderung ± 95 %</translation>
+    </message>
+    <message>
+        <source>change ± 95 %</source>
+        <translation>Änderung ± 95 %</translation>
+    </message>
+    <message>
+        <source>%1 ms  %2 units</source>
+        <translation>%1 ms  %2 Schritte</translation>
+    </message>
+    <message>
+        <source>B − A  </source>
+        <translation>B − A  </translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>rms spread</source>
+        <translation>Streuung eff.</translation>
+    </message>
+    <message>
+        <source>percent of a unit, late is up</source>
+        <translation>Prozent, spät ist oben</translation>
+    </message>
+    <message>
+        <source>character</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>characters</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>%1 %2 mean %3 spread %4%5</source>
+        <translation>%1 %2 Mittel %3 Streuung %4%5</translation>
+    </message>
+    <message>
+        <source>, out of limits</source>
+        <translation>, außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>Eccentric</source>
+        <translation>Exzenter</translation>
+    </message>
+    <message>
+        <source>simulated machine</source>
+        <translation>simuliert</translation>
+    </message>
+    <message>
+        <source>longer</source>
+        <translation>länger</translation>
+    </message>
+    <message>
+        <source>shorter</source>
+        <translation>kürzer</translation>
+    </message>
+    <message>
+        <source>Make marks %1 by %2 percent</source>
+        <translation>Zeichenstrom um %2 Prozent %1 machen</translation>
+    </message>
+    <message>
+        <source>Marks %1 by %2 % of a unit (%3)</source>
+        <translation>Zeichenstrom um %2 % der Schrittlänge %1 (%3)</translation>
+    </message>
+    <message>
+        <source>Turned %1 percent so far. Clockwise makes marks longer, back makes them shorter.</source>
+        <translation>Bisher um %1 Prozent gedreht. Im Uhrzeigersinn wird der Zeichenstrom länger, zurück kürzer.</translation>
+    </message>
+    <message>
+        <source>marks shorter</source>
+        <translation>kürzer</translation>
+    </message>
+    <message>
+        <source>marks longer</source>
+        <translation>länger</translation>
+    </message>
+    <message>
+        <source>List of findings</source>
+        <translation>Liste der Befunde</translation>
+    </message>
+    <message>
+        <source>%1 % sure</source>
+        <translation>%1 % sicher</translation>
+    </message>
+    <message>
+        <source>Gears: </source>
+        <translation>Räder: </translation>
+    </message>
+    <message>
+        <source>Look at: </source>
+        <translation>Ansehen: </translation>
+    </message>
+    <message>
+        <source>Confirm: </source>
+        <translation>Bestätigen: </translation>
+    </message>
+    <message>
+        <source>No cause has been looked for.</source>
+        <translation>Nach einer Ursache wurde nicht gesucht.</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Hazardous loop voltage. Unplug before tools go in.</source>
+        <translation>Gefährliche Spannung. Erst Netzstecker ziehen.</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>The machine card: motor, gears, and what they make of the speed (Ctrl+K)</source>
+        <translation>Die Maschinenkarte: Motor, Räder und was sie aus der Geschwindigkeit machen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Machine card</source>
+        <translation>Maschinenkarte</translation>
+    </message>
+    <message>
+        <source>Nothing stands out.</source>
+        <translation>Nichts fällt auf.</translation>
+    </message>
+    <message>
+        <source>worst first</source>
+        <translation>schlimmster zuerst</translation>
+    </message>
+    <message>
+        <source>dashed, ◇: before, </source>
+        <translation>gestrichelt, ◇: vorher, </translation>
+    </message>
+    <message>
+        <source>instant</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>Instants</source>
+        <translation>Übergänge</translation>
+    </message>
+    <message>
+        <source>percent of a unit, late positive</source>
+        <translation>Prozent der Schrittlänge, zu spät positiv</translation>
+    </message>
+    <message>
+        <source>%1 %2 mean %3</source>
+        <translation>%1 %2 Mittel %3</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation>Linienstrom</translation>
+    </message>
+    <message>
+        <source>tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>verkehrt</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>aufrecht</translation>
+    </message>
+    <message>
+        <source>coupling %1 Hz</source>
+        <translation>Kopplung %1 Hz</translation>
+    </message>
+    <message>
+        <source>noise %1 dB</source>
+        <translation>Rauschen %1 dB</translation>
+    </message>
+    <message>
+        <source>hum %1 %</source>
+        <translation>Brumm %1 %</translation>
+    </message>
+    <message>
+        <source>Input level</source>
+        <translation>Eingangspegel</translation>
+    </message>
+    <message>
+        <source>clipping</source>
+        <translation>übersteuert</translation>
+    </message>
+    <message>
+        <source>no level</source>
+        <translation>kein Pegel</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Lücke</translation>
+    </message>
+    <message>
+        <source>gaps</source>
+        <translation>Lücken</translation>
+    </message>
+    <message>
+        <source>, %1 samples lost</source>
+        <translation>, %1 Abtastwerte verloren</translation>
+    </message>
+    <message>
+        <source>level %1</source>
+        <translation>Schritt %1</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>nowhere: some level would misread</source>
+        <translation>nirgends: ein Schritt würde falsch gelesen</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 bis %2 %</translation>
+    </message>
+    <message>
+        <source>the start</source>
+        <translation>Anlauf</translation>
+    </message>
+    <message>
+        <source>the stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>%1 %2 %: level %3 of %4 reads as %5</source>
+        <translation>%1 %2 %: Schritt %3 von %4 gälte als %5</translation>
+    </message>
+    <message>
+        <source>Where a receiver may sample</source>
+        <translation>Abtastbereich</translation>
+    </message>
+    <message>
+        <source>percent of each level, ideal receiver</source>
+        <translation>Prozent jedes Schritts</translation>
+    </message>
+    <message>
+        <source>% of level</source>
+        <translation>% des Schritts</translation>
+    </message>
+    <message>
+        <source>A receiver may sample from %1 to %2 percent of each level; %3; %4</source>
+        <translation>Ein Empfänger darf von %1 bis %2 Prozent jedes Schritts abtasten; %3; %4</translation>
+    </message>
+    <message>
+        <source>: no reading. </source>
+        <translation>: kein Messwert. </translation>
+    </message>
+    <message>
+        <source>Shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Scatter (fortuitous)</source>
+        <translation>Streuung (regellos)</translation>
+    </message>
+    <message>
+        <source>Framing errors</source>
+        <translation>ohne Sperrschritt</translation>
+    </message>
+    <message>
+        <source>The unit against its nominal length: motor, governor, gears, mains frequency.</source>
+        <translation>Die Schrittlänge gegen ihren Nennwert: Motor, Regler, Räder, Netzfrequenz.</translation>
+    </message>
+    <message>
+        <source>Characters a minute while the tape runs without pause: main shaft and clutch.</source>
+        <translation>Zeichen je Minute, während der Streifen ohne Pause läuft: Hauptwelle und Kupplung.</translation>
+    </message>
+    <message>
+        <source>Length of the stop in units: rest of the main cam, clutch and its latch.</source>
+        <translation>Länge des Sperrschritts in Schrittlängen: Rast des Hauptnockens, Kupplung und ihre Klinke.</translation>
+    </message>
+    <message>
+        <source>Marks too long (+) or too short (-): the contact, its gap and its eccentric.</source>
+        <translation>Zeichenstrom zu lang (+) oder zu kurz (-): der Kontakt, sein Abstand und sein Exzenter.</translation>
+    </message>
+    <message>
+        <source>Ends of marks late (+) or early (-): cam flanks, levers, return spring.</source>
+        <translation>Zeichenstrom endet zu spät (+) oder zu früh (-): Nockenflanken, Hebel, Rückholfeder.</translation>
+    </message>
+    <message>
+        <source>Largest displacement against the nominal speed: what a receiver has to stand.</source>
+        <translation>Größte Abweichung gegen die Nenngeschwindigkeit: was ein Empfänger aushalten muss.</translation>
+    </message>
+    <message>
+        <source>Largest displacement after the speed is taken out: contacts, cams, levers.</source>
+        <translation>Größte Abweichung ohne den Geschwindigkeitsfehler: Kontakte, Nocken, Hebel.</translation>
+    </message>
+    <message>
+        <source>What is random: worn or dirty contacts, loose pivots, noise.</source>
+        <translation>Was regellos ist: abgenutzte oder schmutzige Kontakte, lose Gelenke, Rauschen.</translation>
+    </message>
+    <message>
+        <source>Part of a unit in which a receiver reads every element rightly; 50 is the middle.</source>
+        <translation>Teil der Schrittlänge, in dem ein Empfänger jeden Schritt richtig liest; 50 ist die Mitte.</translation>
+    </message>
+    <message>
+        <source>Characters whose stop is not at mark: wrong speed, lost elements, a broken signal.</source>
+        <translation>Zeichen, deren Sperrschritt kein Zeichenstrom ist: falsche Geschwindigkeit, verlorene Schritte, gestörtes Signal.</translation>
+    </message>
+    <message>
+        <source>, limit </source>
+        <translation>, Grenze </translation>
+    </message>
+    <message>
+        <source>? %1 more</source>
+        <translation>? noch %1</translation>
+    </message>
+    <message>
+        <source>? at the limit</source>
+        <translation>? an der Grenze</translation>
+    </message>
+    <message>
+        <source>Bd</source>
+        <translation>Bd</translation>
+    </message>
+    <message>
+        <source>% rms</source>
+        <translation>% eff.</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>± covers 95 of 100</source>
+        <translation>± gilt für 95 von 100</translation>
+    </message>
+    <message>
+        <source>Why a reading is missing</source>
+        <translation>Warum ein Messwert fehlt</translation>
+    </message>
+    <message>
+        <source>level %1 %2</source>
+        <translation>Schritt %1 %2</translation>
+    </message>
+    <message>
+        <source>not felt</source>
+        <translation>nicht gefühlt</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>gefüllt</translation>
+    </message>
+    <message>
+        <source>, no stop</source>
+        <translation>, kein Sperrschritt</translation>
+    </message>
+    <message>
+        <source>, wrong: </source>
+        <translation>, falsch: </translation>
+    </message>
+    <message>
+        <source>. On tape printed six behind its holes</source>
+        <translation>. Auf einem Streifen, der sechs hinter den Löchern druckt,</translation>
+    </message>
+    <message>
+        <source> its holes stand beside the print &quot;%1&quot;</source>
+        <translation> stehen seine Löcher neben dem Druck „%1“</translation>
+    </message>
+    <message>
+        <source> its holes stand beside the print of the sixth character before</source>
+        <translation> stehen seine Löcher neben dem Druck des sechsten Zeichens davor</translation>
+    </message>
+    <message>
+        <source>, its own print beside the holes of &quot;%1&quot;.</source>
+        <translation>, sein eigener Druck neben den Löchern von „%1“.</translation>
+    </message>
+    <message>
+        <source>, its own print six characters on.</source>
+        <translation>, sein eigener Druck sechs Zeichen weiter.</translation>
+    </message>
+    <message>
+        <source> without a stop</source>
+        <translation> ohne Sperrschritt</translation>
+    </message>
+    <message>
+        <source>The last characters: </source>
+        <translation>Die letzten Zeichen: </translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>%1 without a stop</source>
+        <translation>%1 ohne Sperrschritt</translation>
+    </message>
+    <message>
+        <source>%1 wrong</source>
+        <translation>%1 falsch</translation>
+    </message>
+    <message>
+        <source> on this tape: ○ hole not felt, ✕ hole too many</source>
+        <translation>: ○ Loch nicht gefühlt, ✕ Loch zu viel</translation>
+    </message>
+    <message>
+        <source>%1, %2, boxed ✕</source>
+        <translation>%1, %2, im Kasten ✕</translation>
+    </message>
+    <message>
+        <source>, every one with its stop</source>
+        <translation>, jedes mit Sperrschritt</translation>
+    </message>
+    <message>
+        <source>no framing errors</source>
+        <translation>alle mit Sperrschritt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>in limits</source>
+        <translation>in den Grenzen</translation>
+    </message>
+    <message>
+        <source>marks too long</source>
+        <translation>Zeichenstrom zu lang</translation>
+    </message>
+    <message>
+        <source>marks too short</source>
+        <translation>Zeichenstrom zu kurz</translation>
+    </message>
+    <message>
+        <source>: make them shorter</source>
+        <translation>: kürzen</translation>
+    </message>
+    <message>
+        <source>: make them longer</source>
+        <translation>: verlängern</translation>
+    </message>
+    <message>
+        <source>, marks a little long</source>
+        <translation>, ein wenig lang</translation>
+    </message>
+    <message>
+        <source>, marks a little short</source>
+        <translation>, ein wenig kurz</translation>
+    </message>
+    <message>
+        <source>to mark</source>
+        <translation>zum Zeichenstrom</translation>
+    </message>
+    <message>
+        <source>to space</source>
+        <translation>zum Trennstrom</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Anlauf</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>Sperr</translation>
+    </message>
+    <message>
+        <source>No input yet.</source>
+        <translation>Noch kein Eingang.</translation>
+    </message>
+    <message>
+        <source>The input is silent.</source>
+        <translation>Der Eingang ist stumm.</translation>
+    </message>
+    <message>
+        <source>A signal, but no characters in it yet.</source>
+        <translation>Ein Signal, aber noch keine Zeichen darin.</translation>
+    </message>
+    <message>
+        <source>The line rests.</source>
+        <translation>Die Leitung ruht.</translation>
+    </message>
+    <message>
+        <source>Too few characters so far.</source>
+        <translation>Bisher zu wenige Zeichen.</translation>
+    </message>
+    <message>
+        <source>no </source>
+        <translation>keine </translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::AppearanceDialog</name>
+    <message>
+        <source>Language and size</source>
+        <translation>Sprache und Größe</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>as the desktop</source>
+        <translation>wie die Arbeitsumgebung</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Both are taken up when the program starts the next time.</source>
+        <translation>Beides gilt, wenn das Programm das nächste Mal startet.</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>&amp;Size of everything</source>
+        <translation>&amp;Größe von allem</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::BenchLog</name>
+    <message>
+        <source>The frame frozen on %1 had not been kept when the program ended; Shift+Space brings it back.</source>
+        <translation>Das am %1 festgehaltene Bild war beim Ende des Programms nicht aufbewahrt; Umschalt+Leertaste holt es zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::CheckDialog</name>
+    <message>
+        <source>Check in &amp;memory</source>
+        <translation>Im &amp;Speicher prüfen</translation>
+    </message>
+    <message>
+        <source>Check through the &amp;cable</source>
+        <translation>Über das &amp;Kabel prüfen</translation>
+    </message>
+    <message>
+        <source>Self-check</source>
+        <translation>Selbstprüfung</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Sound input</source>
+        <translation>Toneingang</translation>
+    </message>
+    <message>
+        <source>Sound output</source>
+        <translation>Tonausgang</translation>
+    </message>
+    <message>
+        <source>Reference tone</source>
+        <translation>Bezugston</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source> Hz</source>
+        <translation> Hz</translation>
+    </message>
+    <message>
+        <source>In memory: known signals, no sound card. Through the cable: a lead from the sound output to the sound input, nothing else connected to either; take the loop&apos;s lead off first. With the frequency of a reference tone, let it play into the input for 12 s, then put the cable in.</source>
+        <translation>Im Speicher: bekannte Signale, ohne Soundkarte. Über das Kabel: eine Leitung vom Tonausgang zum Toneingang, sonst nichts angeschlossen; vorher die Leitung des Linienstromkreises abziehen. Mit der Frequenz eines Bezugstons: ihn 12 s in den Eingang spielen, dann das Kabel stecken.</translation>
+    </message>
+    <message>
+        <source>&amp;Output</source>
+        <translation>&amp;Ausgang</translation>
+    </message>
+    <message>
+        <source>&amp;Input</source>
+        <translation>&amp;Eingang</translation>
+    </message>
+    <message>
+        <source>&amp;Reference tone</source>
+        <translation>&amp;Bezugston</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>No self-check has been made yet.</source>
+        <translation>Es wurde noch keine Selbstprüfung gemacht.</translation>
+    </message>
+    <message>
+        <source>Known signals are being read in memory…</source>
+        <translation>Bekannte Signale werden im Speicher gelesen …</translation>
+    </message>
+    <message>
+        <source> If it is being listened to, choose the demonstration as input first.</source>
+        <translation> Wird gerade darauf gehört, zuerst die Vorführung als Eingang wählen.</translation>
+    </message>
+    <message>
+        <source>The sound card is being checked…</source>
+        <translation>Die Soundkarte wird geprüft …</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::ClockDialog</name>
+    <message>
+        <source>Let a tone of exactly known frequency play into the input for at least ten seconds, then measure. The trim holds for this card at this sample rate, and is noted with every reading.</source>
+        <translation>Einen Ton genau bekannter Frequenz mindestens zehn Sekunden in den Eingang spielen, dann messen. Der Abgleich gilt für diese Karte bei dieser Abtastrate und wird mit jedem Messwert vermerkt.</translation>
+    </message>
+    <message>
+        <source>Clock trim</source>
+        <translation>Taktabgleich</translation>
+    </message>
+    <message>
+        <source> parts in a million</source>
+        <translation> Millionstel</translation>
+    </message>
+    <message>
+        <source>The card&apos;s clock is fast by</source>
+        <translation>Der Takt der Karte geht vor um</translation>
+    </message>
+    <message>
+        <source> Hz</source>
+        <translation> Hz</translation>
+    </message>
+    <message>
+        <source>Reference tone</source>
+        <translation>Bezugston</translation>
+    </message>
+    <message>
+        <source>&amp;Measure</source>
+        <translation>&amp;Messen</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Verwenden</translation>
+    </message>
+    <message>
+        <source>The card&apos;s clock is &amp;fast by</source>
+        <translation>Der Takt der Karte geht &amp;vor um</translation>
+    </message>
+    <message>
+        <source>Reference &amp;tone</source>
+        <translation>Bezugs&amp;ton</translation>
+    </message>
+    <message>
+        <source>There is no input yet; choose one first.</source>
+        <translation>Es gibt noch keinen Eingang; zuerst einen wählen.</translation>
+    </message>
+    <message>
+        <source>The clock is %1 by %2 ± %3 parts in a million, by %4 s of the tone.</source>
+        <translation>Der Takt geht um %2 ± %3 Millionstel %1, nach %4 s des Tons.</translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>nach</translation>
+    </message>
+    <message>
+        <source>fast</source>
+        <translation>vor</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::Ear</name>
+    <message>
+        <source>The tone is off.</source>
+        <translation>Der Ton ist aus.</translation>
+    </message>
+    <message>
+        <source>By ear on %1: one beat a second for each percent, none at zero; bright is marks too long, deep is marks too short.</source>
+        <translation>Nach Gehör auf %1: eine Schwebung je Sekunde für jedes Prozent, keine bei null; hell heißt Zeichenstrom zu lang, tief heißt zu kurz.</translation>
+    </message>
+    <message>
+        <source>The tone is muted.</source>
+        <translation>Der Ton ist stumm.</translation>
+    </message>
+    <message>
+        <source>The tone is no longer muted.</source>
+        <translation>Der Ton ist nicht mehr stumm.</translation>
+    </message>
+    <message>
+        <source>Volume of the tone %1 %.</source>
+        <translation>Lautstärke des Tons %1 %.</translation>
+    </message>
+    <message>
+        <source>The tone will play on %1.</source>
+        <translation>Der Ton wird auf %1 spielen.</translation>
+    </message>
+    <message>
+        <source>The sound output has gone; the tone is off.</source>
+        <translation>Der Tonausgang ist verschwunden; der Ton ist aus.</translation>
+    </message>
+    <message>
+        <source>The tone is heard in the measured input and spoils the readings: play it on another output, or choose an input that does not record what is played.</source>
+        <translation>Der Ton ist im gemessenen Eingang zu hören und verdirbt die Messwerte: auf einem anderen Ausgang spielen, oder einen Eingang wählen, der das Gespielte nicht aufnimmt.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::FirstSteps</name>
+    <message>
+        <source>Enough</source>
+        <translation>Genug</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>To work</source>
+        <translation>An die Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::FrameWindow</name>
+    <message>
+        <source>%1, taken %2</source>
+        <translation>%1, aufgenommen %2</translation>
+    </message>
+    <message>
+        <source>Readings as they were and measured again</source>
+        <translation>Messwerte wie sie waren und neu gemessen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Note %1, at %2 units: %3</source>
+        <translation>Notiz %1, bei %2 Schritten: %3</translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation>wie er war</translation>
+    </message>
+    <message>
+        <source>measured again</source>
+        <translation>neu gemessen</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Measuring the kept sound with this program…</source>
+        <translation>Der aufbewahrte Ton wird mit diesem Programm gemessen …</translation>
+    </message>
+    <message>
+        <source>Measured again from %1 s of kept sound: %2. %3</source>
+        <translation>Neu gemessen aus %1 s aufbewahrtem Ton: %2. %3</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::HelpPages</name>
+    <message>
+        <source>Help page</source>
+        <translation>Hilfeseite</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::HelpWindow</name>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Connecting a loop</source>
+        <translation>Linienstrom anschließen</translation>
+    </message>
+    <message>
+        <source>Speed and unit</source>
+        <translation>Geschwindigkeit, Schrittlänge</translation>
+    </message>
+    <message>
+        <source>Bias</source>
+        <translation>Einseitige Verzerrung</translation>
+    </message>
+    <message>
+        <source>End distortion</source>
+        <translation>Endverzerrung</translation>
+    </message>
+    <message>
+        <source>Start-stop, gross</source>
+        <translation>Start-Stopp, gesamt</translation>
+    </message>
+    <message>
+        <source>Start-stop, synchronous</source>
+        <translation>Start-Stopp, synchron</translation>
+    </message>
+    <message>
+        <source>Displacement by instant</source>
+        <translation>Abweichung je Übergang</translation>
+    </message>
+    <message>
+        <source>Characteristic</source>
+        <translation>charakteristisch</translation>
+    </message>
+    <message>
+        <source>Cyclic</source>
+        <translation>Periodisch</translation>
+    </message>
+    <message>
+        <source>Scatter (fortuitous)</source>
+        <translation>Streuung (regellos)</translation>
+    </message>
+    <message>
+        <source>Shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>Receiving margin</source>
+        <translation>Empfangsspielraum</translation>
+    </message>
+    <message>
+        <source>Contact bounce</source>
+        <translation>Kontaktprellen</translation>
+    </message>
+    <message>
+        <source>Glossary</source>
+        <translation>Begriffe</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Contents of the help</source>
+        <translation>Inhalt der Hilfe</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::KeysHelp</name>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>List of keys</source>
+        <translation>Liste der Tasten</translation>
+    </message>
+    <message>
+        <source>Caution: the signal loop is hazardous live, and its current limit does not make it safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. Local codes and licensed practice come first.</source>
+        <translation>Vorsicht: Der Linienstromkreis führt gefährliche Spannung, und seine Strombegrenzung macht ihn nicht sicher. Zwischen Linienstromkreis und Soundkarte galvanisch trennen, und den Netzstecker ziehen, bevor Hände oder Werkzeug hineingehen. Örtliche Vorschriften und das Fachhandwerk gehen vor.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::LimitsDialog</name>
+    <message>
+        <source>&amp;Bias</source>
+        <translation>&amp;Einseitige Verzerrung</translation>
+    </message>
+    <message>
+        <source>&amp;End distortion</source>
+        <translation>E&amp;ndverzerrung</translation>
+    </message>
+    <message>
+        <source>Start-stop, &amp;gross</source>
+        <translation>Start-Stopp, &amp;gesamt</translation>
+    </message>
+    <message>
+        <source>Start-stop, &amp;synchronous</source>
+        <translation>Start-Stopp, &amp;synchron</translation>
+    </message>
+    <message>
+        <source>S&amp;peed error</source>
+        <translation>Ges&amp;chwindigkeitsfehler</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as my own</source>
+        <translation>Als &amp;eigene behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>Ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Set of limits</source>
+        <translation>Satz von Grenzen</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Se&amp;t</source>
+        <translation>Sat&amp;z</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>T&amp;itle</source>
+        <translation>T&amp;itel</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Verwenden</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Changed: a title of its own keeps it as a set of yours.</source>
+        <translation>Geändert: Unter einem eigenen Titel wird es als eigener Satz behalten.</translation>
+    </message>
+    <message>
+        <source>Kept as your own.</source>
+        <translation>Als eigene behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::LogbookWindow</name>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>Search machines, visits and notes (Ctrl+F)</source>
+        <translation>Maschinen, Besuche und Notizen suchen (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suche</translation>
+    </message>
+    <message>
+        <source>since 2026-01-31</source>
+        <translation>seit 2026-01-31</translation>
+    </message>
+    <message>
+        <source>until 2026-12-31</source>
+        <translation>bis 2026-12-31</translation>
+    </message>
+    <message>
+        <source>Since this day</source>
+        <translation>Seit diesem Tag</translation>
+    </message>
+    <message>
+        <source>Until this day</source>
+        <translation>Bis zu diesem Tag</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>any finding</source>
+        <translation>jeder Befund</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>Visits and their frames</source>
+        <translation>Besuche und ihre Bilder</translation>
+    </message>
+    <message>
+        <source>visit, frame</source>
+        <translation>Besuch, Bild</translation>
+    </message>
+    <message>
+        <source>bias %</source>
+        <translation>einseitig %</translation>
+    </message>
+    <message>
+        <source>gross %</source>
+        <translation>gesamt %</translation>
+    </message>
+    <message>
+        <source>speed %</source>
+        <translation>Geschw. %</translation>
+    </message>
+    <message>
+        <source>judged</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Words of the visit</source>
+        <translation>Worte zum Besuch</translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Gesichert.</translation>
+    </message>
+    <message>
+        <source>To the search</source>
+        <translation>Zur Suche</translation>
+    </message>
+    <message>
+        <source>Open frame</source>
+        <translation>Bild öffnen</translation>
+    </message>
+    <message>
+        <source>Open the chosen frame as it was, and measure it again</source>
+        <translation>Das gewählte Bild öffnen, wie es war, und neu messen</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>The chosen frame shows the machine before the repair</source>
+        <translation>Das gewählte Bild zeigt die Maschine vor der Instandsetzung</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>The chosen frame shows the machine after the repair</source>
+        <translation>Das gewählte Bild zeigt die Maschine nach der Instandsetzung</translation>
+    </message>
+    <message>
+        <source>Report…</source>
+        <translation>Bericht …</translation>
+    </message>
+    <message>
+        <source>Write the report of the chosen visit, PNG or PDF</source>
+        <translation>Den Bericht des gewählten Besuchs schreiben, PNG oder PDF</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Ausgeben …</translation>
+    </message>
+    <message>
+        <source>Export the chosen visit: archive, CSV or JSON</source>
+        <translation>Den gewählten Besuch ausgeben: Archiv, CSV oder JSON</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Einlesen …</translation>
+    </message>
+    <message>
+        <source>Take in the archive of a visit</source>
+        <translation>Das Archiv eines Besuchs einlesen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>List the keys of this window</source>
+        <translation>Die Tasten dieses Fensters auflisten</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close the logbook; what was typed is saved</source>
+        <translation>Das Logbuch schließen; Getipptes ist gesichert</translation>
+    </message>
+    <message>
+        <source>Choose a frame first.</source>
+        <translation>Zuerst ein Bild wählen.</translation>
+    </message>
+    <message>
+        <source>PDF, A4 (*.pdf)</source>
+        <translation>PDF, A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PNG, A4 (*.png)</source>
+        <translation>PNG, A4 (*.png)</translation>
+    </message>
+    <message>
+        <source>PDF, Letter (*.pdf)</source>
+        <translation>PDF, Letter (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PNG, Letter (*.png)</source>
+        <translation>PNG, Letter (*.png)</translation>
+    </message>
+    <message>
+        <source>Write the report of the visit to</source>
+        <translation>Bericht des Besuchs schreiben nach</translation>
+    </message>
+    <message>
+        <source>The report is in %1.</source>
+        <translation>Der Bericht ist in %1.</translation>
+    </message>
+    <message>
+        <source>Choose a visit first.</source>
+        <translation>Zuerst einen Besuch wählen.</translation>
+    </message>
+    <message>
+        <source>Export the visit to</source>
+        <translation>Besuch ausgeben nach</translation>
+    </message>
+    <message>
+        <source>The whole visit (*.zip);;Readings as a table (*.csv);;Readings as JSON (*.json)</source>
+        <translation>Der ganze Besuch (*.zip);;Messwerte als Tabelle (*.csv);;Messwerte als JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>The visit is in %1.</source>
+        <translation>Der Besuch ist in %1.</translation>
+    </message>
+    <message>
+        <source>Archives of visits (*.zip);;All files (*)</source>
+        <translation>Archive von Besuchen (*.zip);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 new frames of %2; %3 were here already.</source>
+        <translation>%1 neue Bilder von %2; %3 waren schon hier.</translation>
+    </message>
+    <message>
+        <source>On a frame: open it</source>
+        <translation>Auf einem Bild: es öffnen</translation>
+    </message>
+    <message>
+        <source>From the machines to the visits and their words</source>
+        <translation>Von den Maschinen zu den Besuchen und ihren Worten</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>OUT</source>
+        <translation>AUS</translation>
+    </message>
+    <message>
+        <source>  repaired</source>
+        <translation>  instand gesetzt</translation>
+    </message>
+    <message>
+        <source>  open</source>
+        <translation>  offen</translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation>Besuch</translation>
+    </message>
+    <message>
+        <source>visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
+        <source>frames</source>
+        <translation>Bilder</translation>
+    </message>
+    <message>
+        <source>, last </source>
+        <translation>, zuletzt </translation>
+    </message>
+    <message>
+        <source>The logbook is empty; K in the bench window keeps what it shows.</source>
+        <translation>Das Logbuch ist leer; K im Messfenster behält, was es zeigt.</translation>
+    </message>
+    <message>
+        <source>Nothing in the logbook fits.</source>
+        <translation>Nichts im Logbuch passt.</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2 frames are shown; narrow the search for others.</source>
+        <translation>Die neuesten %1 von %2 Bildern sind gezeigt; für andere die Suche einengen.</translation>
+    </message>
+    <message>
+        <source>%1 in %2. Enter opens a frame, F1 lists the keys.</source>
+        <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 listet die Tasten.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::MachineBar</name>
+    <message>
+        <source>automatic</source>
+        <translation>auto</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>What the museum or owner calls it; stands on the report (Ctrl+M)</source>
+        <translation>Wie Museum oder Besitzer sie nennen; steht auf dem Bericht (Strg+M)</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>What the combinations stand for (Ctrl+E)</source>
+        <translation>Wofür die Kombinationen stehen (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Speed, baud</source>
+        <translation>Geschw., Bd</translation>
+    </message>
+    <message>
+        <source>Nominal speed; type any from 20 to 200 (Ctrl+B)</source>
+        <translation>Nenn-Schrittgeschwindigkeit; jede von 20 bis 200 (Strg+B)</translation>
+    </message>
+    <message>
+        <source>Stop, units</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>Nominal length of the stop; type any from 1 to 2.5 (Ctrl+T)</source>
+        <translation>Nennlänge des Sperrschritts; jede von 1 bis 2,5 (Strg+T)</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Readings cover the last so many characters (W)</source>
+        <translation>Die Messwerte gelten für die letzten so vielen Zeichen (W)</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>The speed must be a number of baud, or automatic.</source>
+        <translation>Die Geschwindigkeit muss eine Zahl in Baud sein, oder auto.</translation>
+    </message>
+    <message>
+        <source>The stop must be a number of units, or automatic.</source>
+        <translation>Der Sperrschritt muss eine Zahl von Schrittlängen sein, oder auto.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::MachineCardDialog</name>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Netz</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>Motor</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>turns a minute</source>
+        <translation>Umdrehungen je Minute</translation>
+    </message>
+    <message>
+        <source>Teeth of the gear on the motor</source>
+        <translation>Zähne des Rads am Motor</translation>
+    </message>
+    <message>
+        <source>Teeth of the gear on the transmitting shaft</source>
+        <translation>Zähne des Rads an der Sendewelle</translation>
+    </message>
+    <message>
+        <source>Turns of the transmitting shaft</source>
+        <translation>Umdrehungen der Sendewelle</translation>
+    </message>
+    <message>
+        <source>turns a character</source>
+        <translation>Umdrehungen je Zeichen</translation>
+    </message>
+    <message>
+        <source>Machine card</source>
+        <translation>Maschinenkarte</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Kind of motor</source>
+        <translation>Art des Motors</translation>
+    </message>
+    <message>
+        <source>synchronous</source>
+        <translation>synchron</translation>
+    </message>
+    <message>
+        <source>governed</source>
+        <translation>geregelt</translation>
+    </message>
+    <message>
+        <source>teeth on the motor, on the transmitting shaft</source>
+        <translation>Zähne am Motor, an der Sendewelle</translation>
+    </message>
+    <message>
+        <source>&amp;Card</source>
+        <translation>&amp;Karte</translation>
+    </message>
+    <message>
+        <source>&amp;Title</source>
+        <translation>&amp;Titel</translation>
+    </message>
+    <message>
+        <source>C&amp;ode</source>
+        <translation>C&amp;ode</translation>
+    </message>
+    <message>
+        <source>&amp;Speed</source>
+        <translation>&amp;Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Sto&amp;p</source>
+        <translation>S&amp;perrschritt</translation>
+    </message>
+    <message>
+        <source>&amp;Motor</source>
+        <translation>&amp;Motor</translation>
+    </message>
+    <message>
+        <source>M&amp;ains</source>
+        <translation>&amp;Netz</translation>
+    </message>
+    <message>
+        <source>Motor t&amp;urns</source>
+        <translation>Moto&amp;rdrehzahl</translation>
+    </message>
+    <message>
+        <source>&amp;Gears</source>
+        <translation>R&amp;äder</translation>
+    </message>
+    <message>
+        <source>S&amp;haft</source>
+        <translation>&amp;Welle</translation>
+    </message>
+    <message>
+        <source>&amp;Use this card</source>
+        <translation>Diese Karte &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as my own</source>
+        <translation>Als &amp;eigene behalten</translation>
+    </message>
+    <message>
+        <source>&amp;No card</source>
+        <translation>K&amp;eine Karte</translation>
+    </message>
+    <message>
+        <source>Motor and gears make %1 baud.</source>
+        <translation>Motor und Räder ergeben %1 Baud.</translation>
+    </message>
+    <message>
+        <source>Kept in %1.</source>
+        <translation>Aufbewahrt in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::MachineHistory</name>
+    <message>
+        <source>Bias, distortion and speed over the visits</source>
+        <translation>Einseitige Verzerrung, Verzerrung und Geschwindigkeit über die Besuche</translation>
+    </message>
+    <message>
+        <source>repaired</source>
+        <translation>instand gesetzt</translation>
+    </message>
+    <message>
+        <source>bias %</source>
+        <translation>einseitig %</translation>
+    </message>
+    <message>
+        <source>gross %</source>
+        <translation>gesamt %</translation>
+    </message>
+    <message>
+        <source>speed %</source>
+        <translation>Geschw. %</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::MainWindow</name>
+    <message>
+        <source>The signal seems to be on the %1 side; choose that side under Input.</source>
+        <translation>Das Signal scheint auf der %1 Seite zu sein; diese Seite unter Eingang wählen.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>linken</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechten</translation>
+    </message>
+    <message>
+        <source>Part of the input was lost and the framing began anew; close other programs that use the sound card.</source>
+        <translation>Ein Teil des Eingangs ging verloren, und die Zeichensuche begann neu; andere Programme schließen, die die Soundkarte nutzen.</translation>
+    </message>
+    <message>
+        <source>Frozen %1</source>
+        <translation>Festgehalten %1</translation>
+    </message>
+    <message>
+        <source> · live bias now %1</source>
+        <translation> · Verzerrung jetzt %1</translation>
+    </message>
+    <message>
+        <source>, character %1</source>
+        <translation>, Zeichen %1</translation>
+    </message>
+    <message>
+        <source> · space lets go</source>
+        <translation> · Leertaste lässt los</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>On the grid: an older or a newer character</source>
+        <translation>Auf dem Raster: ein älteres oder neueres Zeichen</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>On the grid: show or hide the two cursors</source>
+        <translation>Auf dem Raster: die beiden Messmarken zeigen oder verbergen</translation>
+    </message>
+    <message>
+        <source>Shift+Left, Shift+Right</source>
+        <translation>Umschalt+Links, Umschalt+Rechts</translation>
+    </message>
+    <message>
+        <source>On the grid: move cursor A</source>
+        <translation>Auf dem Raster: Messmarke A bewegen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Left, Ctrl+Right</source>
+        <translation>Strg+Links, Strg+Rechts</translation>
+    </message>
+    <message>
+        <source>On the grid: move cursor B</source>
+        <translation>Auf dem Raster: Messmarke B bewegen</translation>
+    </message>
+    <message>
+        <source>+, -, Home</source>
+        <translation>+, -, Pos1</translation>
+    </message>
+    <message>
+        <source>On the grid: closer, farther, the whole character</source>
+        <translation>Auf dem Raster: näher, weiter, das ganze Zeichen</translation>
+    </message>
+    <message>
+        <source>On the eccentric: turn it a little; with Shift a lot</source>
+        <translation>Auf dem Exzenter: ein wenig drehen; mit Umschalt viel</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>On the findings: choose one</source>
+        <translation>Auf den Befunden: einen wählen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>On a button: press it</source>
+        <translation>Auf einem Knopf: ihn drücken</translation>
+    </message>
+    <message>
+        <source>Freeze</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>Freeze the display, or let it go; measuring goes on</source>
+        <translation>Die Anzeige festhalten oder loslassen; die Messung läuft weiter</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Bring back the frame that was let go, with its notes</source>
+        <translation>Das losgelassene Bild mit seinen Notizen zurückholen</translation>
+    </message>
+    <message>
+        <source>There is no earlier frame; the space bar freezes one.</source>
+        <translation>Es gibt kein früheres Bild; die Leertaste hält eines fest.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Write a note at the cursor on the frozen frame</source>
+        <translation>Eine Notiz an die Messmarke des festgehaltenen Bildes schreiben</translation>
+    </message>
+    <message>
+        <source>Next note</source>
+        <translation>Nächste Notiz</translation>
+    </message>
+    <message>
+        <source>Open the next note to change or delete it</source>
+        <translation>Die nächste Notiz zum Ändern oder Löschen öffnen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Write the report page of this moment</source>
+        <translation>Die Berichtsseite dieses Augenblicks schreiben</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Choose what to listen to</source>
+        <translation>Wählen, worauf gehört wird</translation>
+    </message>
+    <message>
+        <source>Demonstration</source>
+        <translation>Vorführung</translation>
+    </message>
+    <message>
+        <source>Play the demonstration from its beginning</source>
+        <translation>Die Vorführung von Anfang an spielen</translation>
+    </message>
+    <message>
+        <source>Recording</source>
+        <translation>Aufnahme</translation>
+    </message>
+    <message>
+        <source>Open a recording</source>
+        <translation>Eine Aufnahme öffnen</translation>
+    </message>
+    <message>
+        <source>Scenario</source>
+        <translation>Szenario</translation>
+    </message>
+    <message>
+        <source>Open a scenario file</source>
+        <translation>Eine Szenariodatei öffnen</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Neu suchen</translation>
+    </message>
+    <message>
+        <source>Look for sound inputs again</source>
+        <translation>Toneingänge neu suchen</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>To the machine&apos;s name</source>
+        <translation>Zum Namen der Maschine</translation>
+    </message>
+    <message>
+        <source>Machine card</source>
+        <translation>Maschinenkarte</translation>
+    </message>
+    <message>
+        <source>Motor and gears of the machine, and what they make of the speed</source>
+        <translation>Motor und Räder der Maschine, und welche Geschwindigkeit sie ergeben</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>To the code</source>
+        <translation>Zum Code</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>To the speed</source>
+        <translation>Zur Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>To the stop</source>
+        <translation>Zum Sperrschritt</translation>
+    </message>
+    <message>
+        <source>Longer window</source>
+        <translation>Längeres Fenster</translation>
+    </message>
+    <message>
+        <source>Next longer window of characters, then from the shortest</source>
+        <translation>Nächstlängeres Fenster von Zeichen, dann vom kürzesten an</translation>
+    </message>
+    <message>
+        <source>Shorter window</source>
+        <translation>Kürzeres Fenster</translation>
+    </message>
+    <message>
+        <source>Next shorter window of characters</source>
+        <translation>Nächstkürzeres Fenster von Zeichen</translation>
+    </message>
+    <message>
+        <source>Longer</source>
+        <translation>Länger</translation>
+    </message>
+    <message>
+        <source>Turn the simulated eccentric a little: marks longer</source>
+        <translation>Den simulierten Exzenter wenig drehen: Zeichenstrom länger</translation>
+    </message>
+    <message>
+        <source>Shorter</source>
+        <translation>Kürzer</translation>
+    </message>
+    <message>
+        <source>Turn the simulated eccentric a little: marks shorter</source>
+        <translation>Den simulierten Exzenter wenig drehen: Zeichenstrom kürzer</translation>
+    </message>
+    <message>
+        <source>Much longer</source>
+        <translation>Viel länger</translation>
+    </message>
+    <message>
+        <source>Turn the simulated eccentric a lot: marks longer</source>
+        <translation>Den simulierten Exzenter viel drehen: Zeichenstrom länger</translation>
+    </message>
+    <message>
+        <source>Much shorter</source>
+        <translation>Viel kürzer</translation>
+    </message>
+    <message>
+        <source>Turn the simulated eccentric a lot: marks shorter</source>
+        <translation>Den simulierten Exzenter viel drehen: Zeichenstrom kürzer</translation>
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation>Raster</translation>
+    </message>
+    <message>
+        <source>To the grid</source>
+        <translation>Zum Raster</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Choose the next finding; what it rests on is picked out on grid, plot and tape</source>
+        <translation>Den nächsten Befund wählen; worauf er beruht, ist auf Raster, Darstellung und Streifen hervorgehoben</translation>
+    </message>
+    <message>
+        <source>Peaks</source>
+        <translation>Spitzen</translation>
+    </message>
+    <message>
+        <source>Forget the held peaks of the gauge</source>
+        <translation>Die gehaltenen Spitzen der Anzeige vergessen</translation>
+    </message>
+    <message>
+        <source>Gauge only</source>
+        <translation>Nur Anzeige</translation>
+    </message>
+    <message>
+        <source>The gauge alone, to be read across the bench</source>
+        <translation>Nur die Anzeige, über die Werkbank lesbar</translation>
+    </message>
+    <message>
+        <source>The gauge alone; G or Escape brings the other panels back.</source>
+        <translation>Nur die Anzeige; G oder Esc bringt die anderen Felder zurück.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Leave the gauge-only view, or clear the message</source>
+        <translation>Die Nur-Anzeige-Ansicht verlassen oder die Meldung löschen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>List all keys</source>
+        <translation>Alle Tasten auflisten</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>Mark as before</source>
+        <translation>Als „vorher“ merken</translation>
+    </message>
+    <message>
+        <source>Mark this moment as &quot;before&quot;, to hold what follows against it</source>
+        <translation>Diesen Augenblick als „vorher“ merken, um Folgendes daran zu messen</translation>
+    </message>
+    <message>
+        <source>Forget before</source>
+        <translation>„Vorher“ vergessen</translation>
+    </message>
+    <message>
+        <source>Forget the moment marked as &quot;before&quot;</source>
+        <translation>Den als „vorher“ gemerkten Augenblick vergessen</translation>
+    </message>
+    <message>
+        <source>Receiving margin</source>
+        <translation>Empfangsspielraum</translation>
+    </message>
+    <message>
+        <source>Where a receiver may sample, in the place of the displacement</source>
+        <translation>Wo ein Empfänger abtasten darf, anstelle der Abweichung</translation>
+    </message>
+    <message>
+        <source>There is no reading yet that could be marked as &quot;before&quot;.</source>
+        <translation>Es gibt noch keinen Messwert, der als „vorher“ zu merken wäre.</translation>
+    </message>
+    <message>
+        <source>Marked as &quot;before&quot;; it stays as the dashed reference and on reports until Shift+B.</source>
+        <translation>Als „vorher“ gemerkt; es bleibt gestrichelt als Bezug und auf Berichten bis Umschalt+B.</translation>
+    </message>
+    <message>
+        <source>No moment is marked as &quot;before&quot;; B marks one.</source>
+        <translation>Kein Augenblick ist als „vorher“ gemerkt; B merkt einen.</translation>
+    </message>
+    <message>
+        <source>The moment marked as &quot;before&quot; is forgotten.</source>
+        <translation>Der als „vorher“ gemerkte Augenblick ist vergessen.</translation>
+    </message>
+    <message>
+        <source>Language and size</source>
+        <translation>Sprache und Größe</translation>
+    </message>
+    <message>
+        <source>Language and size of the window</source>
+        <translation>Sprache und Größe des Fensters</translation>
+    </message>
+    <message>
+        <source>Language and size are taken up when the program starts the next time.</source>
+        <translation>Sprache und Größe gelten, wenn das Programm das nächste Mal startet.</translation>
+    </message>
+    <message>
+        <source>By ear</source>
+        <translation>Nach Gehör</translation>
+    </message>
+    <message>
+        <source>Hear the bias as beats, or be silent</source>
+        <translation>Die einseitige Verzerrung als Schwebung hören, oder still sein</translation>
+    </message>
+    <message>
+        <source>Tone output</source>
+        <translation>Ausgang des Tons</translation>
+    </message>
+    <message>
+        <source>Choose where the tone plays</source>
+        <translation>Wählen, wo der Ton spielt</translation>
+    </message>
+    <message>
+        <source>Tone louder</source>
+        <translation>Ton lauter</translation>
+    </message>
+    <message>
+        <source>The tone louder</source>
+        <translation>Den Ton lauter</translation>
+    </message>
+    <message>
+        <source>Tone softer</source>
+        <translation>Ton leiser</translation>
+    </message>
+    <message>
+        <source>The tone softer</source>
+        <translation>Den Ton leiser</translation>
+    </message>
+    <message>
+        <source>Mute</source>
+        <translation>Stumm</translation>
+    </message>
+    <message>
+        <source>Mute the tone, or no longer</source>
+        <translation>Den Ton stumm schalten, oder nicht mehr</translation>
+    </message>
+    <message>
+        <source>No sound output was found.</source>
+        <translation>Kein Tonausgang gefunden.</translation>
+    </message>
+    <message>
+        <source>The tone plays on</source>
+        <translation>Der Ton spielt auf</translation>
+    </message>
+    <message>
+        <source>, the system&apos;s choice</source>
+        <translation>, die Wahl des Systems</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Help: every reading explained, how to connect a loop, a glossary</source>
+        <translation>Hilfe: jeder Messwert erklärt, Anschluss eines Linienstromkreises, Begriffe</translation>
+    </message>
+    <message>
+        <source>Connecting</source>
+        <translation>Anschließen</translation>
+    </message>
+    <message>
+        <source>How to connect a loop safely</source>
+        <translation>Wie ein Linienstromkreis sicher angeschlossen wird</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>Show the first steps again, on the demonstration</source>
+        <translation>Die ersten Schritte noch einmal zeigen, an der Vorführung</translation>
+    </message>
+    <message>
+        <source>Forget settings</source>
+        <translation>Einstellungen vergessen</translation>
+    </message>
+    <message>
+        <source>Forget all settings and begin with the usual ones</source>
+        <translation>Alle Einstellungen vergessen und mit den üblichen beginnen</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;What you see:&lt;/b&gt; each character the simulated sender sends, over the grid of ideal units. An edge that comes early or late carries a flag.</source>
+        <translation>&lt;b&gt;Was zu sehen ist:&lt;/b&gt; jedes Zeichen des simulierten Senders über dem Raster idealer Schrittlängen. Eine Flanke, die zu früh oder zu spät kommt, trägt eine Fahne.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys comma and full stop.</source>
+        <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten Komma und Punkt.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Watch that:&lt;/b&gt; the bias. At zero the marks are as long as the spaces. F1 explains every reading and how to connect a real loop.</source>
+        <translation>&lt;b&gt;Dort hinsehen:&lt;/b&gt; die einseitige Verzerrung. Bei null ist der Zeichenstrom so lang wie der Trennstrom. F1 erklärt jeden Messwert und den Anschluss eines echten Linienstromkreises.</translation>
+    </message>
+    <message>
+        <source>Forget speed, code, window of characters, limits, sound input, recent files and the place of the window? Logbook and reports stay.</source>
+        <translation>Geschwindigkeit, Code, Fenster, Grenzen, Toneingang, zuletzt geöffnete Dateien und den Platz des Fensters vergessen? Logbuch und Berichte bleiben.</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>All settings are the usual ones again.</source>
+        <translation>Alle Einstellungen sind wieder die üblichen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to freeze yet.</source>
+        <translation>Es gibt noch nichts festzuhalten.</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
+        <source>There is no note on a frozen frame; N writes one.</source>
+        <translation>Auf keinem festgehaltenen Bild ist eine Notiz; N schreibt eine.</translation>
+    </message>
+    <message>
+        <source>Keep the frozen frame, or this moment, in the logbook</source>
+        <translation>Das festgehaltene Bild oder diesen Augenblick im Logbuch behalten</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>Open the logbook: machines, visits, frames</source>
+        <translation>Das Logbuch öffnen: Maschinen, Besuche, Bilder</translation>
+    </message>
+    <message>
+        <source>The notes of frame %1 in the logbook were brought up to date.</source>
+        <translation>Die Notizen von Bild %1 im Logbuch wurden erneuert.</translation>
+    </message>
+    <message>
+        <source>Kept as frame %1, the first of a new visit; Ctrl+L opens the logbook.</source>
+        <translation>Als Bild %1 behalten, das erste eines neuen Besuchs; Strg+L öffnet das Logbuch.</translation>
+    </message>
+    <message>
+        <source>Kept as frame %1 of visit %2; Ctrl+L opens the logbook.</source>
+        <translation>Als Bild %1 von Besuch %2 behalten; Strg+L öffnet das Logbuch.</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Choose or change the limits</source>
+        <translation>Die Grenzen wählen oder ändern</translation>
+    </message>
+    <message>
+        <source>Self-check</source>
+        <translation>Selbstprüfung</translation>
+    </message>
+    <message>
+        <source>Check the instrument itself</source>
+        <translation>Das Messgerät selbst prüfen</translation>
+    </message>
+    <message>
+        <source>Reference sender</source>
+        <translation>Bezugssender</translation>
+    </message>
+    <message>
+        <source>Send a known signal out of the sound output</source>
+        <translation>Ein bekanntes Signal über den Tonausgang senden</translation>
+    </message>
+    <message>
+        <source>Keep the recording</source>
+        <translation>Aufnahme behalten</translation>
+    </message>
+    <message>
+        <source>Keep the last ten minutes of the input as a sound file</source>
+        <translation>Die letzten zehn Minuten des Eingangs als Tondatei behalten</translation>
+    </message>
+    <message>
+        <source>Clock trim</source>
+        <translation>Taktabgleich</translation>
+    </message>
+    <message>
+        <source>Trim the clock of the sound card</source>
+        <translation>Den Takt der Soundkarte abgleichen</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Limits, self-check, reference sender, recording, clock, before, margin, tone</source>
+        <translation>Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, Vorher, Spielraum, Ton</translation>
+    </message>
+    <message>
+        <source>Judged by %1.</source>
+        <translation>Beurteilt nach %1.</translation>
+    </message>
+    <message>
+        <source>There is nothing to keep yet; choose an input first.</source>
+        <translation>Es gibt noch nichts zu behalten; zuerst einen Eingang wählen.</translation>
+    </message>
+    <message>
+        <source>Keep the last ten minutes as</source>
+        <translation>Die letzten zehn Minuten behalten als</translation>
+    </message>
+    <message>
+        <source>Sound files (*.flac *.wav)</source>
+        <translation>Tondateien (*.flac *.wav)</translation>
+    </message>
+    <message>
+        <source>A recording is being kept already.</source>
+        <translation>Es wird schon eine Aufnahme geschrieben.</translation>
+    </message>
+    <message>
+        <source>The recording is being kept…</source>
+        <translation>Die Aufnahme wird geschrieben …</translation>
+    </message>
+    <message>
+        <source>The clock is trimmed by %1 parts in a million.</source>
+        <translation>Der Takt ist um %1 Millionstel abgeglichen.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::MessageLine</name>
+    <message>
+        <source>Messages</source>
+        <translation>Meldungen</translation>
+    </message>
+    <message>
+        <source>The report was written: %1.</source>
+        <translation>Der Bericht wurde geschrieben: %1.</translation>
+    </message>
+    <message>
+        <source>open its folder</source>
+        <translation>seinen Ordner öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::NoteEditor</name>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>what is seen here</source>
+        <translation>was hier zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Words of the note</source>
+        <translation>Worte der Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::ReportDialog</name>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>what was found and done</source>
+        <translation>was gefunden und getan wurde</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Wählen …</translation>
+    </message>
+    <message>
+        <source>&amp;Write the report</source>
+        <translation>&amp;Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>&amp;Machine</source>
+        <translation>&amp;Maschine</translation>
+    </message>
+    <message>
+        <source>&amp;Remarks</source>
+        <translation>B&amp;emerkungen</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>Write the report to</source>
+        <translation>Bericht schreiben nach</translation>
+    </message>
+    <message>
+        <source>PNG pictures (*.png)</source>
+        <translation>PNG-Bilder (*.png)</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::SenderDialog</name>
+    <message>
+        <source>baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperrschritt</translation>
+    </message>
+    <message>
+        <source>Bias</source>
+        <translation>Einseitige Verzerrung</translation>
+    </message>
+    <message>
+        <source>End distortion</source>
+        <translation>Endverzerrung</translation>
+    </message>
+    <message>
+        <source>% rms</source>
+        <translation>% eff.</translation>
+    </message>
+    <message>
+        <source>Scatter</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>Speed error</source>
+        <translation>Geschwindigkeitsfehler</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>dBFS</source>
+        <translation>dBFS</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Pegel</translation>
+    </message>
+    <message>
+        <source>&amp;Send</source>
+        <translation>&amp;Senden</translation>
+    </message>
+    <message>
+        <source>Reference sender</source>
+        <translation>Bezugssender</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>as it is keyed</source>
+        <translation>wie getastet</translation>
+    </message>
+    <message>
+        <source>on a tone</source>
+        <translation>auf einem Ton</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Keying</source>
+        <translation>Tastung</translation>
+    </message>
+    <message>
+        <source>Sound output</source>
+        <translation>Tonausgang</translation>
+    </message>
+    <message>
+        <source>&amp;Text</source>
+        <translation>&amp;Text</translation>
+    </message>
+    <message>
+        <source>&amp;Code</source>
+        <translation>&amp;Code</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation>S&amp;perrschritt</translation>
+    </message>
+    <message>
+        <source>S&amp;peed</source>
+        <translation>&amp;Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Speed &amp;error</source>
+        <translation>Gesch&amp;w.-Fehler</translation>
+    </message>
+    <message>
+        <source>&amp;Bias</source>
+        <translation>&amp;Einseitige V.</translation>
+    </message>
+    <message>
+        <source>E&amp;nd distortion</source>
+        <translation>E&amp;ndverzerrung</translation>
+    </message>
+    <message>
+        <source>Sc&amp;atter</source>
+        <translation>Streu&amp;ung</translation>
+    </message>
+    <message>
+        <source>&amp;Level</source>
+        <translation>&amp;Pegel</translation>
+    </message>
+    <message>
+        <source>&amp;Keying</source>
+        <translation>T&amp;astung</translation>
+    </message>
+    <message>
+        <source>T&amp;one</source>
+        <translation>T&amp;on</translation>
+    </message>
+    <message>
+        <source>O&amp;utput</source>
+        <translation>Aus&amp;gang</translation>
+    </message>
+    <message>
+        <source>&amp;Write to a file…</source>
+        <translation>&amp;In eine Datei schreiben …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>There is no sound output.</source>
+        <translation>Es gibt keinen Tonausgang.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>The sound output has stopped taking the signal.</source>
+        <translation>Der Tonausgang nimmt das Signal nicht mehr an.</translation>
+    </message>
+    <message>
+        <source>Sending for %1 s: %2.</source>
+        <translation>Sendet seit %1 s: %2.</translation>
+    </message>
+    <message>
+        <source>The signal has had gaps, since the computer was too busy: it is no reference. Stop and send again.</source>
+        <translation>Das Signal hatte Lücken, weil der Rechner überlastet war: Es ist kein Bezug. Anhalten und neu senden.</translation>
+    </message>
+    <message>
+        <source>Write the reference signal to</source>
+        <translation>Bezugssignal schreiben nach</translation>
+    </message>
+    <message>
+        <source>Sound files (*.flac *.wav)</source>
+        <translation>Tondateien (*.flac *.wav)</translation>
+    </message>
+    <message>
+        <source>A minute of it is in %1.</source>
+        <translation>Eine Minute davon ist in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::SourcePicker</name>
+    <message>
+        <source>Demonstration</source>
+        <translation>Vorführung</translation>
+    </message>
+    <message>
+        <source>Open a recording…</source>
+        <translation>Aufnahme öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a scenario file…</source>
+        <translation>Szenariodatei öffnen …</translation>
+    </message>
+    <message>
+        <source>Sound inputs</source>
+        <translation>Toneingänge</translation>
+    </message>
+    <message>
+        <source>Look for inputs again</source>
+        <translation>Eingänge neu suchen</translation>
+    </message>
+    <message>
+        <source>Opened lately</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>no sound input found</source>
+        <translation>kein Toneingang gefunden</translation>
+    </message>
+    <message>
+        <source>, the system&apos;s choice</source>
+        <translation>, die Wahl des Systems</translation>
+    </message>
+    <message>
+        <source>Listen to the side</source>
+        <translation>Auf diese Seite hören</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>linken</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechten</translation>
+    </message>
+    <message>
+        <source>choose an input</source>
+        <translation>Eingang wählen</translation>
+    </message>
+    <message>
+        <source>
+What to listen to (Ctrl+I)</source>
+        <translation>
+Worauf gehört wird (Strg+I)</translation>
+    </message>
+    <message>
+        <source>Input: </source>
+        <translation>Eingang: </translation>
+    </message>
+    <message>
+        <source>Open a recording</source>
+        <translation>Eine Aufnahme öffnen</translation>
+    </message>
+    <message>
+        <source>Recordings (*.wav *.flac *.aiff *.aif *.ogg *.au *.caf);;All files (*)</source>
+        <translation>Aufnahmen (*.wav *.flac *.aiff *.aif *.ogg *.au *.caf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open a scenario file</source>
+        <translation>Eine Szenariodatei öffnen</translation>
+    </message>
+    <message>
+        <source>Scenarios (*.json);;All files (*)</source>
+        <translation>Szenarien (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>No sound input was found; connect one and look again.</source>
+        <translation>Kein Toneingang gefunden; einen anschließen und neu suchen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sound inputs were found.</source>
+        <translation>
+            <numerusform>Ein Toneingang wurde gefunden.</numerusform>
+            <numerusform>%n Toneingänge wurden gefunden.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::TopBar</name>
+    <message>
+        <source>○ waiting</source>
+        <translation>○ wartet</translation>
+    </message>
+    <message>
+        <source>○ silent</source>
+        <translation>○ stumm</translation>
+    </message>
+    <message>
+        <source>◐ searching</source>
+        <translation>◐ sucht</translation>
+    </message>
+    <message>
+        <source>● listening</source>
+        <translation>● hört</translation>
+    </message>
+    <message>
+        <source>■ at rest</source>
+        <translation>■ ruht</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::VisitForm</name>
+    <message>
+        <source>Complaint</source>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>what it came for</source>
+        <translation>weshalb sie kam</translation>
+    </message>
+    <message>
+        <source>Work done</source>
+        <translation>Ausgeführte Arbeit</translation>
+    </message>
+    <message>
+        <source>what was found and done</source>
+        <translation>was gefunden und getan wurde</translation>
+    </message>
+    <message>
+        <source>About the machine</source>
+        <translation>Zur Maschine</translation>
+    </message>
+    <message>
+        <source>what holds for every visit</source>
+        <translation>was für jeden Besuch gilt</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>renewed or made</source>
+        <translation>erneuert oder angefertigt</translation>
+    </message>
+    <message>
+        <source>Oil and grease</source>
+        <translation>Öl und Fett</translation>
+    </message>
+    <message>
+        <source>where and what; contacts are not oiled</source>
+        <translation>wo und womit; Kontakte werden nicht geölt</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>how it left; ends the visit</source>
+        <translation>wie sie ging; beendet den Besuch</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s mark</source>
+        <translation>Inventarzeichen</translation>
+    </message>
+    <message>
+        <source>inventory number</source>
+        <translation>Inventarnummer</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>code, speed, stop, motor, gears</source>
+        <translation>Code, Geschwindigkeit, Sperrschritt, Motor, Räder</translation>
+    </message>
+    <message>
+        <source>Re&amp;paired on this visit</source>
+        <translation>Bei diesem Besuch instand &amp;gesetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Complaint</source>
+        <translation>&amp;Beanstandung</translation>
+    </message>
+    <message>
+        <source>&amp;Work done</source>
+        <translation>&amp;Arbeit</translation>
+    </message>
+    <message>
+        <source>Par&amp;ts</source>
+        <translation>&amp;Teile</translation>
+    </message>
+    <message>
+        <source>&amp;Oil, grease</source>
+        <translation>Ö&amp;l, Fett</translation>
+    </message>
+    <message>
+        <source>R&amp;esult</source>
+        <translation>E&amp;rgebnis</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s mar&amp;k</source>
+        <translation>&amp;Inventarz.</translation>
+    </message>
+    <message>
+        <source>Car&amp;d</source>
+        <translation>&amp;Karte</translation>
+    </message>
+    <message>
+        <source>M&amp;achine</source>
+        <translation>&amp;Maschine</translation>
+    </message>
+</context>
+</TS>
