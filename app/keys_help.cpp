@@ -23,8 +23,8 @@ QString rowOf(const QString& keys, const QString& what) {
 // Small marks are named, because on their own they are easily overlooked.
 QString keyName(const QKeySequence& key) {
     QString name = key.toString(QKeySequence::NativeText);
-    if (name.endsWith(QLatin1Char('.'))) name.replace(QLatin1Char('.'), QStringLiteral("full stop"));
-    if (name.endsWith(QLatin1Char(','))) name.replace(QLatin1Char(','), QStringLiteral("comma"));
+    if (name.endsWith(QLatin1Char('.'))) name.replace(QLatin1Char('.'), KeysHelp::tr("full stop"));
+    if (name.endsWith(QLatin1Char(','))) name.replace(QLatin1Char(','), KeysHelp::tr("comma"));
     return name;
 }
 

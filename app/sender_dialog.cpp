@@ -87,7 +87,7 @@ SenderDialog::SenderDialog(QWidget* parent)
     output_->setAccessibleName(tr("Sound output"));
     tone_->setEnabled(false);
     connect(keying_, &QComboBox::activated, this, [this](int index) { tone_->setEnabled(index == 1); });
-    auto* caution = new QLabel(QString::fromLatin1(kSenderCaution));
+    auto* caution = new QLabel(told(kSenderCaution));
     for (QLabel* label : {caution, message_}) label->setWordWrap(true);
     message_->setMinimumHeight(2 * message_->fontMetrics().lineSpacing());
     QFont strong = caution->font();

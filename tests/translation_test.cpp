@@ -115,7 +115,7 @@ TEST_F(German, TheWindowIsGermanAndHasNoPanelCutOffOnASmallScreen) {
     ASSERT_TRUE(QTest::qWaitFor(
         [&] {
             const auto& shown = window.panels().shown();
-            return shown && !shown->reading.findings.value_or(std::vector<Finding>{}).empty();
+            return shown && shown->state == SignalState::reading && shown->windowUsed >= 14;
         },
         30000));
     QTest::qWait(200);
@@ -124,7 +124,7 @@ TEST_F(German, TheWindowIsGermanAndHasNoPanelCutOffOnASmallScreen) {
         ADD_FAILURE() << allWords(window).mid(std::max(0LL, match.capturedStart() - 60LL), 120).toStdString();
     for (const QSize size : {QSize(1366, 768), QSize(1440, 900), QSize(720, 450)}) {
         window.resize(size);
-        QTest::qWait(50);
+        QTest::qWait(200);
         for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
             if (!area->isVisible()) continue;
             EXPECT_LE(area->widget()->width(), area->viewport()->width()) << size.width();

@@ -165,9 +165,10 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     const double smallPx = wordPx / 1.6;
     const double below = 1.35 * wordPx + 1.6 * smallPx;
     const double digitsHeight = area.height() - below;
+    const double part = digits_.contains(u',') ? 0.9 : 1.0;  // a decimal comma reaches below the line
     const QFontMetricsF trial(theme::display(100));
     const double widthAt100 = figuresWidth(trial, QStringLiteral("+88.8")) + 60;  // with the percent sign
-    const double px = std::min(1.22 * digitsHeight, 100 * 0.94 * area.width() / widthAt100);
+    const double px = std::min(1.22 * part * digitsHeight, 100 * 0.94 * area.width() / widthAt100);
     const bool out = std::abs(bias_->value) > limit_;
     const QColor color = resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInk;
 
@@ -180,7 +181,7 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     const double left = area.center().x() - whole / 2;
     const double cap = QFontMetricsF(big).capHeight();
     digitHeight_ = cap;
-    const double baseline = area.top() + (digitsHeight + cap) / 2;
+    const double baseline = area.top() + (part * digitsHeight + cap) / 2;
     painter.setPen(color);
     painter.setFont(big);
     drawFigures(painter, {left, baseline}, digits);

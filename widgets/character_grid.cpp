@@ -11,6 +11,7 @@
 #include "widgets/grid_drawing.h"
 #include "widgets/grid_flags.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -153,7 +154,7 @@ void CharacterGrid::say(const GridContent& content) {
     const auto& traces = content.snapshot->traces;
     const auto at = std::find(traces.begin(), traces.end(), content.chosen);
     const auto older = static_cast<long>(traces.end() - at) - 1;
-    const QString print = QString::fromStdString(content.chosen->print);
+    const QString print = told(content.chosen->print);
     setRemark(frozen + (older == 0 ? Words::tr("%1, newest of %2").arg(print).arg(content.snapshot->windowUsed)
                                    : Words::tr("%1, %2 before the newest").arg(print).arg(older)));
     QStringList said;

@@ -3,15 +3,14 @@
 
 #include "widgets/marker.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
 
 namespace {
 
-QString words(const CharacterTrace& trace) {
-    return Words::tr("dashed, \u25c7: before, ") + QString::fromStdString(trace.print);
-}
+QString words(const CharacterTrace& trace) { return Words::tr("dashed, \u25c7: before, ") + told(trace.print); }
 
 }  // namespace
 

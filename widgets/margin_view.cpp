@@ -5,6 +5,7 @@
 
 #include "widgets/margin_bars.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -22,10 +23,9 @@ QString misread(const MarginReading& margin, int levels, bool low) {
         const int as = low ? l.level - 1 : l.level + 1;
         const QString neighbour = as >= 1 && as <= levels ? Words::tr("level %1").arg(as)
                                                           : (low ? Words::tr("the start") : Words::tr("the stop"));
-        return Words::tr("%1 %2 %: level %3 of %4 reads as %5")
-            .arg(low ? Words::tr("before") : Words::tr("after"), number(percent, 1))
-            .arg(l.level)
-            .arg(QString::fromStdString(bound->print), neighbour);
+        return (low ? Words::tr("before %1 %: level %2 of %3 reads as %4")
+                    : Words::tr("after %1 %: level %2 of %3 reads as %4"))
+            .arg(number(percent, 1), QString::number(l.level), told(bound->print), neighbour);
     }
     return {};
 }

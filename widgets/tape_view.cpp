@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "widgets/theme.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -59,17 +60,15 @@ QString levelsWords(const TapeCharacter& c) {
 QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
     constexpr std::size_t kBehind = 6;
     const TapeCharacter& c = tape[i];
-    QString words = QString::fromStdString(c.print);
+    QString words = told(c.print);
     if (!c.stopPresent) words += Words::tr(", no stop");
     if (isWrong(c)) words += Words::tr(", wrong: ") + levelsWords(c);
     words += Words::tr(". On tape printed six behind its holes");
-    words +=
-        i >= kBehind
-            ? Words::tr(" its holes stand beside the print \"%1\"").arg(QString::fromStdString(tape[i - kBehind].print))
-            : Words::tr(" its holes stand beside the print of the sixth character before");
-    words += i + kBehind < tape.size() ? Words::tr(", its own print beside the holes of \"%1\".")
-                                             .arg(QString::fromStdString(tape[i + kBehind].print))
-                                       : Words::tr(", its own print six characters on.");
+    words += i >= kBehind ? Words::tr(" its holes stand beside the print \"%1\"").arg(told(tape[i - kBehind].print))
+                          : Words::tr(" its holes stand beside the print of the sixth character before");
+    words += i + kBehind < tape.size()
+                 ? Words::tr(", its own print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
+                 : Words::tr(", its own print six characters on.");
     return words;
 }
 
@@ -78,7 +77,7 @@ QString tapeWords(const Snapshot& s) {
     QStringList words;
     const std::size_t first = s.tape.size() > kSpoken ? s.tape.size() - kSpoken : 0;
     for (std::size_t i = first; i < s.tape.size(); ++i) {
-        words << QString::fromStdString(s.tape[i].print);
+        words << told(s.tape[i].print);
         if (!s.tape[i].stopPresent) words.back() += Words::tr(" without a stop");
     }
     return Words::tr("The last characters: ") + words.join(u' ');
