@@ -63,7 +63,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
     const NudgeAdvice advice = adviceAfter(snapshot);
     did_ = told(advice.did);
     next_ = told(advice.next);
-    if (alone_ && did_.isEmpty()) did_ = QString::fromStdString(learningWords(snapshot));
+    if (alone_ && did_.isEmpty()) did_ = told(learningWords(snapshot));
     const Limits& limits = snapshot.limits;
     const QString limit = limits.statesBias ? Words::tr("limit ±%1 %").arg(limitNumber(limits.biasPercent))
                                             : Words::tr("bias not judged");

@@ -138,7 +138,7 @@ void BiasTrail::chooseRange(const Snapshot& s) {
 }
 
 void BiasTrail::say(const Snapshot& s) {
-    const QString learning = QString::fromStdString(learningWords(s));
+    const QString learning = told(learningWords(s));
     if (learning.isEmpty())
         setRemark(Words::tr("last %1").arg(spanWords(span_)), Tone::quiet,
                   Words::tr("last %1 s").arg(span_, 0, 'f', 0));

@@ -213,15 +213,15 @@
     </message>
     <message>
         <source>Skerry 2 reads a tape loop for the visitors; since its contact box was cleaned every mark comes out too long.</source>
-        <translation>Skerry 2 liest für die Besucher eine Streifenschleife; seit ihr Kontaktkasten gereinigt wurde, gerät jeder Zeichenschritt zu lang.</translation>
+        <translation>Skerry 2 liest eine Streifenschleife; seit der Reinigung des Kontaktkastens ist jeder Zeichenschritt zu lang.</translation>
     </message>
     <message>
         <source>Turn the eccentric until the bias stands at zero.</source>
-        <translation>Den Exzenter drehen, bis die einseitige Verzerrung auf null steht.</translation>
+        <translation>Den Exzenter drehen, bis die Anzeige auf null steht.</translation>
     </message>
     <message>
         <source>speed error</source>
-        <translation>Geschwindigkeitsfehler</translation>
+        <translation>Geschw.-Fehler</translation>
     </message>
     <message>
         <source>shaft</source>
@@ -1255,6 +1255,74 @@
         <source>Cable, coupler, gain; is the loop closed and fed, does the tape run?</source>
         <translation>Kabel, Koppler, Verstärkung; ist der Linienstromkreis geschlossen und gespeist, läuft der Streifen?</translation>
     </message>
+    <message>
+        <source>space</source>
+        <translation>Zwischenraum</translation>
+    </message>
+    <message>
+        <source>letters</source>
+        <translation>Buchstaben</translation>
+    </message>
+    <message>
+        <source>figures</source>
+        <translation>Ziffern</translation>
+    </message>
+    <message>
+        <source>line feed</source>
+        <translation>Zeilenvorschub</translation>
+    </message>
+    <message>
+        <source>carriage return</source>
+        <translation>Wagenrücklauf</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>bell</source>
+        <translation>Klingel</translation>
+    </message>
+    <message>
+        <source>who are you</source>
+        <translation>wer da</translation>
+    </message>
+    <message>
+        <source>The sound output is for the line input of a receiver or of another instrument.</source>
+        <translation>Der Tonausgang ist für den Leitungseingang eines Empfängers oder eines anderen Messgeräts.</translation>
+    </message>
+    <message>
+        <source>It never drives a loop directly: a loop is hazardous live, well above 60 V DC, and would reach the computer and the person at it.</source>
+        <translation>Er treibt nie unmittelbar einen Linienstromkreis: Dieser führt gefährliche Spannung, weit über 60 V Gleichspannung, und würde den Rechner und den Menschen daran erreichen.</translation>
+    </message>
+    <message>
+        <source>Key a loop only through an isolating part rated for it.</source>
+        <translation>Einen Linienstromkreis nur über ein dafür bemessenes trennendes Bauteil tasten.</translation>
+    </message>
+    <message>
+        <source>still learning the scatter: %1 more character</source>
+        <translation>lernt noch die Streuung: %1 weiteres Zeichen</translation>
+    </message>
+    <message>
+        <source>still learning the scatter: %1 more characters</source>
+        <translation>lernt noch die Streuung: %1 weitere Zeichen</translation>
+    </message>
+    <message>
+        <source>The report could not be written to &quot;%1&quot; (%2); choose another folder or free some space.</source>
+        <translation>Der Bericht ließ sich nicht nach „%1“ schreiben (%2); einen anderen Ordner wählen oder Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>The machine card could not be kept in &quot;%1&quot; (%2).</source>
+        <translation>Die Maschinenkarte ließ sich nicht in „%1“ aufbewahren (%2).</translation>
+    </message>
+    <message>
+        <source>The limits could not be kept in &quot;%1&quot; (%2).</source>
+        <translation>Die Grenzen ließen sich nicht in „%1“ aufbewahren (%2).</translation>
+    </message>
+    <message>
+        <source>The self-check was made, but could not be kept in &quot;%1&quot; (%2).</source>
+        <translation>Die Selbstprüfung wurde gemacht, ließ sich aber nicht in „%1“ aufbewahren (%2).</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -1654,7 +1722,7 @@
     </message>
     <message>
         <source>units</source>
-        <translation>Schritte</translation>
+        <translation>Schr.</translation>
     </message>
     <message>
         <source>%1 %2&#xa0;% (limit&#xa0;%3&#xa0;%): %4</source>
@@ -2306,7 +2374,7 @@
     </message>
     <message>
         <source>level %1</source>
-        <translation>Schritt %1</translation>
+        <translation>Schr. %1</translation>
     </message>
     <message>
         <source>all</source>
@@ -2327,10 +2395,6 @@
     <message>
         <source>the stop</source>
         <translation>Sperrschritt</translation>
-    </message>
-    <message>
-        <source>%1 %2 %: level %3 of %4 reads as %5</source>
-        <translation>%1 %2 %: Schritt %3 von %4 gälte als %5</translation>
     </message>
     <message>
         <source>Where a receiver may sample</source>
@@ -2583,6 +2647,26 @@
     <message>
         <source>no </source>
         <translation>keine </translation>
+    </message>
+    <message>
+        <source>One that is less likely is in the logbook.</source>
+        <translation>Einer, der weniger wahrscheinlich ist, steht im Logbuch.</translation>
+    </message>
+    <message>
+        <source>%1 that are less likely are in the logbook.</source>
+        <translation>%1, die weniger wahrscheinlich sind, stehen im Logbuch.</translation>
+    </message>
+    <message>
+        <source>A box stands for a character that no font on this computer has. Install a font for its script and write the report again; the logbook has the text as it was typed.</source>
+        <translation>Ein Kasten steht für ein Schriftzeichen, das keine Schriftart dieses Rechners hat. Eine Schriftart dafür einrichten und den Bericht neu schreiben; im Logbuch steht der Text, wie er getippt wurde.</translation>
+    </message>
+    <message>
+        <source>before %1 %: level %2 of %3 reads as %4</source>
+        <translation>vor %1 %: Schritt %2 von %3 gälte als %4</translation>
+    </message>
+    <message>
+        <source>after %1 %: level %2 of %3 reads as %4</source>
+        <translation>nach %1 %: Schritt %2 von %3 gälte als %4</translation>
     </message>
 </context>
 <context>
@@ -2957,6 +3041,14 @@
     <message>
         <source>Caution: the signal loop is hazardous live, and its current limit does not make it safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. Local codes and licensed practice come first.</source>
         <translation>Vorsicht: Der Linienstromkreis führt gefährliche Spannung, und seine Strombegrenzung macht ihn nicht sicher. Zwischen Linienstromkreis und Soundkarte galvanisch trennen, und den Netzstecker ziehen, bevor Hände oder Werkzeug hineingehen. Örtliche Vorschriften und das Fachhandwerk gehen vor.</translation>
+    </message>
+    <message>
+        <source>full stop</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>Komma</translation>
     </message>
 </context>
 <context>
