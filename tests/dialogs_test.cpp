@@ -6,24 +6,17 @@
 #include <QAbstractButton>
 #include <QAbstractSpinBox>
 #include <QAction>
+#include <QComboBox>
 #include <QDir>
 #include <QLabel>
-#include <QLineEdit>
-#include <QStandardPaths>
+#include <QMenu>
+#include <QSet>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <functional>
 
-#include "app/check_dialog.h"
-#include "app/clock_dialog.h"
-#include "app/help_window.h"
-#include "app/limits_dialog.h"
-#include "app/logbook_window.h"
-#include "app/machine_card_dialog.h"
 #include "app/main_window.h"
-#include "app/report_dialog.h"
-#include "app/sender_dialog.h"
 #include "app/session.h"
 
 namespace trueunit {
@@ -131,6 +124,34 @@ TEST_F(EveryWindow, NamesItsControlsAndCutsNothingOff) {
     trigger(Qt::Key_G);
     QTest::qWait(300);
     picture(window, "bench-gauge-only");
+}
+
+TEST_F(EveryWindow, ListsEveryActionAmongTheKeys) {
+    withDialog(Qt::SHIFT | Qt::Key_F1, [this](QWidget& top) {
+        QString all;
+        for (const QLabel* label : top.findChildren<QLabel*>()) all += label->text();
+        for (const QAction* action : window.actions())
+            EXPECT_TRUE(all.contains(action->statusTip().toHtmlEscaped())) << action->text().toStdString();
+    });
+    for (const QMenu* menu : window.findChildren<QMenu*>())
+        for (const QAction* action : menu->actions())
+            EXPECT_TRUE(action->isSeparator() || menu->parentWidget() != &window || window.actions().contains(action))
+                << action->text().toStdString();
+}
+
+TEST_F(EveryWindow, ReachesEveryControlByTab) {
+    QTest::qWait(500);
+    QSet<QWidget*> wanted, reached;
+    for (QWidget* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus) &&
+            !widget->focusProxy() && !qobject_cast<QComboBox*>(widget->parentWidget()))
+            wanted += widget;
+    for (int i = 0; i < 80 && !reached.contains(QApplication::focusWidget()); ++i) {
+        reached += QApplication::focusWidget();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    for (QWidget* widget : wanted - reached)
+        ADD_FAILURE() << widget->metaObject()->className() << ' ' << widget->accessibleName().toStdString();
 }
 
 }  // namespace

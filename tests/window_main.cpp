@@ -3,9 +3,10 @@
 
 #include <QApplication>
 #include <QFont>
+#include <QLocale>
 #include <QPalette>
 #include <QStandardPaths>
-#include "app/appearance.h"
+#include <QTranslator>
 
 namespace {
 
@@ -30,9 +31,12 @@ int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QStandardPaths::setTestModeEnabled(true);
     ::testing::InitGoogleTest(&argc, argv);
-    QApplication application(argc, argv);
+    const QApplication application(argc, argv);
     beLikeDesktop();
-    if (qEnvironmentVariableIsSet("TRUEUNIT_LANGUAGE"))
-        trueunit::takeLanguage(application, qEnvironmentVariable("TRUEUNIT_LANGUAGE"));
+    QTranslator translator;  // TRUEUNIT_LANGUAGE=de: what is kept in pictures speaks so
+    if (const QString language = qEnvironmentVariable("TRUEUNIT_LANGUAGE"); !language.isEmpty()) {
+        QLocale::setDefault(QLocale(language));
+        if (translator.load(":/translations/trueunit_" + language)) QCoreApplication::installTranslator(&translator);
+    }
     return RUN_ALL_TESTS();
 }
