@@ -146,6 +146,72 @@ TEST_F(LiveAudio, AServerThatFreezesIsSaidInOneSentenceAndStoppingDoesNotHang) {
     server_.kill();
 }
 
+// What is measured after a fault is the signal after it alone: right, and without a gap of its own.
+TEST_F(LiveAudio, AServerThatIsStartedAgainAtAnotherRateIsListenedToAgainAndReadRight) {
+    const std::string path = render(sender(20.0));
+    Session session;
+    QSignalSpy ended(&session, &Session::sourceEnded);
+    ASSERT_TRUE(session.listen(input()));
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
+    server_.kill();
+    ASSERT_TRUE(waitUntil([&] { return ended.count() > 0; }, 10000));
+    EXPECT_EQ(ended.front().front().toString(),
+              "The sound input benchmon, left (48 kHz) has stopped sending; choose it again when it is back.");
+    const auto kept = session.latest();
+    ASSERT_TRUE(server_.restart(44100));
+    EXPECT_EQ(session.latest(), kept);  // nothing new until the person goes on
+    const Outcome again = session.listen(input());
+    ASSERT_TRUE(again) << again.error().text;
+    ASSERT_TRUE(server_.play(path));
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->reading.text.characters >= 40; }, 30000));
+    const Reading r = session.latest()->reading;
+    EXPECT_NEAR(r.distortion.biasPercent->value, 7.0, 2.0 * kPercentWithin);
+    EXPECT_NEAR(r.speed.errorPercent->value, 0.4, 2.0 * kSpeedWithin);
+    EXPECT_EQ(r.input.gaps, 0);
+    EXPECT_EQ(ended.count(), 1);
+}
+
+TEST_F(LiveAudio, ASuspendedInputIsSaidInOneSentenceAndCanBeListenedToAgain) {
+    Session session;
+    QSignalSpy ended(&session, &Session::sourceEnded);
+    ASSERT_TRUE(session.listen(input()));
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
+    ASSERT_TRUE(server_.suspend(true));
+    QElapsedTimer timer;
+    timer.start();
+    ASSERT_TRUE(waitUntil([&] { return ended.count() > 0; }, 10000));
+    EXPECT_LT(timer.elapsed(), 4000);
+    EXPECT_TRUE(ended.front().front().toString().contains("has stopped sending"));
+    ASSERT_TRUE(server_.suspend(false));
+    const Outcome again = session.listen(input());
+    ASSERT_TRUE(again) << again.error().text;
+    EXPECT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
+    EXPECT_EQ(ended.count(), 1);
+}
+
+// Half a second without the server, over and over: shorter than what counts as lost.
+TEST_F(LiveAudio, AServerThatStuttersLeavesNoReadingAcrossWhatItLost) {
+    const std::string path = render(sender(24.0));
+    Session session;
+    QSignalSpy ended(&session, &Session::sourceEnded);
+    ASSERT_TRUE(session.listen(input()));
+    ASSERT_TRUE(server_.play(path));
+    for (int i = 0; i < 3; ++i) {
+        waitUntil([] { return false; }, 2500);
+        server_.freeze();
+        waitUntil([] { return false; }, 500);
+        server_.thaw();
+    }
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->reading.text.characters >= 40; }, 30000));
+    const auto s = session.latest();
+    RecordProperty("gaps", static_cast<int>(s->reading.input.gaps));
+    EXPECT_EQ(ended.count(), 0);
+    EXPECT_EQ(s->lostSamples > 0, s->reading.input.gaps > 0);
+    ASSERT_TRUE(s->reading.distortion.biasPercent && s->reading.speed.errorPercent);
+    EXPECT_NEAR(s->reading.distortion.biasPercent->value, 7.0,
+                2.0 * kPercentWithin + s->reading.distortion.biasPercent->uncertainty);
+}
+
 TEST_F(LiveAudio, ARefusedInputLeavesTheRunningOneAloneAndTheSameOneOpensAgain) {
     Session session;
     ASSERT_TRUE(session.listen(input()));

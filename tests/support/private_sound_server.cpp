@@ -48,7 +48,6 @@ void end(pid_t& process) {
 }  // namespace
 
 PrivateSoundServer::PrivateSoundServer() {
-    const std::string socket = folder_.file("xdg/pulse/native");
     std::filesystem::create_directories(folder_.file("home"));
     std::filesystem::create_directories(folder_.file("xdg"));
     std::filesystem::permissions(folder_.file("xdg"), std::filesystem::perms::owner_all);
@@ -57,13 +56,21 @@ PrivateSoundServer::PrivateSoundServer() {
     setenv("PULSE_RUNTIME_PATH", folder_.file("xdg/pulse").c_str(), 1);
     setenv("PULSE_STATE_PATH", folder_.file("state").c_str(), 1);
     setenv("PULSE_COOKIE", folder_.file("cookie").c_str(), 1);
-    setenv("PULSE_SERVER", ("unix:" + socket).c_str(), 1);
+    setenv("PULSE_SERVER", ("unix:" + folder_.file("xdg/pulse/native")).c_str(), 1);
     setenv("ALSA_CONFIG_PATH", folder_.file("asound.conf").c_str(), 1);
     writeAlsaConfiguration("");
+    startServer(48000);
+}
+
+void PrivateSoundServer::startServer(int rateHz) {
+    const std::string socket = folder_.file("xdg/pulse/native");
+    ready_ = false;
     // norewinds: without it the first samples come more than a second late.
-    server_ = start({"pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--use-pid-file=no", "--realtime=no",
-                     "--high-priority=no", "-L", "module-native-protocol-unix socket=" + socket + " auth-anonymous=1",
-                     "-L", "module-null-sink sink_name=bench rate=48000 channels=1 format=float32le norewinds=1"});
+    server_ =
+        start({"pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--use-pid-file=no", "--realtime=no",
+               "--high-priority=no", "-L", "module-native-protocol-unix socket=" + socket + " auth-anonymous=1", "-L",
+               "module-null-sink sink_name=bench rate=" + std::to_string(rateHz) +
+                   " channels=1 format=float32le norewinds=1"});
     for (int tries = 0; tries < 100 && !ready_; ++tries) {
         std::this_thread::sleep_for(100ms);
         ready_ = succeeds({"pactl", "info"});
@@ -87,6 +94,18 @@ void PrivateSoundServer::writeAlsaConfiguration(const std::string& further) cons
 void PrivateSoundServer::kill() { end(server_); }
 
 void PrivateSoundServer::freeze() { ::kill(server_, SIGSTOP); }
+
+void PrivateSoundServer::thaw() { ::kill(server_, SIGCONT); }
+
+bool PrivateSoundServer::restart(int rateHz) {
+    end(server_);
+    startServer(rateHz);
+    return ready_;
+}
+
+bool PrivateSoundServer::suspend(bool suspended) {
+    return succeeds({"pactl", "suspend-sink", "bench", suspended ? "1" : "0"});
+}
 
 bool PrivateSoundServer::loadAnotherInput(const std::string& name) {
     writeAlsaConfiguration("pcm." + name + " { type pulse device \"" + name +

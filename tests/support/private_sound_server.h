@@ -22,6 +22,9 @@ public:
     bool running() const { return ready_; }
     void kill();                                     // at once, as a crash would
     void freeze();                                   // alive, but answering nobody
+    void thaw();                                     // answering again
+    bool restart(int rateHz);                        // ended or not: afresh, its sink at that rate
+    bool suspend(bool suspended);                    // the sink alone: no samples come
     bool loadAnotherInput(const std::string& name);  // a second one for the library to list
 
     // Plays a sound file into the sink in the background. The player ends by itself, or with this object.
@@ -30,6 +33,7 @@ public:
 
 private:
     void writeAlsaConfiguration(const std::string& further) const;
+    void startServer(int rateHz);
 
     TemporaryFolder folder_;
     pid_t server_ = -1;
