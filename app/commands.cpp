@@ -11,6 +11,7 @@
 #include "app/limit_sets.h"
 #include "app/machine_cards.h"
 #include "app/portaudio_source.h"
+#include "app/progress_line.h"
 #include "app/report_page.h"
 #include "core/measure/clock_trim.h"
 #include "core/recording_run.h"
@@ -37,6 +38,12 @@ int exitCode(const Reading& reading) {
 }
 
 QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }
+
+// With a line of progress for the person who waits, who may stop it.
+Snapshot measureWatched(Recording& recording, const Options& options, const Limits& limits) {
+    ProgressLine line("measuring " + fileName(recording.path()).toStdString(), "Stopped; nothing was written.");
+    return measureRecording(recording, options, limits, [&line](double done) { line.show(done); });
+}
 
 // The signal on one side of a stereo file, the other side silent; or mono as it is.
 void spread(std::span<const float> mono, Scenario::Channel channel, std::vector<float>& out) {
@@ -94,7 +101,7 @@ int runMeasure(const Command& given) {
         if (command.json) print(readingJson(readingOfNothing(recording.error(), command.options, limits)) + "\n");
         return refuse(recording.error());
     }
-    const Reading reading = measureRecording(*recording, command.options, limits).reading;
+    const Reading reading = measureWatched(*recording, command.options, limits).reading;
     print(command.json ? readingJson(reading) + "\n" : readingText(reading, limits));
     return exitCode(reading);
 }
@@ -107,7 +114,7 @@ int runReport(const Command& given) {
     Result<Recording> recording = Recording::open(command.file);
     if (!recording) return refuse(recording.error());
     FrozenFrame frame;
-    frame.snapshot = std::make_shared<const Snapshot>(measureRecording(*recording, command.options, *limits));
+    frame.snapshot = std::make_shared<const Snapshot>(measureWatched(*recording, command.options, *limits));
     frame.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
     frame.machine = command.machine;
     frame.selfCheck = lastCheckLine();

@@ -13,9 +13,11 @@ namespace {
 constexpr double kLearnSeconds = 60.0;
 constexpr std::size_t kReadSamples = 65536;
 
-void run(Pipeline& pipeline, Recording& recording, double seconds) {
+// told(seconds read) after each part.
+void run(Pipeline& pipeline, Recording& recording, double seconds, const Progress& told) {
     recording.rewind();
     std::vector<float> samples(kReadSamples);
+    double heard = 0.0;
     auto left = static_cast<std::uint64_t>(std::max(seconds, 0.0) * recording.rateHz()) + 1;
     while (left > 0) {
         const auto want = static_cast<std::size_t>(std::min<std::uint64_t>(left, kReadSamples));
@@ -23,18 +25,27 @@ void run(Pipeline& pipeline, Recording& recording, double seconds) {
         if (got == 0) break;
         pipeline.push(std::span<const float>(samples.data(), got));
         left -= got;
+        heard += static_cast<double>(got) / recording.rateHz();
+        if (told) told(heard);
     }
     pipeline.finish();
 }
 
 }  // namespace
 
-Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits) {
+Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
+                          const Progress& progress) {
+    const double toLearn = std::min(kLearnSeconds, recording.seconds());
+    const double whole = std::max(toLearn + recording.seconds(), 1e-9);
+    const auto tell = [&](double before) -> Progress {
+        if (!progress) return {};
+        return [&progress, whole, before](double heard) { progress(std::min(1.0, (before + heard) / whole)); };
+    };
     Pipeline learner(recording.rateHz(), options, limits);
-    run(learner, recording, std::min(kLearnSeconds, recording.seconds()));
+    run(learner, recording, toLearn, tell(0.0));
     Pipeline pipeline(recording.rateHz(), options, limits);
     if (auto learned = learner.learned()) pipeline.startFrom(std::move(learned));
-    run(pipeline, recording, recording.seconds());
+    run(pipeline, recording, recording.seconds(), tell(toLearn));
     return pipeline.snapshot();
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include "core/acquire/recording.h"
 #include "core/options.h"
 #include "core/report/limits.h"
@@ -10,7 +12,10 @@ namespace trueunit {
 
 // Measures a recording from end to end, as fast as it can be read. Two passes: the first, over at most a minute, only
 // learns the wiring (coupling, edges, polarity), so that the second measures the first character like the last.
-Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits);
+// progress is told on the way, on the calling thread, what part of the work is done, 0 to 1.
+using Progress = std::function<void(double done)>;
+Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
+                          const Progress& progress = {});
 
 // The reading of an input that could not be read at all: nothing known, and the reason in the notes.
 Reading readingOfNothing(const Error& reason, const Options& options, const Limits& limits);
