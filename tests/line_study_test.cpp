@@ -18,6 +18,7 @@ struct Wiring {
     double offset;
     double rateHz;
 };
+void PrintTo(const Wiring& w, std::ostream* out) { *out << w.polesHz.size() << " poles, " << w.rateHz << " Hz"; }
 
 class LineStudyOfKnownWiring : public ::testing::TestWithParam<Wiring> {};
 
