@@ -58,6 +58,7 @@ Outcome Session::swap(Opened opened) {
     scenario_ = opened.scenario;
     scenarioPlayed_ = std::move(opened.scenarioPlayed);
     endSaid_ = channelSaid_ = false;
+    missed_.reset();
 
     Snapshot empty;
     const auto before = latest_.take();
@@ -155,12 +156,14 @@ Result<DeviceList> Session::soundInputs() {
 }
 
 Result<DeviceList> Session::rescanSoundInputs() {
-    std::optional<SoundDevice> running = soundInput();
-    const int side = channel();
-    if (running) stop();
+    if (soundInput_) {
+        missed_ = soundInput();
+        missedChannel_ = channel();
+        stop();
+    }
     const Result<DeviceList> all = PortAudioSource::relist();
-    if (running && all)
-        if (const Outcome again = listen(*running, side); !again)
+    if (const std::optional<SoundDevice> wanted = missed_; wanted && all)
+        if (const Outcome again = listen(*wanted, missedChannel_); !again)
             emit sourceEnded(QString::fromStdString(again.error().text));
     if (!all) return all.error();
     return inputsOf(*all);
@@ -190,10 +193,11 @@ void Session::watch() {
         const std::string what = sourceDescription();
         if (analysis_) analysis_->finish();
         if (state == SourceState::lost) source_->stop();
-        emit sourceEnded(QString::fromStdString(state == SourceState::finished ? what + " has come to its end."
-                                                                               : "The sound input " + what +
-                                                                                     " has stopped sending; choose it "
-                                                                                     "again when it is back."));
+        emit sourceEnded(QString::fromStdString(state == SourceState::finished
+                                                    ? what + " has come to its end."
+                                                    : "The sound input " + what +
+                                                          " has stopped sending; F5 "
+                                                          "listens to it again when it is back."));
     }
     if (!soundInput_ || channelSaid_) return;
     if (const std::optional<int> stronger = soundInput_->strongerChannel()) {

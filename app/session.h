@@ -66,7 +66,8 @@ public:
     void expectTone(bool playing);
     bool toneHeard() const;
 
-    // Sound inputs. The list is made once; rescan makes it afresh and, if one is running, opens that again.
+    // Sound inputs. The list is made once; rescan makes it afresh and opens the one listened to again, also when it
+    // was lost, and also when it was not back at the rescan before and nothing else was chosen since.
     Result<DeviceList> soundInputs();
     Result<DeviceList> rescanSoundInputs();
     std::optional<SoundDevice> soundInput() const;  // the one listened to
@@ -100,6 +101,8 @@ private:
     bool endSaid_ = false;
     bool channelSaid_ = false;
     bool tonePlays_ = false;
+    std::optional<SoundDevice> missed_;  // an input that was not back at the last rescan, and its channel
+    int missedChannel_ = 0;
     QTimer watchTimer_;
 };
 
