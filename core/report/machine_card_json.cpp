@@ -26,7 +26,7 @@ public:
     void whole(const Json& json, const char* key, int& into) {
         double value = 0.0;
         number(json, key, value);
-        if (!problem && refused(value == std::floor(value) && std::abs(value) < 1e6, key, "a whole number")) return;
+        if (problem || refused(value == std::floor(value) && std::abs(value) < 1e6, key, "a whole number")) return;
         into = static_cast<int>(value);
     }
     const Json& group(const Json& json, const char* key) {
