@@ -113,10 +113,13 @@ void SourcePicker::openScenario() {
 }
 
 void SourcePicker::rescan() {
+    bool stillGone = false;  // which has been said, and matters more than how many there are
+    const auto hears = connect(&session_, &Session::sourceEnded, this, [&stillGone] { stillGone = true; });
     const Result<DeviceList> inputs = session_.rescanSoundInputs();
+    disconnect(hears);
     if (!inputs)
         emit refused(told(inputs.error().text));
-    else
+    else if (!stillGone)
         emit said(inputs->empty() ? tr("No sound input was found; connect one and look again.")
                                   : tr("%n sound inputs were found.", nullptr, int(inputs->size())));
 }
