@@ -105,6 +105,20 @@ TEST(TapeText, DoesNotTakeATextThatNeverRepeatsForALoop) {
     }
 }
 
+// Reversals, then a text: as it is read, character by character.
+TEST(TapeText, ATapeThatLeavesItsReversalsIsNotFullOfFaults) {
+    for (const std::size_t reversals : {8U, 16U, 30U, 64U, 120U}) {
+        std::string text;
+        while (text.size() < reversals) text += "RY";
+        const auto tape = loopTape(text + kLog + "KEEPER OF THE LAMP SAW NOTHING ALL NIGHT", 0, reversals + 70);
+        for (std::size_t n = 1; n <= tape.size(); ++n) {
+            const auto study = studyTape(ita2(), "", std::span(tape).first(n), n);
+            if (!study) continue;
+            EXPECT_LE(study->wrong, n < reversals + 30 ? 0 : 1) << reversals << " reversals, in all " << n;
+        }
+    }
+}
+
 TEST(TapeText, FindsTheShortestPeriod) {
     EXPECT_EQ(repetitionPeriod(loopTape("RY", 0, 60)), 2U);
     EXPECT_EQ(repetitionPeriod(loopTape("E", 0, 60)), 1U);
