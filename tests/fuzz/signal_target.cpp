@@ -16,7 +16,7 @@ namespace {
 
 constexpr double kSecondsPerSample = 1.0 / 48000.0;
 constexpr std::size_t kMostEdges = 200;
-constexpr std::size_t kMostSamples = 160000;
+constexpr std::size_t kMostSamples = 60000;
 
 // Hands out the bytes in turn; zeros when they are used up.
 struct Feed {
