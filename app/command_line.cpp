@@ -8,6 +8,10 @@
 
 namespace trueunit {
 
+QStringList measuringOptions() {
+    return {"baud", "stop", "code", "expect", "input", "tones", "window", "slice", "clock-ppm", "limits"};
+}
+
 namespace {
 
 using Kind = Command::Kind;
@@ -19,8 +23,7 @@ struct CommandRule {
     QStringList options;
 };
 
-const QStringList kMeasuring = {"baud",   "stop",  "code",      "expect", "input", "tones",
-                                "window", "slice", "clock-ppm", "limits", "card"};
+const QStringList kMeasuring = measuringOptions() + QStringList{"card"};
 
 const std::map<QString, CommandRule>& commandRules() {
     static const std::map<QString, CommandRule> rules = {

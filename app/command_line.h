@@ -39,6 +39,7 @@ struct Command {
 // The arguments without the program's name. Unusable ones give one sentence; nothing is printed.
 Result<Command> parseCommandLine(const QStringList& arguments);
 
+QStringList measuringOptions();  // names of those that every command that measures takes
 std::string helpText();
 
 }  // namespace trueunit

@@ -6,12 +6,12 @@
 #include <QDateTime>
 #include <map>
 
+#include "app/command_line.h"
+
 namespace trueunit {
 
 namespace {
 
-const QStringList kMeasuringToo = {"baud",  "stop",   "code",  "expect",    "input",
-                                   "tones", "window", "slice", "clock-ppm", "limits"};
 const QStringList kTexts = {"complaint", "work", "parts", "oil", "result", "mark", "card", "remarks"};
 
 // The options of each verb, besides --logbook.
@@ -20,7 +20,7 @@ const std::map<QString, QStringList>& verbs() {
         {"machines", {"text", "json"}},
         {"list", {"machine", "visit", "since", "until", "finding", "text", "limit", "json"}},
         {"show", {"frame", "visit", "again", "json"}},
-        {"keep", kMeasuringToo + QStringList{"machine", "visit", "remarks", "role"}},
+        {"keep", measuringOptions() + QStringList{"machine", "visit", "remarks", "role"}},
         {"write", kTexts + QStringList{"visit", "frame", "role", "repaired"}},
         {"export", {"visit", "machine", "out"}},
         {"import", {}},
@@ -32,7 +32,7 @@ const std::map<QString, QStringList>& verbs() {
 }
 
 void addLogOptions(QCommandLineParser& parser) {
-    for (const QString& name : kMeasuringToo + kTexts +
+    for (const QString& name : measuringOptions() + kTexts +
                                    QStringList{"machine", "visit", "frame", "since", "until", "finding", "text",
                                                "limit", "role", "out", "paper", "logbook"})
         parser.addOption(QCommandLineOption(name, "", "value"));
@@ -83,7 +83,7 @@ std::optional<Error> readChoices(const QCommandLineParser& parser, LogArguments&
 
 std::optional<Error> readMeasuring(const QCommandLineParser& parser, LogArguments& a) {
     QStringList words = {"measure", a.files.value(0)};
-    for (const QString& name : kMeasuringToo)
+    for (const QString& name : measuringOptions())
         if (parser.isSet(name)) words << "--" + name << parser.value(name);
     const Result<Command> command = parseCommandLine(words);
     if (!command) return command.error();

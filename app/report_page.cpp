@@ -51,7 +51,7 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = frozenTrace(frame);
-    page.heading(trace ? Words::tr("Character on the grid: %1, number %2")
+    page.heading(trace ? Words::tr("Character on the grid: “%1”, number %2")
                              .arg(QString::fromStdString(trace->print))
                              .arg(trace->number)
                        : Words::tr("Character on the grid"));

@@ -193,11 +193,11 @@ void Session::watch() {
         const std::string what = sourceDescription();
         if (analysis_) analysis_->finish();
         if (state == SourceState::lost) source_->stop();
-        emit sourceEnded(QString::fromStdString(state == SourceState::finished
-                                                    ? what + " has come to its end."
-                                                    : "The sound input " + what +
-                                                          " has stopped sending; F5 "
-                                                          "listens to it again when it is back."));
+        const std::string words =
+            state == SourceState::finished
+                ? what + " has come to its end."
+                : "The sound input " + what + " has stopped sending; F5 listens to it again when it is back.";
+        emit sourceEnded(QString::fromStdString(words));
     }
     if (!soundInput_ || channelSaid_) return;
     if (const std::optional<int> stronger = soundInput_->strongerChannel()) {

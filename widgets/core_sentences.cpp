@@ -200,6 +200,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "Cannot read \"%1\": %2"),
     QT_TRANSLATE_NOOP("Core", "Cannot write \"%1\": %2"),
     QT_TRANSLATE_NOOP("Core", "%1 has come to its end."),
+    QT_TRANSLATE_NOOP("Core", "The sound input %1 has stopped sending; F5 listens to it again when it is back."),
     QT_TRANSLATE_NOOP("Core", "There is nothing to report yet; choose an input first."),
     QT_TRANSLATE_NOOP("Core", "There is nothing to keep yet; the space bar freezes a frame."),
     QT_TRANSLATE_NOOP("Core", "There is nothing to keep yet."),

@@ -8,7 +8,7 @@ namespace trueunit {
 
 // What the core says, in the language of the person. The core speaks English and knows no Qt: whole sentences are
 // recognised by the patterns in core_sentences.cpp, whose "%1" stand for what changes, and are translated as wholes.
-// A sentence without a pattern comes as it is. Any thread of the window; remembers what it has told.
+// A sentence without a pattern comes as it is. The window's thread; remembers what it has told.
 QString told(const std::string& english);
 
 }  // namespace trueunit

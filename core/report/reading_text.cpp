@@ -186,7 +186,7 @@ void addDetails(const Reading& r, Table& table) {
         for (const GearWanted& g : r.drive->gears) table.row("gears", gearWords(g));
     }
     if (r.findings)
-        for (const Finding& f : *r.findings) table.row("finding", f.title + " " + f.evidence);
+        for (const Finding& f : *r.findings) table.row("finding", f.title + ". " + f.evidence);
 }
 
 std::string verdictWords(const Reading& r, const Limits& limits) {

@@ -512,6 +512,10 @@
         <translation>%1 ist zu Ende.</translation>
     </message>
     <message>
+        <source>The sound input %1 has stopped sending; F5 listens to it again when it is back.</source>
+        <translation>Der Toneingang %1 sendet nicht mehr; F5 hört wieder hin, wenn er zurück ist.</translation>
+    </message>
+    <message>
         <source>There is nothing to report yet; choose an input first.</source>
         <translation>Es gibt noch nichts zu berichten; zuerst einen Eingang wählen.</translation>
     </message>
@@ -1481,8 +1485,8 @@
         <translation>Aufgenommen </translation>
     </message>
     <message>
-        <source>Character on the grid: %1, number %2</source>
-        <translation>Zeichen auf dem Raster: %1, Nummer %2</translation>
+        <source>Character on the grid: “%1”, number %2</source>
+        <translation>Zeichen auf dem Raster: „%1“, Nummer %2</translation>
     </message>
     <message>
         <source>Character on the grid</source>

@@ -20,6 +20,16 @@ constexpr std::size_t kMostSamples = 1 << 20;  // a file may claim hours
 
 std::string_view text(Bytes bytes) { return {reinterpret_cast<const char*>(bytes.data()), bytes.size()}; }
 
+// What is accepted is written and read again as the same.
+template <class Parse, class Write>
+void comesBack(Bytes bytes, Parse parse, Write write) {
+    const auto parsed = parse(text(bytes));
+    if (!parsed) return promise(!parsed.error().text.empty());
+    const std::string written = write(*parsed);
+    const auto again = parse(written);
+    promise(again && write(*again) == written);
+}
+
 }  // namespace
 
 void recording(Bytes bytes) {
@@ -53,21 +63,8 @@ void scenario(Bytes bytes) {
     }
 }
 
-// What is accepted is written and read again as the same.
-void machineCard(Bytes bytes) {
-    const Result<MachineCard> parsed = parseMachineCard(text(bytes));
-    if (!parsed) return promise(!parsed.error().text.empty());
-    const std::string written = machineCardJson(*parsed);
-    const Result<MachineCard> again = parseMachineCard(written);
-    promise(again && machineCardJson(*again) == written);
-}
+void machineCard(Bytes bytes) { comesBack(bytes, parseMachineCard, machineCardJson); }
 
-void limits(Bytes bytes) {
-    const Result<Limits> parsed = parseLimits(text(bytes));
-    if (!parsed) return promise(!parsed.error().text.empty());
-    const std::string written = limitsJson(*parsed);
-    const Result<Limits> again = parseLimits(written);
-    promise(again && limitsJson(*again) == written);
-}
+void limits(Bytes bytes) { comesBack(bytes, parseLimits, limitsJson); }
 
 }  // namespace trueunit::fuzz

@@ -9,6 +9,8 @@
 
 namespace trueunit::test {
 
+inline constexpr qint64 kMorning = 1795600000;  // 2026-11-25, UTC
+
 // A drawn frame of the machine, taken at the given time, with some bulk in the place of sound.
 Keeping keepingOf(const QString& machine, qint64 taken, const QString& uid = {}, qsizetype soundBytes = 2000);
 

@@ -20,11 +20,11 @@
 
 using namespace trueunit;
 using test::keepingOf;
+using test::kMorning;
 using test::opened;
 
 namespace {
 
-constexpr qint64 kOneMorning = 1795600000;  // 2026-11-25, UTC
 constexpr qint64 kDay = 86400;
 
 class LogbookTest : public testing::Test {
@@ -48,7 +48,7 @@ protected:
 }  // namespace
 
 TEST_F(LogbookTest, AKeptFrameIsReadAsItWas) {
-    const Keeping keeping = keepingOf("Skerry 2", kOneMorning);
+    const Keeping keeping = keepingOf("Skerry 2", kMorning);
     const Kept kept = keep(keeping);
     const auto back = readFrame(*store_, kept.frame);
     ASSERT_TRUE(back);
@@ -57,22 +57,22 @@ TEST_F(LogbookTest, AKeptFrameIsReadAsItWas) {
 }
 
 TEST_F(LogbookTest, FramesOfOneDayBelongToOneVisitUntilItHasAResult) {
-    const Kept first = keep(keepingOf("Skerry 2", kOneMorning));
+    const Kept first = keep(keepingOf("Skerry 2", kMorning));
     EXPECT_TRUE(first.newVisit);
-    const Kept second = keep(keepingOf("  skerry  2 ", kOneMorning + 3600));
+    const Kept second = keep(keepingOf("  skerry  2 ", kMorning + 3600));
     EXPECT_EQ(second.visit, first.visit);
     EXPECT_EQ(second.machine, first.machine);
-    EXPECT_NE(keep(keepingOf("Skerry 2", kOneMorning + 3 * kDay)).visit, first.visit);
-    EXPECT_NE(keep(keepingOf("Holm 1", kOneMorning)).machine, first.machine);
+    EXPECT_NE(keep(keepingOf("Skerry 2", kMorning + 3 * kDay)).visit, first.visit);
+    EXPECT_NE(keep(keepingOf("Holm 1", kMorning)).machine, first.machine);
 
     Visit done = **findVisit(*store_, first.visit);
     done.result = "in limits";
     ASSERT_TRUE(saveVisit(*store_, done));
-    EXPECT_NE(keep(keepingOf("Skerry 2", kOneMorning + 3700)).visit, first.visit);
+    EXPECT_NE(keep(keepingOf("Skerry 2", kMorning + 3700)).visit, first.visit);
 }
 
 TEST_F(LogbookTest, KeepingAFrameAgainChangesItsNotesOnly) {
-    Keeping keeping = keepingOf("Skerry 2", kOneMorning, "one");
+    Keeping keeping = keepingOf("Skerry 2", kMorning, "one");
     const Kept first = keep(keeping);
     keeping.kept.frame.notes.push_back({2.0, 0.5, "late lever"});
     const Kept second = keep(keeping);
@@ -85,13 +85,13 @@ TEST_F(LogbookTest, KeepingAFrameAgainChangesItsNotesOnly) {
 }
 
 TEST_F(LogbookTest, SearchNarrowsByMachineDateFindingAndTextInAnyScript) {
-    Keeping a = keepingOf("Skerry 2", kOneMorning);
+    Keeping a = keepingOf("Skerry 2", kMorning);
     a.kept.frame.remarks = "H\u00c4NGT bei \u0416";
     auto s = std::make_shared<Snapshot>(*a.kept.frame.snapshot);
     s->reading.findings = std::vector<Finding>{{"contact-offset", 0.9, "", "", "", ""}};
     a.kept.frame.snapshot = s;
     const Kept kept = keep(a);
-    keep(keepingOf("Holm 1", kOneMorning - 10 * kDay));
+    keep(keepingOf("Holm 1", kMorning - 10 * kDay));
 
     const auto count = [&](auto change) {
         FrameFilter filter;
@@ -100,8 +100,8 @@ TEST_F(LogbookTest, SearchNarrowsByMachineDateFindingAndTextInAnyScript) {
     };
     EXPECT_EQ(count([](FrameFilter&) {}), 2);
     EXPECT_EQ(count([&](FrameFilter& f) { f.machine = kept.machine; }), 1);
-    EXPECT_EQ(count([&](FrameFilter& f) { f.fromUtc = kOneMorning; }), 1);
-    EXPECT_EQ(count([&](FrameFilter& f) { f.beforeUtc = kOneMorning; }), 1);
+    EXPECT_EQ(count([&](FrameFilter& f) { f.fromUtc = kMorning; }), 1);
+    EXPECT_EQ(count([&](FrameFilter& f) { f.beforeUtc = kMorning; }), 1);
     EXPECT_EQ(count([](FrameFilter& f) { f.finding = "contact-offset"; }), 1);
     EXPECT_EQ(count([](FrameFilter& f) { f.finding = "contact"; }), 0);
     EXPECT_EQ(count([](FrameFilter& f) { f.text = QString::fromUtf8("h\u00e4ngt \u0436 skerry"); }), 1);
@@ -113,12 +113,12 @@ TEST_F(LogbookTest, SearchNarrowsByMachineDateFindingAndTextInAnyScript) {
 }
 
 TEST_F(LogbookTest, AnArchiveCarriesAVisitToAnotherLogbookOnce) {
-    const Kept kept = keep(keepingOf("Skerry 2", kOneMorning, "one"));
-    keep(keepingOf("Skerry 2", kOneMorning + 60, "two"));
+    const Kept kept = keep(keepingOf("Skerry 2", kMorning, "one"));
+    keep(keepingOf("Skerry 2", kMorning + 60, "two"));
     Visit visit = **findVisit(*store_, kept.visit);
     visit.complaint = QString::fromUtf8("garbles \u2014 \u96e8");
     visit.repaired = true;
-    visit.changed = kOneMorning + 100;
+    visit.changed = kMorning + 100;
     ASSERT_TRUE(saveVisit(*store_, visit));
     ASSERT_TRUE(writeVisitArchive(*store_, kept.visit, file("visit.zip")));
 
@@ -140,7 +140,7 @@ TEST_F(LogbookTest, AnArchiveCarriesAVisitToAnotherLogbookOnce) {
 }
 
 TEST_F(LogbookTest, AnArchiveThatIsCutShortChangesNothing) {
-    const Kept kept = keep(keepingOf("Skerry 2", kOneMorning, {}, 50000));
+    const Kept kept = keep(keepingOf("Skerry 2", kMorning, {}, 50000));
     ASSERT_TRUE(writeVisitArchive(*store_, kept.visit, file("visit.zip")));
     QFile zip(file("visit.zip"));
     ASSERT_TRUE(zip.open(QIODevice::ReadWrite));
@@ -159,7 +159,7 @@ TEST_F(LogbookTest, AnArchiveThatIsCutShortChangesNothing) {
 
 // RFC 4180: lines end in CR LF, fields with quotes, commas or line ends are quoted and quotes doubled.
 TEST_F(LogbookTest, TheTableOfReadingsIsQuotedAsTheStandardSays) {
-    Keeping keeping = keepingOf("Skerry \"2\", north", kOneMorning);
+    Keeping keeping = keepingOf("Skerry \"2\", north", kMorning);
     keeping.kept.frame.remarks = "=1+1\nsecond";
     keep(keeping);
     const auto csv = readingsCsv(*store_, found({}).frames);
@@ -186,16 +186,16 @@ TEST_F(LogbookTest, AnOldLogbookIsBroughtForwardAndItsTextsAreFound) {
 TEST_F(LogbookTest, TwoProgramsWriteToOneLogbook) {
     const auto other = opened(file("book.sqlite"));
     ASSERT_TRUE(other);
-    keep(keepingOf("Skerry 2", kOneMorning));
-    ASSERT_TRUE(keepFrame(*other, keepingOf("Skerry 2", kOneMorning + 1)));
-    keep(keepingOf("Skerry 2", kOneMorning + 2));
+    keep(keepingOf("Skerry 2", kMorning));
+    ASSERT_TRUE(keepFrame(*other, keepingOf("Skerry 2", kMorning + 1)));
+    keep(keepingOf("Skerry 2", kMorning + 2));
     EXPECT_EQ(found({}).all, 3);
     EXPECT_EQ(findFrames(*other, {})->all, 3);
 }
 
 TEST_F(LogbookTest, ADraftOfARunningProgramIsLeftAlone) {
     Draft running(file("drafts"));
-    ASSERT_TRUE(running.write(keepingOf("Skerry 2", kOneMorning).kept.frame, "uid"));
+    ASSERT_TRUE(running.write(keepingOf("Skerry 2", kMorning).kept.frame, "uid"));
     Draft mine(file("drafts"));
     EXPECT_FALSE(mine.takeOver());
 }

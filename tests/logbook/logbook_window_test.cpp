@@ -24,11 +24,11 @@
 
 using namespace trueunit;
 using test::keepingOf;
+using test::kMorning;
 using test::opened;
 
 namespace {
 
-constexpr qint64 kMorning = 1795600000;
 constexpr qint64 kDay = 86400;
 
 void picture(QWidget& widget, const char* name) {

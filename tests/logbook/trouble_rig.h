@@ -12,8 +12,6 @@
 
 namespace trueunit::test {
 
-inline constexpr qint64 kMorning = 1795600000;
-
 class LogbookTrouble : public testing::Test {
 protected:
     QString file(const std::string& name) const { return QString::fromStdString(folder_.file(name)); }
