@@ -14,6 +14,7 @@ constexpr double kOtherText = 2.2;       // cost of the alignment: beyond it the
 constexpr std::size_t kAboutSlip = 2;    // characters either side of a slip: which of them slipped is not known
 constexpr std::size_t kMostLeading = 8;  // characters before and after the text itself
 constexpr std::size_t kLeadingPart = 10;
+constexpr std::size_t kRoundBelieved = 12;  // characters of a new round after a stretch that is not known
 
 void countLevels(std::vector<LevelCount>& levels, unsigned sent, unsigned due) {
     for (LevelCount& l : levels) {
@@ -38,6 +39,18 @@ std::size_t beforeOn(std::span<const LoopCode> loop, std::size_t place) {
     return (place + loop.size() - 1) % loop.size();
 }
 
+// Where the newest round of the text begins, if what comes between the rounds is not known and the round is too young
+// to be told from it; else the end.
+std::size_t youngRound(const Alignment& walk, std::span<const LoopCode> loop) {
+    const std::size_t end = walk.place.size();
+    if (std::none_of(loop.begin(), loop.end(), [](const LoopCode& c) { return c.unknown; })) return end;
+    std::size_t begin = end;
+    while (begin > 0 && !loop[walk.place[begin - 1]].unknown &&
+           (begin == end || walk.place[begin - 1] <= walk.place[begin]))
+        --begin;
+    return end - begin < kRoundBelieved ? begin : end;
+}
+
 // Which characters prove something of the levels: not those about a slip of the feed, whose place in the text is
 // doubtful, nor what runs through before and after the text (blank tape, shifts, a character heard from its middle).
 std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop,
@@ -56,6 +69,8 @@ std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk,
     };
     for (std::size_t i = 0; i < sent.size(); ++i)
         if (sent[i].code != loop[walk.place[i]].code && unknownBeside(i)) forget(i);
+    for (std::size_t i = youngRound(walk, loop); i < sent.size(); ++i)
+        if (sent[i].code != loop[walk.place[i]].code) forget(i);
     const std::size_t most = std::min(kMostLeading, (sent.size() - first) / kLeadingPart);
     for (std::size_t i = first; i < std::min(first + most, sent.size()) && isForeign(sent[i], loop[walk.place[i]]); ++i)
         forget(i);

@@ -11,7 +11,6 @@ namespace trueunit {
 namespace {
 
 constexpr std::size_t kRounds = 3;
-constexpr std::size_t kFewest = 24;    // characters: many a tape begins with some reversals that do not last
 constexpr double kLeastExcess = 0.25;  // of pairs that match, above what the text's frequencies make
 constexpr double kLeastSigmas = 5.0;
 constexpr double kNearBest = 0.8;
@@ -119,7 +118,7 @@ std::vector<LoopCode> voteOnLoop(std::span<const SentCode> sent, const Alignment
 
 std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
     const std::size_t longest = std::min(sent.size() / kRounds, kLongestLoop);
-    if (longest < 1 || sent.size() < kFewest) return std::nullopt;
+    if (longest < 1 || sent.size() < 12) return std::nullopt;
     const double chance = chanceOfMatch(sent);
     if (chance > 0.9) return 1;  // one character, over and over
     std::vector<double> excess(longest + 1, 0.0);

@@ -13,7 +13,7 @@ namespace {
 
 // ITU-T R.52 lists it among the sentences that may be used; its text from memory.
 constexpr std::string_view kFox = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG";
-constexpr std::size_t kFewestReversals = 24;
+constexpr std::size_t kFewestReversals = 12;
 constexpr double kReversalsCost = 1.3;  // per character: six in ten characters with a level wrong, or slips
 constexpr double kPhraseCost = 1.2;     // per character of a known text
 constexpr std::size_t kFewestOfPhrase = 20;
