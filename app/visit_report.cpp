@@ -108,7 +108,7 @@ void readings(PageFlow& page, const VisitStory& story) {
     for (const ReportRow& r : right)
         if (!rowNamed(left, r.name)) add(r, nullptr, &r);
     page.reserve(page.tableHeight(rows.size()) + 20.0);
-    page.heading(Words::tr("Readings before and after"));
+    page.heading(left.empty() || right.empty() ? Words::tr("Readings") : Words::tr("Readings before and after"));
     page.table({{40.0, Align::left, Words::tr("quantity")},
                 {21.0, Align::point, before ? Words::tr("before") : QString()},
                 {20.0, Align::point, before ? QStringLiteral("95 %") : QString()},
