@@ -56,6 +56,19 @@ install_packages() {
     as_root "${install[@]}" >/dev/null </dev/null || fail "these packages could not be installed: ${missing[*]}"
 }
 
+# Passes what ninja says on to a log. On a terminal one line tells how far it is, [n/m], and goes when all is done.
+log_progress() {
+    local line shown=
+    while IFS= read -r line; do
+        printf '%s\n' "$line"
+        if [[ -t 2 && $line =~ ^\[([0-9]+)/([0-9]+)\]\  ]]; then
+            printf '\r\033[Ktrueunit: building, step %s of %s' "${BASH_REMATCH[1]}" "${BASH_REMATCH[2]}" >&2
+            shown=yes
+        fi
+    done
+    [[ -z $shown ]] || printf '\r\033[K' >&2
+}
+
 # build FOLDER TARGET [CMAKE OPTION...]: configures when that was not done with these options yet, builds what changed.
 build() {
     local folder=$root/$1 target=$2
@@ -68,14 +81,14 @@ build() {
         flock 9  # two starts at once: the second waits, then finds all done
         local wanted="$*"
         if [[ ! -f $folder/build.ninja || $(cat "$folder/options" 2>/dev/null) != "$wanted" ]]; then
-            [[ -f $folder/build.ninja ]] || say "building, which takes a few minutes the first time"
+            [[ -f $folder/build.ninja ]] || say "building, which takes five to fifteen minutes the first time"
             local -a launcher=()
             command -v ccache >/dev/null && launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
             as_owner cmake -G Ninja -S "$root" -B "$folder" -DCMAKE_BUILD_TYPE=Release "${launcher[@]}" "$@" \
                 >"$folder/configure.log" 2>&1 || { tail -n 20 "$folder/configure.log" >&2; exit 1; }
             printf '%s' "$wanted" | as_owner tee "$folder/options" >/dev/null
         fi
-        if ! as_owner ninja -C "$folder" "$target" >"$folder/build.log" 2>&1; then
+        if ! as_owner ninja -C "$folder" "$target" 2>&1 | log_progress >"$folder/build.log"; then
             grep -m 5 -A 5 -E 'error|FAILED' "$folder/build.log" >&2 || tail -n 20 "$folder/build.log" >&2
             exit 1
         fi
