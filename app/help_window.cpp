@@ -65,6 +65,8 @@ namespace {
 // What a page read from plain text lacks: room between paragraphs, quiet rules in tables.
 void layOut(QTextDocument& page) {
     QTextCursor cursor(&page);
+    QTextTable* laidOut = nullptr;
+    cursor.beginEditBlock();  // laid out once at the end, not after each block
     for (QTextBlock block = page.begin(); block.isValid(); block = block.next()) {
         cursor.setPosition(block.position());
         QTextBlockFormat format = block.blockFormat();
@@ -73,14 +75,16 @@ void layOut(QTextDocument& page) {
         if (!cursor.currentTable()) format.setBottomMargin(block.textList() ? 4 : 9);
         if (format.headingLevel() > 1) format.setTopMargin(14);
         cursor.setBlockFormat(format);
-        if (!cursor.currentTable()) continue;
-        QTextTableFormat table = cursor.currentTable()->format();
+        if (!cursor.currentTable() || cursor.currentTable() == laidOut) continue;
+        laidOut = cursor.currentTable();
+        QTextTableFormat table = laidOut->format();
         table.setBorderCollapse(true);
         table.setBorderBrush(theme::kBorder);
         table.setCellPadding(4);
         table.setBottomMargin(12);
-        cursor.currentTable()->setFormat(table);
+        laidOut->setFormat(table);
     }
+    cursor.endEditBlock();
 }
 
 }  // namespace
