@@ -18,6 +18,7 @@
 #include <QTest>
 #include <QTextBlock>
 #include <QUrl>
+#include <cmath>
 
 #include "app/first_steps.h"
 #include "app/help_window.h"
@@ -74,6 +75,17 @@ TEST(Help, AHeadingIsFoundByItsLink) {
     EXPECT_EQ(help.pages().textCursor().block().text(), "When to fetch a licensed person");
 }
 
+TEST(Help, EveryLinkInsideTheGuideNamesOneOfItsHeadings) {
+    const QString guide = textOf("connect.md");
+    static const QRegularExpression heading("^#+ (.+)$", QRegularExpression::MultilineOption), mark("[^a-z0-9 -]"),
+        link("\\]\\(#([^)]+)\\)");
+    QStringList slugs;
+    for (const auto& match : heading.globalMatch(guide))
+        slugs += match.captured(1).toLower().remove(mark).replace(' ', '-');
+    for (const auto& match : link.globalMatch(guide))
+        EXPECT_TRUE(slugs.contains(match.captured(1))) << match.captured(1).toStdString();
+}
+
 TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
     const QString guide = textOf("connect.md");
     for (const char* caution : {"hazardous live", "does not make it safe", "Local codes and licensed practice",
@@ -95,6 +107,38 @@ TEST(Help, TheValuesOfTheStageAreWhatTheCircuitGives) {
                                    .arg(1e3 * (v60 - kLamp) / kSeries, 0, 'f', 1)));
     EXPECT_TRUE(guide.contains(
         QString("| %1 mW | %2 mW |").arg(1e3 * v20 * v20 / 680.0, 0, 'f', 0).arg(1e3 * v60 * v60 / 150.0, 0, 'f', 0)));
+}
+
+// What the barrier must stand: supply and kick, I sqrt(L/C) (energy of the magnets into the quench), and half as much
+// again.
+TEST(Help, TheBarrierStandsTheSupplyAndTheKick) {
+    const QString guide = textOf("connect.md");
+    constexpr double kHenry = 4.0, kFarad = 0.47e-6;
+    for (const double supply : {120.0, 260.0})
+        for (const double amps : {0.020, 0.060}) {
+            const double kick = std::round(amps * std::sqrt(kHenry / kFarad)),
+                         stands = std::ceil(1.5 * (supply + kick));
+            EXPECT_TRUE(guide.contains(
+                QString("1.5 x (%1 + %2) = %3 V |").arg(supply, 0, 'f', 0).arg(kick, 0, 'f', 0).arg(stands, 0, 'f', 0)))
+                << supply << " " << amps;
+            EXPECT_LT(stands, 850.0);
+        }
+}
+
+// With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as
+// much again.
+TEST(Help, EveryPartOfTheStageStandsWhatAFailureOfAnotherMakes) {
+    const QString guide = textOf("connect.md");
+    constexpr double kHeld = 16.0, kSeries = 820.0;
+    const double lamp = (kHeld - 1.2) / kSeries;
+    for (const QString& said : {QString("%1 W (why it is of 0.5 W)").arg(lamp * lamp * kSeries, 0, 'f', 2),
+                                QString("%1 W in the suppressor |").arg((0.060 - lamp) * kHeld, 0, 'f', 2),
+                                QString("16²/680 = %1 W").arg(kHeld * kHeld / 680.0, 0, 'f', 2),
+                                QString("16²/150 = %1 W").arg(kHeld * kHeld / 150.0, 0, 'f', 1),
+                                QString("%1 or %2 W in the suppressor")
+                                    .arg((1.5 * 0.050 - kHeld / 680.0 - lamp) * kHeld, 0, 'f', 2)
+                                    .arg((1.5 * 0.100 - kHeld / 150.0 - lamp) * kHeld, 0, 'f', 2)})
+        EXPECT_TRUE(guide.contains(said)) << said.toStdString();
 }
 
 class Memory : public ::testing::Test {
