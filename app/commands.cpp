@@ -39,10 +39,19 @@ int exitCode(const Reading& reading) {
 
 QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }
 
-// With a line of progress for the person who waits, who may stop it.
+// Either with a line of progress for the person who waits, who may stop it.
+ProgressLine progressOf(const Recording& recording) {
+    return {"measuring " + fileName(recording.path()).toStdString(), "Stopped; nothing was written."};
+}
+
 Snapshot measureWatched(Recording& recording, const Options& options, const Limits& limits) {
-    ProgressLine line("measuring " + fileName(recording.path()).toStdString(), "Stopped; nothing was written.");
+    ProgressLine line = progressOf(recording);
     return measureRecording(recording, options, limits, [&line](double done) { line.show(done); });
+}
+
+Reading readWatched(Recording& recording, const Options& options, const Limits& limits) {
+    ProgressLine line = progressOf(recording);
+    return readRecording(recording, options, limits, [&line](double done) { line.show(done); });
 }
 
 // The signal on one side of a stereo file, the other side silent; or mono as it is.
@@ -101,7 +110,7 @@ int runMeasure(const Command& given) {
         if (command.json) print(readingJson(readingOfNothing(recording.error(), command.options, limits)) + "\n");
         return refuse(recording.error());
     }
-    const Reading reading = measureWatched(*recording, command.options, limits).reading;
+    const Reading reading = readWatched(*recording, command.options, limits);
     print(command.json ? readingJson(reading) + "\n" : readingText(reading, limits));
     return exitCode(reading);
 }

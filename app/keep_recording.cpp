@@ -101,7 +101,7 @@ Result<KeptRecording> keepRecording(const RecentInput& recent, const std::string
         if (before == 0) {
             Result<Recording> recording = Recording::open(sound.path());
             if (!recording) return whatStays(recording.error());
-            kept.reading = measureRecording(*recording, options, limits).reading;
+            kept.reading = readRecording(*recording, options, limits);
             const fs::path beside = fs::path(path).replace_extension(".reading.json");
             PartFile reading(beside);
             if (Outcome written = writeText(readingJson(kept.reading) + "\n", reading.path()); !written)

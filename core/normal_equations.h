@@ -21,6 +21,14 @@ public:
         }
         squares_ += weight * y * y;
     }
+    // Many observations at once, by the sums of their products: lower triangle, row times y, y squared.
+    void addSums(const Matrix& rows, const Vector& right, double squares) {
+        for (std::size_t i = 0; i < N; ++i) {
+            right_[i] += right[i];
+            for (std::size_t j = 0; j <= i; ++j) left_[i][j] += rows[i][j];
+        }
+        squares_ += squares;
+    }
     void stiffen(std::size_t i, double amount) { left_[i][i] += amount; }
 
     // Inverse of the normal matrix; empty when the observations leave an unknown undetermined.

@@ -18,6 +18,8 @@ Pipeline::~Pipeline() = default;
 Pipeline::Pipeline(Pipeline&&) noexcept = default;
 Pipeline& Pipeline::operator=(Pipeline&&) noexcept = default;
 
+void Pipeline::drawNothing() { stages_->drawn = false; }
+
 void Pipeline::push(const SampleBlock& block) {
     Stages& s = *stages_;
     if (!s.expected) {

@@ -22,6 +22,7 @@ public:
     Pipeline(Pipeline&&) noexcept;
     Pipeline& operator=(Pipeline&&) noexcept;
 
+    void drawNothing();                         // readings only: no traces, trail and nudges; before the first push
     void push(const SampleBlock& block);        // live: gaps show in the block's number
     void push(std::span<const float> samples);  // gapless
     void finish();                              // no more samples: what waits for its surroundings is let go

@@ -29,9 +29,9 @@ void Pipeline::Stages::chunk(std::span<const float> samples) {
     meter.push(samples, rateHz);
     const std::uint64_t now = std::exchange(heard, heard + samples.size());
     if (edges) {
-        std::vector<Edge> found;
-        edges->push(samples, found);
-        takeEdges(found, edges->knownTo());
+        placed.clear();
+        edges->push(samples, placed);
+        takeEdges(placed, edges->knownTo());
     } else if (finder.push(samples, now, meter.hearing() && !given)) {
         openLine(finder.found());
     } else if (given) {
@@ -98,7 +98,7 @@ void Pipeline::Stages::takeCharacters(const std::vector<Character>& characters) 
         entry.text = decoder.text(c.code);
         entry.character = c;
         log.add(std::move(entry));
-        picture.add(log.back(), log, framing.framing(), edges->timer());
+        if (drawn) picture.add(log.back(), log, framing.framing(), edges->timer());
         keepStamp(c);
     }
     if (characters.empty()) return;

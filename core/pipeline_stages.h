@@ -65,6 +65,8 @@ struct Pipeline::Stages {
     Decoder decoder;
     CharacterLog log;
     Picture picture;
+    bool drawn = true;         // false: the picture stays empty
+    std::vector<Edge> placed;  // of one chunk
     std::shared_ptr<const LineModel> given;
     bool refused = false;  // there was a signal and it was no start-stop one
 

@@ -31,22 +31,34 @@ void run(Pipeline& pipeline, Recording& recording, double seconds, const Progres
     pipeline.finish();
 }
 
-}  // namespace
-
-Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
-                          const Progress& progress) {
+// Through two pipelines; the second one, with all that it heard.
+Pipeline heard(Recording& recording, const Options& options, const Limits& limits, const Progress& progress,
+               bool drawn) {
     const double toLearn = std::min(kLearnSeconds, recording.seconds());
     const double whole = std::max(toLearn + recording.seconds(), 1e-9);
     const auto tell = [&](double before) -> Progress {
         if (!progress) return {};
-        return [&progress, whole, before](double heard) { progress(std::min(1.0, (before + heard) / whole)); };
+        return [&progress, whole, before](double done) { progress(std::min(1.0, (before + done) / whole)); };
     };
     Pipeline learner(recording.rateHz(), options, limits);
+    learner.drawNothing();
     run(learner, recording, toLearn, tell(0.0));
     Pipeline pipeline(recording.rateHz(), options, limits);
+    if (!drawn) pipeline.drawNothing();
     if (auto learned = learner.learned()) pipeline.startFrom(std::move(learned));
     run(pipeline, recording, recording.seconds(), tell(toLearn));
-    return pipeline.snapshot();
+    return pipeline;
+}
+
+}  // namespace
+
+Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
+                          const Progress& progress) {
+    return heard(recording, options, limits, progress, true).snapshot();
+}
+
+Reading readRecording(Recording& recording, const Options& options, const Limits& limits, const Progress& progress) {
+    return heard(recording, options, limits, progress, false).reading();
 }
 
 Reading readingOfNothing(const Error& reason, const Options& options, const Limits& limits) {

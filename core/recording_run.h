@@ -17,6 +17,10 @@ using Progress = std::function<void(double done)>;
 Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
                           const Progress& progress = {});
 
+// The numbers alone, sooner.
+Reading readRecording(Recording& recording, const Options& options, const Limits& limits,
+                      const Progress& progress = {});
+
 // The reading of an input that could not be read at all: nothing known, and the reason in the notes.
 Reading readingOfNothing(const Error& reason, const Options& options, const Limits& limits);
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <algorithm>
-#include <cmath>
 #include <cstdint>
 #include <span>
 
@@ -14,21 +12,7 @@ public:
     static constexpr float kClip = 0.999F;     // full scale
     static constexpr float kFaintest = 3e-5F;  // -90 dBFS: below it nothing can be measured
 
-    void push(std::span<const float> samples, double rateHz) {
-        float most = 0.0F;
-        std::uint64_t clips = 0;
-        for (const float raw : samples) {
-            const float v = std::isfinite(raw) ? std::abs(raw) : 0.0F;
-            most = std::max(most, v);
-            clips += v >= kClip ? 1U : 0U;
-        }
-        count_ += samples.size();
-        clipped_ += clips;
-        peak_ = std::max(peak_, most);
-        const auto keep = static_cast<float>(std::exp(-static_cast<double>(samples.size()) / (0.1 * rateHz)));
-        recent_ = std::max(most, recent_ * keep);
-        clippingNow_ = clips > 0 || (clippingNow_ && recent_ > 0.9F);
-    }
+    void push(std::span<const float> samples, double rateHz);
 
     std::uint64_t count() const { return count_; }
     double clippedPercent() const {

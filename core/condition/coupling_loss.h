@@ -39,20 +39,20 @@ public:
     void follow(double heardBefore, double heardNow, double level, double trust) {
         const double before = state_[0];
         state_[0] += a_ * ((1.0 - trust) * 0.5 * (heardBefore + heardNow) + trust * (level - loss()));
-        if (a_ > 0.0) state_[1] += b_ / a_ * 0.5 * (before + state_[0]);
+        state_[1] += halfRatio_ * (before + state_[0]);
     }
 
-    // The same for a short run of samples with one level and trust; the pull towards the level is that of its
-    // beginning.
-    void startRun(double level, double trust) {
-        pull_ = a_ * trust * (level - loss());
+    // The same for a short run of samples with one level and trust; the pull towards the level is that of its middle.
+    void startRun(double level, double trust, double samples) {
+        const double off = level - loss();
+        const double slope = a_ * off + 2.0 * halfRatio_ * state_[0];
+        pull_ = a_ * trust * (off - 0.5 * samples * slope);
         share_ = a_ * 0.5 * (1.0 - trust);
-        second_ = a_ > 0.0 ? 0.5 * b_ / a_ : 0.0;
     }
     void run(double heardBefore, double heardNow) {
         const double before = state_[0];
         state_[0] += share_ * (heardBefore + heardNow) + pull_;
-        state_[1] += second_ * (before + state_[0]);
+        state_[1] += halfRatio_ * (before + state_[0]);
     }
 
     // The line's last step, of the given height, came this many samples before the present one.
@@ -66,11 +66,11 @@ private:
 
     double a_ = 0.0;                                  // per sample
     double b_ = 0.0;                                  // per sample squared
+    double halfRatio_ = 0.0;                          // b / a / 2
     std::array<double, 2> rest_{0.0, 0.0};            // state after a long time at line = 1
     std::array<double, 4> next_{1.0, 0.0, 0.0, 1.0};  // propagator of one sample
     double pull_ = 0.0;                               // of a run
     double share_ = 0.0;                              // of a run
-    double second_ = 0.0;                             // of a run
     std::array<double, 2> state_{0.0, 0.0};           // loss of the first and of the second integration
 };
 

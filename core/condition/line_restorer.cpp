@@ -4,16 +4,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/acquire/magnitude.h"
+
 namespace trueunit {
 
 namespace {
 constexpr double kBlockSeconds = 0.0001;        // levels are decided on the mean of so much,
 constexpr std::size_t kSmoothBlocks = 5;        // over some of them because of noise;
 constexpr std::size_t kLightSmoothBlocks = 2;   // where there is little of it short bounces show
+constexpr std::size_t kStrideBlocks = 4;        // blocks of one trust
 constexpr double kLittleNoise = 0.015;          // residual of the fit, of the swing
 constexpr double kHoldBackSeconds = 0.006;      // the slowest rise from mid-level to a decision
 constexpr double kHysteresis = 0.12;            // of the swing, either side of the middle; a slow rise must reach it
 constexpr float kRail = 0.999F;                 // full scale
+constexpr float kLargestSample = 8.0F;          // full scale; more is no sample
 constexpr double kFollowSeconds = 0.5;          // time constant of swing and offset
 constexpr double kQuietSeconds = 0.004;         // after a decision the levels are not yet steady
 constexpr double kHeardBeforeSeconds = 0.0035;  // from this long before an edge the coupling is fed with what is heard,
@@ -28,10 +32,15 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     : rateHz_(rateHz),
       block_(std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(kBlockSeconds * rateHz)))),
       blocks_(fit.residual < kLittleNoise ? kLightSmoothBlocks : kSmoothBlocks),
-      delay_(block_ * static_cast<std::size_t>(std::lround(kHoldBackSeconds * rateHz / static_cast<double>(block_)))),
+      stride_(kStrideBlocks * block_),
+      delay_(stride_ *
+             static_cast<std::size_t>(std::ceil(kHoldBackSeconds * rateHz / static_cast<double>(stride_)) + 1)),
       groupDelay_(0.5 * (static_cast<double>(blocks_ * block_) - 1.0)),
       follow_(static_cast<double>(block_) / (kFollowSeconds * rateHz)),
       quiet_(kQuietSeconds * rateHz),
+      heardBeforeEdge_(kHeardBeforeSeconds * rateHz),
+      trustFrom_(kHeardAfterSeconds * rateHz),
+      trustSlope_(1.0 / ((kTrustedSeconds - kHeardAfterSeconds) * rateHz)),
       swing_(fit.swing),
       offset_(fit.offset),
       heardCount_(firstSample),
@@ -45,7 +54,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     restoreLoss_.setState(start);
     previous_ = level();
     smoothBefore_ = heardBefore_ = level() - start[0] - start[1];
-    sums_.assign(blocks_, (smoothBefore_ + offset_) * static_cast<double>(block_));
+    std::fill_n(sums_.begin(), blocks_, (smoothBefore_ + offset_) * static_cast<double>(block_));
     sumScale_ = 1.0 / static_cast<double>(blocks_ * block_);
     middleCrossing_ = static_cast<double>(firstSample);
 }
@@ -61,22 +70,20 @@ void LineRestorer::setCoupling(const HighPass& coupling) {
 }
 
 void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions) {
-    const std::size_t before = held_.size();
-    held_.resize(before + heard.size());
-    std::transform(heard.begin(), heard.end(), held_.begin() + static_cast<std::ptrdiff_t>(before), [](float v) {
-        return v >= -8.0F && v <= 8.0F ? v : std::isfinite(v) ? std::copysign(8.0F, v) : 0.0F;
-    });
-    while (held_.size() - decided_ >= block_) {
-        const std::span<const float> block = std::span(held_).subspan(decided_, block_);
-        decided_ += block_;
-        heardCount_ += block_;
-        double sum = 0.0;
-        for (const float v : block) sum += static_cast<double>(v);
-        sums_[(heardCount_ / block_) % blocks_] = sum;
-        double total = 0.0;
-        for (const double v : sums_) total += v;
-        decide(total * sumScale_, transitions);
-        if (decided_ > delay_) restore(std::span(held_).subspan(decided_ - delay_ - block_, block_), line);
+    held_.insert(held_.end(), heard.begin(), heard.end());
+    if (!(largestMagnitude(heard) <= kLargestSample))
+        for (float& v : std::span(held_).last(heard.size()))
+            if (!(std::abs(v) <= kLargestSample)) v = std::isfinite(v) ? std::copysign(kLargestSample, v) : 0.0F;
+    const std::size_t strides = (held_.size() - decided_) / stride_;
+    const std::size_t due = decided_ + strides * stride_;
+    std::size_t out = line.size();
+    if (due > delay_) line.resize(out + due - std::max(decided_, delay_));
+    while (decided_ < due) {
+        decide(std::span(held_).subspan(decided_, stride_), transitions);
+        decided_ += stride_;
+        if (decided_ <= delay_) continue;
+        restore(std::span(held_).subspan(decided_ - delay_ - stride_, stride_), line.data() + out);
+        out += stride_;
     }
     if (decided_ > delay_ + kLetGo) {
         const std::size_t spent = decided_ - delay_;
@@ -86,97 +93,129 @@ void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, 
 }
 
 void LineRestorer::finish(std::vector<float>& line) {
-    const std::size_t first = decided_ > delay_ ? decided_ - delay_ : 0;
-    restore(std::span(held_).subspan(first), line);
+    std::span<const float> rest = std::span(held_).subspan(decided_ > delay_ ? decided_ - delay_ : 0);
+    std::size_t out = line.size();
+    line.resize(out + rest.size());
+    while (!rest.empty()) {
+        const std::span<const float> stride = rest.first(std::min(stride_, rest.size()));
+        restore(stride, line.data() + out);
+        out += stride.size();
+        rest = rest.subspan(stride.size());
+    }
     held_.clear();
     decided_ = 0;
 }
 
 // How far the decided level is trusted so many samples after an edge. Near one the line has a form of its own.
 double LineRestorer::trust(double sinceEdge) const {
-    const double seconds = sinceEdge / rateHz_;
-    return std::clamp((seconds - kHeardAfterSeconds) / (kTrustedSeconds - kHeardAfterSeconds), 0.0, 1.0);
+    return std::clamp((sinceEdge - trustFrom_) * trustSlope_, 0.0, 1.0);
+}
+
+double LineRestorer::smoothed(std::span<const float> block) {
+    double sum = 0.0;
+    for (const float v : block) sum += static_cast<double>(v);
+    sums_[sumAt_] = sum;
+    sumAt_ = sumAt_ + 1 < blocks_ ? sumAt_ + 1 : 0;
+    double total = 0.0;
+    for (std::size_t i = 0; i < blocks_; ++i) total += sums_[i];
+    return total * sumScale_;
+}
+
+void LineRestorer::decide(std::span<const float> stride, std::vector<Transition>& transitions) {
+    oldest_ = static_cast<double>(heardCount_ + stride_) - static_cast<double>(delay_);
+    error_ = 0.0;
+    for (; !stride.empty(); stride = stride.subspan(block_)) {
+        heardCount_ += block_;
+        decideBlock(smoothed(stride.first(block_)), transitions);
+    }
+    followLevels();
 }
 
 // The smoothed means lie groupDelay_ behind; the loss model of the decision runs on that clock, block by block.
-void LineRestorer::decide(double smooth, std::vector<Transition>& transitions) {
+void LineRestorer::decideBlock(double smooth, std::vector<Transition>& transitions) {
     const auto step = static_cast<double>(block_);
     const double heard = smooth - offset_;
     const bool atRail = std::abs(smooth) >= static_cast<double>(kRail);  // it is at least so much: the sign decides
-    const double share = atRail                                                ? 1.0
-                         : away_ > 0.0 && away_ <= static_cast<double>(delay_) ? 0.0
-                                                                               : trust(sinceDecision_);
+    const double trusted = trust(sinceDecision_);
+    const double share = atRail ? 1.0 : away_ > 0.0 && away_ <= static_cast<double>(delay_) ? 0.0 : trusted;
     decisionLoss_.follow(smoothBefore_, heard, atRail ? std::copysign(0.5 * swing_, smooth) : level(), share);
     smoothBefore_ = heard;
     double value = heard + decisionLoss_.loss();
     if (atRail) value = smooth > 0.0 ? std::max(value, 0.5 * swing_) : std::min(value, -0.5 * swing_);
     // A level that stays away without having become the other one is a wrong level: after a while it is pulled back.
-    away_ = std::abs(value - level()) < kAway * swing_ ? 0.0 : away_ + step;
+    const double error = value - level();
+    away_ = std::abs(error) < kAway * swing_ ? 0.0 : away_ + step;
     const double now = static_cast<double>(heardCount_ - 1);
     if ((value >= 0.0) != (previous_ >= 0.0)) middleCrossing_ = now - step * value / (value - previous_);
     previous_ = value;
     sinceDecision_ += step;
     const double threshold = kHysteresis * swing_;
-    if (high_ ? value < -threshold : value > threshold) {
-        high_ = !high_;
-        sinceDecision_ = 0.0;
-        const double oldest = now - static_cast<double>(delay_) + groupDelay_ + 1.0;
-        const double crossing = std::max(middleCrossing_, oldest);
-        transitions.push_back({crossing - groupDelay_, high_});
-        ahead_.push_back(transitions.back());
-    } else if (sinceDecision_ > quiet_ && !atRail) {
-        followLevels(value - level(), follow_ * trust(sinceDecision_));
-    }
+    if (high_ ? value < -threshold : value > threshold)
+        changeLevel(transitions);
+    else if (sinceDecision_ > quiet_ && !atRail && std::abs(error) <= kLargestError * swing_)
+        error_ += trusted * error;
 }
 
-void LineRestorer::followLevels(double error, double share) {
-    if (std::abs(error) > kLargestError * swing_) return;
-    offset_ += share * error;
-    swing_ += share * (high_ ? error : -error);
+void LineRestorer::changeLevel(std::vector<Transition>& transitions) {
+    followLevels();  // what was gathered is of the level before
+    high_ = !high_;
+    sinceDecision_ = 0.0;
+    transitions.push_back({std::max(middleCrossing_ - groupDelay_, oldest_), high_});
+    ahead_.push_back(transitions.back());
 }
 
-void LineRestorer::restore(std::span<const float> block, std::vector<float>& line) {
-    const auto now = static_cast<double>(restoredCount_);
-    const double before = kHeardBeforeSeconds * rateHz_;
-    const bool edge = !ahead_.empty() && ahead_.front().time - now < before + static_cast<double>(block.size());
-    float most = 0.0F;
-    for (const float v : block) most = std::max(most, std::abs(v));
-    const bool rail = most >= kRail;
-    if (edge || rail) {
-        for (const float sample : block) line.push_back(restoreNext(static_cast<double>(sample)));
-        return;
-    }
-    // The common case, without a decision for each sample.
-    const double scale = 1.0 / swing_;
-    const double shift = 0.5 - offset_ * scale;
-    restoreLoss_.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trust(now - lastEdge_));
-    const std::size_t first = line.size();
-    line.resize(first + block.size());
-    CouplingLoss loss = restoreLoss_;  // in registers
-    double heardBefore = heardBefore_;
-    for (std::size_t i = 0; i < block.size(); ++i) {
-        const auto sample = static_cast<double>(block[i]);
-        const double heard = sample - offset_;
-        loss.run(heardBefore, heard);
-        heardBefore = heard;
-        line[first + i] = static_cast<float>((sample + loss.loss()) * scale + shift);
-    }
-    restoreLoss_ = loss;
-    heardBefore_ = heardBefore;
-    restoredCount_ += block.size();
+void LineRestorer::followLevels() {
+    offset_ += follow_ * error_;
+    swing_ += follow_ * (high_ ? error_ : -error_);
+    error_ = 0.0;
 }
 
-float LineRestorer::restoreNext(double sample) {
-    const auto now = static_cast<double>(restoredCount_++);
+void LineRestorer::passEdges(double now) {
     while (!ahead_.empty() && ahead_.front().time <= now) {
         lastEdge_ = ahead_.front().time;
         restoreHigh_ = ahead_.front().up;
         ahead_.pop_front();
     }
+}
+
+void LineRestorer::restore(std::span<const float> stride, float* line) {
+    if (largestMagnitude(stride) >= kRail) {
+        for (const float sample : stride) *line++ = restoreNext(static_cast<double>(sample));
+        return;
+    }
+    const auto begin = static_cast<double>(restoredCount_);
+    const auto length = static_cast<double>(stride.size());
+    const bool edgeNear = !ahead_.empty() && ahead_.front().time - begin < heardBeforeEdge_ + length;
+    restoreRun(stride, edgeNear ? 0.0 : trust(begin + 0.5 * length - lastEdge_), line);
+    restoredCount_ += stride.size();
+    passEdges(static_cast<double>(restoredCount_ - 1));
+}
+
+// The common case, without a decision for each sample.
+void LineRestorer::restoreRun(std::span<const float> stride, double trusted, float* line) {
+    const double scale = 1.0 / swing_;
+    const double shift = 0.5 - offset_ * scale;
+    CouplingLoss loss = restoreLoss_;  // in registers
+    double heardBefore = heardBefore_;
+    loss.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trusted, static_cast<double>(stride.size()));
+    for (const float v : stride) {
+        const auto sample = static_cast<double>(v);
+        const double heard = sample - offset_;
+        loss.run(heardBefore, heard);
+        heardBefore = heard;
+        *line++ = static_cast<float>((sample + loss.loss()) * scale + shift);
+    }
+    restoreLoss_ = loss;
+    heardBefore_ = heardBefore;
+}
+
+float LineRestorer::restoreNext(double sample) {
+    const auto now = static_cast<double>(restoredCount_++);
+    passEdges(now);
     const double heard = sample - offset_;
     const double level = restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_;
     const bool atRail = std::abs(sample) >= static_cast<double>(kRail);
-    const bool before = !ahead_.empty() && ahead_.front().time - now < kHeardBeforeSeconds * rateHz_;
+    const bool before = !ahead_.empty() && ahead_.front().time - now < heardBeforeEdge_;
     restoreLoss_.follow(heardBefore_, heard, level, atRail ? 1.0 : before ? 0.0 : trust(now - lastEdge_));
     heardBefore_ = heard;
     if (atRail) return sample > 0.0 ? 1.0F : 0.0F;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <deque>
 #include <span>
@@ -16,9 +17,10 @@ namespace trueunit {
 //
 // What the coupling loses is added to the samples. Its model is fed near an edge with what is heard, so that the edge
 // may have any form, and further away with the level that was decided: a level holds for any length of time and hardly
-// any noise is integrated. Swing and offset follow the signal slowly. A sample at the rail was cut off there: all that
-// is known of it is the side, and it comes out as exactly 0 or 1.
-// Analysis thread; a fixed cost a sample; the result does not depend on how the samples are chopped.
+// any noise is integrated. Swing and offset follow the signal slowly. Levels are decided on block by block; trust and
+// levels change once a stride of some blocks, so that what is done for each sample has no decision in it. A sample at
+// the rail was cut off there: all that is known of it is the side, and it comes out as exactly 0 or 1. Analysis thread;
+// a fixed cost a sample; the result does not depend on how the samples are chopped.
 class LineRestorer {
 public:
     LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firstSample = 0);
@@ -33,30 +35,41 @@ public:
     void setCoupling(const HighPass& coupling);
 
 private:
-    void restore(std::span<const float> block, std::vector<float>& line);
+    void decide(std::span<const float> stride, std::vector<Transition>& transitions);
+    void decideBlock(double smooth, std::vector<Transition>& transitions);
+    void changeLevel(std::vector<Transition>& transitions);
+    double smoothed(std::span<const float> block);
+    void followLevels();
+    void restore(std::span<const float> stride, float* line);
+    void restoreRun(std::span<const float> stride, double trusted, float* line);
     float restoreNext(double sample);
+    void passEdges(double now);
     double trust(double sinceEdge) const;
-    void decide(double smooth, std::vector<Transition>& transitions);
-    void followLevels(double error, double share);
     double level() const { return high_ ? 0.5 * swing_ : -0.5 * swing_; }
 
     double rateHz_;
     std::size_t block_;   // samples between decisions
     std::size_t blocks_;  // of the smoothing before the decision
-    std::size_t delay_;   // whole blocks
+    std::size_t stride_;  // samples, whole blocks
+    std::size_t delay_;   // whole strides
     double groupDelay_;
-    double follow_;  // share of the level error taken over per block
-    double quiet_;   // samples
+    double follow_;           // share of the level error taken over per block
+    double quiet_;            // samples
+    double heardBeforeEdge_;  // samples
+    double trustFrom_;        // samples since an edge
+    double trustSlope_;       // per sample
 
     double swing_;
     double offset_;
     std::uint64_t heardCount_;     // absolute number of the next sample to be decided on
     std::uint64_t restoredCount_;  // absolute number of the next sample to be restored
+    double oldest_ = 0.0;          // absolute number of the first sample that a transition may still be told before
 
     // Decision: runs ahead on means.
-    std::vector<float> held_;   // samples not yet let go, and some spent ones before them
-    std::size_t decided_ = 0;   // of them, decided on
-    std::vector<double> sums_;  // of the last blocks
+    std::vector<float> held_;       // samples not yet let go, and some spent ones before them
+    std::size_t decided_ = 0;       // of them, decided on
+    std::array<double, 5> sums_{};  // of the last blocks
+    std::size_t sumAt_ = 0;
     double sumScale_ = 1.0;
     CouplingLoss decisionLoss_;
     bool high_;
@@ -65,6 +78,7 @@ private:
     double sinceDecision_ = 0.0;  // samples
     double away_ = 0.0;           // samples that the line has been off its level
     double smoothBefore_ = 0.0;   // as heard, less the offset
+    double error_ = 0.0;          // of the level in this stride, by trust
 
     // Restoration: follows delay_ samples behind, with the transitions at their times.
     CouplingLoss restoreLoss_;

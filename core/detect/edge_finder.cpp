@@ -25,32 +25,33 @@ EdgeFinder::EdgeFinder(const FoundLine& line, double rateHz, double sliceFractio
 }
 
 void EdgeFinder::push(std::span<const float> samples, std::vector<Edge>& out) {
-    std::vector<float> demodulated;
     if (demodulator_) {
-        demodulator_->push(samples, demodulated);
-        samples = demodulated;
+        demodulated_.clear();
+        demodulator_->push(samples, demodulated_);
+        samples = demodulated_;
     }
-    std::vector<float> line;
-    std::vector<Transition> raw;
-    restorer_.push(samples, line, raw);
-    pass(line, raw, false, out);
+    restored_.clear();
+    raw_.clear();
+    restorer_.push(samples, restored_, raw_);
+    pass(false, out);
     if (refineAt_ != UINT64_MAX) refineCoupling(samples);
 }
 
 void EdgeFinder::finish(std::vector<Edge>& out) {
-    std::vector<float> line;
-    restorer_.finish(line);
-    pass(line, {}, true, out);
+    restored_.clear();
+    raw_.clear();
+    restorer_.finish(restored_);
+    pass(true, out);
 }
 
-void EdgeFinder::pass(std::vector<float>& line, const std::vector<Transition>& raw, bool last, std::vector<Edge>& out) {
-    timer_.push(line);
-    humMeter_.push(line);
-    for (const Transition& t : raw) gate_.push(t);
-    std::vector<HeldTransition> held;
+void EdgeFinder::pass(bool last, std::vector<Edge>& out) {
+    timer_.push(restored_);
+    humMeter_.push(restored_);
+    for (const Transition& t : raw_) gate_.push(t);
+    heldTransitions_.clear();
     const double end = static_cast<double>(timer_.end());
-    gate_.advance(last ? end + gate_.hold() + 1.0 : end, held);
-    for (const HeldTransition& h : held) timer_.time(h);
+    gate_.advance(last ? end + gate_.hold() + 1.0 : end, heldTransitions_);
+    for (const HeldTransition& h : heldTransitions_) timer_.time(h);
     if (last)
         timer_.finish(out);
     else

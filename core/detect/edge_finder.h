@@ -38,7 +38,7 @@ public:
     double frontEndRiseSeconds() const { return demodulator_ ? demodulator_->riseSeconds() : 0.0; }
 
 private:
-    void pass(std::vector<float>& line, const std::vector<Transition>& raw, bool last, std::vector<Edge>& out);
+    void pass(bool last, std::vector<Edge>& out);
     void refineCoupling(std::span<const float> samples);
 
     FoundLine line_;
@@ -48,6 +48,10 @@ private:
     BounceGate gate_;
     EdgeTimer timer_;
     HumMeter humMeter_;
+    // What passes between the stages in one push; kept to spare the allocations.
+    std::vector<float> demodulated_, restored_;
+    std::vector<Transition> raw_;
+    std::vector<HeldTransition> heldTransitions_;
     std::vector<float> recent_;  // since the line was found, until the coupling is measured again
     std::uint64_t refineAt_;     // samples
 };

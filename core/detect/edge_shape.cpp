@@ -48,12 +48,14 @@ void EdgeShape::setSlice(double fraction) {
 }
 
 void EdgeShape::learn(double firstOffset, std::span<const double> scaled, double noise) {
-    for (std::size_t i = 0; i < scaled.size(); ++i) {
-        const double at = (firstOffset + static_cast<double>(i) + reach_) * kFinePerSample;
-        if (at < -0.5 || at > static_cast<double>(sum_.size()) - 1.0) continue;
-        const auto bin = static_cast<std::size_t>(at + 0.5);
-        sum_[bin] += scaled[i];
-        count_[bin] += 1.0;
+    auto bin = static_cast<std::ptrdiff_t>(std::floor((firstOffset + reach_) * kFinePerSample + 0.5));
+    const auto bins = static_cast<std::ptrdiff_t>(sum_.size());
+    for (const double v : scaled) {
+        if (bin >= 0 && bin < bins) {
+            sum_[static_cast<std::size_t>(bin)] += v;
+            count_[static_cast<std::size_t>(bin)] += 1.0;
+        }
+        bin += kFinePerSample;
     }
     if (++edges_ >= nextRebuild_) {
         rebuild(noise);

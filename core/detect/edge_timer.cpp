@@ -2,9 +2,9 @@
 #include "core/detect/edge_timer.h"
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
 
+#include "core/detect/straight_sums.h"
 #include "core/normal_equations.h"
 
 namespace trueunit {
@@ -33,7 +33,8 @@ EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSam
       sliceHeight_(sliceFraction),
       longestReach_(std::floor(kLongestReachSeconds * rateHz)),
       shapes_{EdgeShape(rateHz, 1.0 - sliceFraction), EdgeShape(rateHz, sliceFraction)},
-      ring_(std::bit_ceil(static_cast<std::size_t>(kHistorySeconds * rateHz))),
+      kept_(static_cast<std::size_t>(kHistorySeconds * rateHz)),
+      historyFrom_(firstSample),
       begin_(firstSample),
       end_(firstSample) {}
 
@@ -44,9 +45,21 @@ void EdgeTimer::setMarkIsLow(bool low) {
 }
 
 void EdgeTimer::push(std::span<const float> line) {
-    const std::size_t mask = ring_.size() - 1;
-    for (const float v : line) ring_[static_cast<std::size_t>(end_++) & mask] = v;
-    if (end_ - begin_ > ring_.size()) begin_ = end_ - ring_.size();
+    if (history_.size() > 2 * kept_) {
+        const std::size_t spent = history_.size() - kept_;
+        history_.erase(history_.begin(), history_.begin() + static_cast<std::ptrdiff_t>(spent));
+        historyFrom_ += spent;
+    }
+    history_.insert(history_.end(), line.begin(), line.end());
+    end_ += line.size();
+    if (end_ - begin_ > kept_) begin_ = end_ - kept_;
+}
+
+std::span<const float> EdgeTimer::between(double from, double to) const {
+    if (!(to >= from)) return {};
+    const auto first = static_cast<std::uint64_t>(std::ceil(from));
+    const auto past = std::min(static_cast<std::uint64_t>(to) + 1, end_);
+    return first < past ? std::span(history_).subspan(first - historyFrom_, past - first) : std::span<const float>{};
 }
 
 void EdgeTimer::advance(std::vector<Edge>& out) {
@@ -106,10 +119,10 @@ void EdgeTimer::learnForm(EdgeShape& shape, double reference, double at, const L
     const double span = std::min(shape.reach(), levels.reach);
     const auto first = static_cast<std::uint64_t>(std::max(static_cast<double>(begin_), std::ceil(reference - span)));
     const auto last = static_cast<std::uint64_t>(std::min(static_cast<double>(end_), std::floor(reference + span)));
-    std::vector<double> scaled;
-    for (std::uint64_t i = first; i < last; ++i)
-        scaled.push_back((sample(i) - levels.slope * (static_cast<double>(i) - at) - levels.before) /
-                         (levels.after - levels.before));
+    const double scale = 1.0 / (levels.after - levels.before);
+    std::vector<double> scaled(last > first ? last - first : 0);
+    for (std::size_t i = 0; i < scaled.size(); ++i)
+        scaled[i] = (sample(first + i) - levels.slope * (static_cast<double>(first + i) - at) - levels.before) * scale;
     shape.learn(static_cast<double>(first) - reference, scaled, noiseRms());
 }
 
@@ -127,29 +140,13 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
     if (at - levels.reach < static_cast<double>(begin_) || at + levels.reach + 1.0 >= static_cast<double>(end_))
         return levels;
 
-    struct Side {
-        double n = 0.0, t = 0.0, y = 0.0, tt = 0.0, ty = 0.0;
-    };
-    const auto sum = [&](double from, double to) {
-        Side s;
-        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
-            const double t = static_cast<double>(i) - at;
-            const double y = sample(i);
-            s.n += 1.0;
-            s.t += t;
-            s.y += y;
-            s.tt += t * t;
-            s.ty += t * y;
-        }
-        return s;
-    };
-    const Side l = sum(at - levels.reach, at - own.before());
-    const Side r = sum(at + own.after(), at + levels.reach);
-    const double tt = l.tt - l.t * l.t / l.n + r.tt - r.t * r.t / r.n;
-    const double ty = l.ty - l.t * l.y / l.n + r.ty - r.t * r.y / r.n;
-    const double slope = ty / tt;
-    const double low = (l.y - slope * l.t) / l.n;
-    const double high = (r.y - slope * r.t) / r.n;
+    const double from = at - levels.reach;
+    const double onwards = at + own.after();
+    const StraightSums l = straightSums(between(from, at - own.before()));
+    const StraightSums r = straightSums(between(onwards, at + levels.reach));
+    const double slope = (l.xy + r.xy) / (l.xx + r.xx);
+    const double low = l.mean - slope * (std::ceil(from) + l.middle() - at);
+    const double high = r.mean - slope * (std::ceil(onwards) + r.middle() - at);
     if (std::abs(high - low) < 0.3 || (high > low) != up) return levels;  // no edge here: keep what is known
     levels.slope = slope;
     levels.before = low;
@@ -243,18 +240,12 @@ void EdgeTimer::followNoise(const HeldTransition& held, double at) {
     if (held.clearBefore < kRestedReaches * longestReach_) return;
     const double from = std::max(at - longestReach_, static_cast<double>(begin_));
     const double to = at - shapes_[held.first.up ? 1 : 0].before() - 1.0;
-    NormalEquations<2> straight;
-    double steps = 0.0;
-    double n = 0.0;
-    for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i, n += 1.0) {
-        straight.add({1.0, (static_cast<double>(i) - at) / longestReach_}, sample(i));
-        if (n > 0.0) steps += 0.5 * (sample(i) - sample(i - 1)) * (sample(i) - sample(i - 1));
-    }
-    const auto line = straight.solve();
-    if (!line || n < 4.0) return;
+    const std::span<const float> rest = between(from, to);
+    const auto n = static_cast<double>(rest.size());
+    if (n < 4.0) return;
     constexpr double kKeep = 0.98;
-    noiseSquares_ = kKeep * noiseSquares_ + straight.left(*line) * n / (n - 2.0);
-    stepSquares_ = kKeep * stepSquares_ + steps * n / (n - 1.0);
+    noiseSquares_ = kKeep * noiseSquares_ + straightSums(rest).left() * n / (n - 2.0);
+    stepSquares_ = kKeep * stepSquares_ + 0.5 * stepSquares(rest) * n / (n - 1.0);
     noiseCount_ = kKeep * noiseCount_ + n;
 }
 
@@ -275,13 +266,11 @@ void EdgeTimer::followSettled(const HeldTransition& held, double at) {
     const double to = at - shapes_[held.first.up ? 1 : 0].before();
     const double from = to - kSettledSeconds * rateHz_;
     if (from < static_cast<double>(begin_)) return;
-    double sum = 0.0;
-    double n = 0.0;
-    for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i, n += 1.0)
-        sum += sample(i);
+    const std::span<const float> rest = between(from, to);
+    if (rest.empty()) return;
     const std::size_t side = held.first.up ? 0 : 1;
     settledCount_[side] = std::min(settledCount_[side] + 1.0, 1.0 / kForget);
-    settled_[side] += (sum / n - settled_[side]) / settledCount_[side];
+    settled_[side] += (sumOf(rest) / static_cast<double>(rest.size()) - settled_[side]) / settledCount_[side];
 }
 
 EdgeTimer::Excerpt EdgeTimer::excerpt(double from, double to, std::size_t most) const {

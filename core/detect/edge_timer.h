@@ -68,19 +68,22 @@ private:
     void followSettled(const HeldTransition& held, double at);
     // At the rail, and so without a word on when the edge was.
     bool flattened(std::uint64_t i) const {
-        const float v = ring_[i & (ring_.size() - 1)];
+        const float v = history_[i - historyFrom_];
         return v == 0.0F || v == 1.0F;
     }
     bool allFlattened(double from, double to) const;
-    double sample(std::uint64_t i) const { return static_cast<double>(ring_[i & (ring_.size() - 1)]); }
+    double sample(std::uint64_t i) const { return static_cast<double>(history_[i - historyFrom_]); }
+    std::span<const float> between(double from, double to) const;  // both included; not before begin_
 
     double rateHz_;
     double sliceFraction_;
     double sliceHeight_;  // from low to high
     double longestReach_;
     std::array<EdgeShape, 2> shapes_;  // falling, rising
-    std::vector<float> ring_;
-    std::uint64_t begin_;
+    std::size_t kept_;                 // samples of history
+    std::vector<float> history_;       // those and some older ones, to move them seldom
+    std::uint64_t historyFrom_;        // number of the first of them
+    std::uint64_t begin_;              // number of the first that counts
     std::uint64_t end_;
     std::deque<HeldTransition> waiting_;
     double noiseSquares_ = 0.0;

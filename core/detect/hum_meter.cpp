@@ -6,6 +6,8 @@
 #include <numbers>
 #include <utility>
 
+#include "core/detect/straight_sums.h"
+
 namespace trueunit {
 
 namespace {
@@ -19,19 +21,32 @@ constexpr double kOverChance = 12.0;  // in squares
 constexpr double kLeastAmplitude = 0.004;
 constexpr std::array kMainsHz = {50.0, 60.0};
 
+// Cosine and sine at each bin. A tenth of a second holds whole periods of either mains.
+constexpr std::size_t kTurnBins = 100;
+using Turn = std::array<std::array<double, 2>, kTurnBins>;
+
+std::array<Turn, 2> turns() {
+    std::array<Turn, 2> t{};
+    for (std::size_t f = 0; f < t.size(); ++f)
+        for (std::size_t i = 0; i < kTurnBins; ++i) {
+            const double phase = 2.0 * std::numbers::pi * kMainsHz[f] * kBinSeconds * static_cast<double>(i);
+            t[f][i] = {std::cos(phase), std::sin(phase)};
+        }
+    return t;
+}
+
 // -1 space, +1 mark, 0 between
 int conditionOf(double mean) { return mean < kRested ? -1 : mean > 1.0 - kRested ? 1 : 0; }
 
 }  // namespace
 
-HumMeter::HumMeter(double rateHz)
-    : binSamples_(kBinSeconds * rateHz), secondsPerBin_(kBinSeconds), filled_(binSamples_) {}
+HumMeter::HumMeter(double rateHz) : binSamples_(kBinSeconds * rateHz), filled_(binSamples_) {}
 
 void HumMeter::push(std::span<const float> line) {
     while (!line.empty()) {
         const auto wanted = static_cast<std::size_t>(std::max(1.0, std::ceil(filled_ - count_)));
         const std::span<const float> part = line.first(std::min(wanted, line.size()));
-        for (const float v : part) sum_ += static_cast<double>(v);
+        sum_ += sumOf(part);
         count_ += static_cast<double>(part.size());
         line = line.subspan(part.size());
         if (count_ < filled_) return;
@@ -51,11 +66,10 @@ void HumMeter::takeBin(double mean) {
         condition != 0 && bins_ >= recent_.size() &&
         std::all_of(recent_.begin(), recent_.end(), [&](double m) { return conditionOf(m) == condition; });
     if (rests) {
-        const double seconds = static_cast<double>(bins_ - 2) * secondsPerBin_;
+        static const std::array<Turn, kMains> kTurns = turns();
         for (std::size_t f = 0; f < kMains; ++f) {
-            const double phase = 2.0 * std::numbers::pi * kMainsHz[f] * seconds;
-            equations_[f].add({condition < 0 ? 1.0 : 0.0, condition > 0 ? 1.0 : 0.0, std::cos(phase), std::sin(phase)},
-                              recent_[2]);
+            const auto [cosine, sine] = kTurns[f][(bins_ - 2) % kTurnBins];
+            equations_[f].add({condition < 0 ? 1.0 : 0.0, condition > 0 ? 1.0 : 0.0, cosine, sine}, recent_[2]);
         }
         rested_ += 1.0;
     }

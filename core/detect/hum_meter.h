@@ -33,7 +33,6 @@ private:
     void closeSegment();
 
     double binSamples_;
-    double secondsPerBin_;
     double sum_ = 0.0;
     double count_ = 0.0;
     double filled_ = 0.0;             // samples until the bin ends

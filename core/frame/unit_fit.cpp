@@ -14,29 +14,51 @@ namespace {
 enum Column : std::size_t { kUnit, kToMark, kToSpace, kColumns };
 using Equations = NormalEquations<kColumns>;
 
-Equations::Vector rowOf(const Instant& i) {
-    const bool mark = i.to == Condition::mark;
-    return {static_cast<double>(i.k), mark ? 1.0 : 0.0, mark ? 0.0 : 1.0};
+// Sums over the instants of one direction, from which the equations follow.
+struct Sums {
+    double n = 0.0, k = 0.0, kk = 0.0, t = 0.0, kt = 0.0, tt = 0.0;
+
+    void add(const Instant& i) {
+        const auto place = static_cast<double>(i.k);
+        n += 1.0;
+        k += place;
+        kk += place * place;
+        t += i.seconds;
+        kt += place * i.seconds;
+        tt += i.seconds * i.seconds;
+    }
+};
+
+Equations equationsOf(const Sums& mark, const Sums& space) {
+    Equations equations;
+    equations.addSums({{{mark.kk + space.kk, 0.0, 0.0}, {mark.k, mark.n, 0.0}, {space.k, 0.0, space.n}}},
+                      {mark.kt + space.kt, mark.t, space.t}, mark.tt + space.tt);
+    return equations;
 }
 
-// Sum over characters of the outer product of their score: the middle of the sandwich.
-Equations::Matrix scoreProducts(std::span<const Character* const> characters, const Equations::Vector& x,
-                                bool unitGiven) {
-    Equations::Matrix m{};
+struct Left {
+    Equations::Matrix
+        products{};  // sum over characters of the outer product of their score: the middle of the sandwich
+    double squares = 0.0;
+};
+
+Left leftBy(std::span<const Character* const> characters, const Equations::Vector& x, bool unitGiven) {
+    Left left;
     for (const Character* c : characters) {
         if (!c->measurable()) continue;
         Equations::Vector score{};
         for (const Instant& i : c->instants) {
-            const Equations::Vector row = rowOf(i);
-            double left = i.seconds;
-            for (std::size_t j = 0; j < kColumns; ++j) left -= row[j] * x[j];
-            for (std::size_t j = 0; j < kColumns; ++j) score[j] += row[j] * left;
+            const Column column = i.to == Condition::mark ? kToMark : kToSpace;
+            const double e = i.seconds - i.k * x[kUnit] - x[column];
+            left.squares += e * e;
+            score[kUnit] += i.k * e;
+            score[column] += e;
         }
         if (unitGiven) score[kUnit] = 0.0;
         for (std::size_t i = 0; i < kColumns; ++i)
-            for (std::size_t j = 0; j < kColumns; ++j) m[i][j] += score[i] * score[j];
+            for (std::size_t j = 0; j < kColumns; ++j) left.products[i][j] += score[i] * score[j];
     }
-    return m;
+    return left;
 }
 
 double sandwich(const Equations::Matrix& bread, const Equations::Matrix& filling, std::size_t of) {
@@ -59,42 +81,33 @@ double studentFactor(double degreesOfFreedom) {
 }
 
 std::optional<UnitFit> fitUnit(std::span<const Character* const> characters, std::optional<double> unitSeconds) {
-    Equations equations;
     UnitFit fit;
-    std::array<std::size_t, 2> count{0, 0};  // to space, to mark
+    Sums mark, space;
     for (const Character* c : characters) {
         if (!c->measurable()) continue;
         ++fit.characters;
-        for (const Instant& i : c->instants) {
-            equations.add(rowOf(i), i.seconds);
-            ++count[i.to == Condition::mark ? 1 : 0];
-        }
+        fit.instants += c->instants.size();
+        for (const Instant& i : c->instants) (i.to == Condition::mark ? mark : space).add(i);
     }
-    fit.instants = count[0] + count[1];
     if (fit.instants == 0) return std::nullopt;
+    Equations equations = equationsOf(mark, space);
     constexpr double kFirm = 1e15;  // holds an unknown at a value
     if (unitSeconds) equations.add({1.0, 0.0, 0.0}, *unitSeconds, kFirm);
-    if (count[1] == 0) equations.stiffen(kToMark, kFirm);
-    if (count[0] == 0) equations.stiffen(kToSpace, kFirm);
+    if (mark.n == 0.0) equations.stiffen(kToMark, kFirm);
+    if (space.n == 0.0) equations.stiffen(kToSpace, kFirm);
     const auto bread = equations.inverse();
     const auto x = equations.solve();
     if (!bread || !x || (*x)[kUnit] <= 0.0) return std::nullopt;
-    const Equations::Matrix filling = scoreProducts(characters, *x, unitSeconds.has_value());
-    double squares = 0.0;
-    for (const Character* c : characters) {
-        if (!c->measurable()) continue;
-        for (const Instant& i : c->instants) {
-            const double e = i.seconds - i.k * (*x)[kUnit] - (*x)[i.to == Condition::mark ? kToMark : kToSpace];
-            squares += e * e;
-        }
-    }
-    fit.rms = std::sqrt(squares / static_cast<double>(fit.instants));
+    const Left left = leftBy(characters, *x, unitSeconds.has_value());
+    fit.rms = std::sqrt(left.squares / static_cast<double>(fit.instants));
     const auto n = static_cast<double>(fit.characters);
     const double factor = fit.characters > 1 ? studentFactor(n - 1.0) * std::sqrt(n / (n - 1.0)) : 12.7;
-    const auto measured = [&](Column c) { return Measured{(*x)[c], factor * std::sqrt(sandwich(*bread, filling, c))}; };
+    const auto measured = [&](Column c) {
+        return Measured{(*x)[c], factor * std::sqrt(sandwich(*bread, left.products, c))};
+    };
     fit.unit = measured(kUnit);
-    if (count[1] > 0) fit.toMark = measured(kToMark);
-    if (count[0] > 0) fit.toSpace = measured(kToSpace);
+    if (mark.n > 0.0) fit.toMark = measured(kToMark);
+    if (space.n > 0.0) fit.toSpace = measured(kToSpace);
     return fit;
 }
 
