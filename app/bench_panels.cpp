@@ -14,6 +14,7 @@
 #include "widgets/margin_view.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
+#include "widgets/theme.h"
 
 namespace trueunit {
 
@@ -64,8 +65,13 @@ QWidget* BenchPanels::makeLeft() {
     displacement_ = new DisplacementPlot;
     margin_ = new MarginView;
     margin_->hide();
-    auto* trail = new BiasTrail;
-    panels_.insert(panels_.end(), {displacement_, margin_, trail});
+    trail_ = new BiasTrail;
+    panels_.insert(panels_.end(), {displacement_, margin_, trail_});
+    for (QWidget* panel : {static_cast<QWidget*>(grid_), static_cast<QWidget*>(displacement_)})
+        panel->setProperty(theme::kHelpPage, QStringLiteral("instants.md"));
+    for (QWidget* panel : {static_cast<QWidget*>(gauge_), static_cast<QWidget*>(trail_)})
+        panel->setProperty(theme::kHelpPage, QStringLiteral("bias.md"));
+    margin_->setProperty(theme::kHelpPage, QStringLiteral("margin.md"));
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 0);
@@ -74,7 +80,7 @@ QWidget* BenchPanels::makeLeft() {
     plots_->setSpacing(kGap);
     plots_->addWidget(displacement_, 1);
     plots_->addWidget(margin_, 1);
-    plots_->addWidget(trail, 1);
+    plots_->addWidget(trail_, 1);
     feet_ = new QBoxLayout(QBoxLayout::LeftToRight);
     feet_->setSpacing(kGap);
     feet_->addWidget(tape_, 5);
@@ -131,6 +137,8 @@ void BenchPanels::setGaugeAlone(bool alone) {
     rightColumn_->setMinimumWidth(0);
     resizeEvent(nullptr);
 }
+
+void BenchPanels::setFrozen(bool frozen) { trail_->setFrozen(frozen); }
 
 void BenchPanels::setMarginShown(bool shown) {
     margin_->setVisible(shown);

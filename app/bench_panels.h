@@ -13,6 +13,7 @@ class QScrollArea;
 namespace trueunit {
 
 class BiasGauge;
+class BiasTrail;
 class CharacterGrid;
 class ComparisonPanel;
 class DisplacementPlot;
@@ -36,6 +37,7 @@ public:
     void setEccentricShown(bool shown);
     void setGaugeAlone(bool alone);
     bool gaugeAlone() const { return gaugeAlone_; }
+    void setFrozen(bool frozen);      // what is shown is not of now
     void setMarginShown(bool shown);  // in the place of the displacement
     bool marginShown() const;
     void setBefore(const SnapshotPtr& before);  // what the panels hold the present against; empty: nothing
@@ -60,6 +62,7 @@ private:
     BiasGauge* gauge_;
     EccentricPanel* eccentric_;
     TapeView* tape_;
+    BiasTrail* trail_ = nullptr;
     MarginView* margin_ = nullptr;
     DisplacementPlot* displacement_ = nullptr;
     ComparisonPanel* comparison_ = nullptr;

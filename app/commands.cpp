@@ -128,8 +128,10 @@ int runReport(const Command& given) {
     frame.machine = command.machine;
     frame.selfCheck = lastCheckLine();
     frame.inputDescription = fileName(command.file).toStdString();
-    if (const Outcome written = writeReport(frame, QString::fromStdString(command.out)); !written)
-        return refuse(written.error());
+    frame.fileSecondsUtc = QFileInfo(QString::fromStdString(command.file)).lastModified().toSecsSinceEpoch();
+    const Result<QStringList> written = writeReport(frame, QString::fromStdString(command.out));
+    if (!written) return refuse(written.error());
+    for (const QString& file : *written) print("written: " + file.toStdString() + "\n");
     if (!frame.snapshot->reading.valid())
         return refuse(Error{"The report was written, but there is no valid reading in \"" + command.file + "\"."});
     return 0;

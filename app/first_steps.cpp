@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <algorithm>
+#include <limits>
 
 #include "widgets/theme.h"
 
@@ -67,25 +68,64 @@ bool FirstSteps::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
-QRect FirstSteps::targetRect() const {
-    const QWidget* target = steps_[at_].target;
+QRect FirstSteps::targetRect(std::size_t i) const {
+    const QWidget* target = steps_[i].target;
     return {target->mapTo(parentWidget(), QPoint(0, 0)), target->size()};
 }
 
-// Beside what it speaks of, so that nothing of it is hidden: left where there is room, or above, or else below.
-void FirstSteps::place() {
-    words_->setText(QStringLiteral("<b>%1/%2</b> &nbsp;%3").arg(number()).arg(steps_.size()).arg(steps_[at_].words));
-    next_->setText(at_ + 1 < steps_.size() ? tr("Next") : tr("To work"));
-    card_->setAccessibleName(steps_[at_].words);
-    card_->setFixedWidth(kCardWidth);
-    card_->setFixedHeight(std::max(card_->layout()->heightForWidth(kCardWidth), card_->sizeHint().height()));
-    const QRect target = targetRect();
+int FirstSteps::tallestCard() {
+    int tallest = 0;
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+        words_->setText(wordsOf(i));
+        tallest = std::max({tallest, card_->layout()->heightForWidth(kCardWidth), card_->sizeHint().height()});
+    }
+    return tallest;
+}
+
+QString FirstSteps::wordsOf(std::size_t i) const {
+    return QStringLiteral("<b>%1/%2</b> &nbsp;%3").arg(i + 1).arg(steps_.size()).arg(steps_[i].words);
+}
+
+// One place for all steps, so that the hand need not follow the button: it hides nothing they speak of, and is as near
+// to it as can be.
+std::optional<QPoint> FirstSteps::placeForAll() const {
+    constexpr int kRaster = 20;
+    std::optional<QPoint> best;
+    int least = std::numeric_limits<int>::max();
+    for (int y = kEdge; y + card_->height() + kEdge <= parentWidget()->height(); y += kRaster)
+        for (int x = kEdge; x + kCardWidth + kEdge <= parentWidget()->width(); x += kRaster) {
+            const QRect card(x, y, kCardWidth, card_->height());
+            int far = 0;
+            bool free = true;
+            for (std::size_t i = 0; i < steps_.size() && free; ++i) {
+                const QRect target = targetRect(i);
+                free = !target.adjusted(-kApart, -kApart, kApart, kApart).intersects(card);
+                far += (target.center() - card.center()).manhattanLength();
+            }
+            if (!free || far >= least) continue;
+            least = far;
+            best = card.topLeft();
+        }
+    return best;
+}
+
+// Where no place does for all, beside what it speaks of: left where there is room, or above, or else below.
+QPoint FirstSteps::placeBeside(const QRect& target) const {
     QPoint at(target.left() - kCardWidth - kApart, target.center().y() - card_->height() / 2);
     if (at.x() < kEdge) at = {target.left() + kApart, target.top() - card_->height() - kApart};
     if (at.y() < kEdge) at = {target.right() - kCardWidth, target.bottom() + kApart};
     at.setY(std::clamp(at.y(), kEdge, std::max(kEdge, parentWidget()->height() - card_->height() - kEdge)));
     at.setX(std::clamp(at.x(), kEdge, std::max(kEdge, parentWidget()->width() - kCardWidth - kEdge)));
-    card_->move(at);
+    return at;
+}
+
+void FirstSteps::place() {
+    card_->setFixedWidth(kCardWidth);
+    card_->setFixedHeight(tallestCard());
+    words_->setText(wordsOf(at_));
+    next_->setText(at_ + 1 < steps_.size() ? tr("Next") : tr("To work"));
+    card_->setAccessibleName(steps_[at_].words);
+    card_->move(placeForAll().value_or(placeBeside(targetRect(at_))));
     setGeometry(parentWidget()->rect());
     raise();
     card_->raise();
@@ -96,7 +136,7 @@ void FirstSteps::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(theme::pen(theme::kBlue, 3.0));
-    painter.drawRoundedRect(QRectF(targetRect()).adjusted(1.5, 1.5, -1.5, -1.5), 6.0, 6.0);
+    painter.drawRoundedRect(QRectF(targetRect(at_)).adjusted(1.5, 1.5, -1.5, -1.5), 6.0, 6.0);
 }
 
 }  // namespace trueunit

@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <QWidget>
+#include <optional>
 #include <vector>
 
 class QLabel;
@@ -10,8 +11,8 @@ class QPushButton;
 
 namespace trueunit {
 
-// Three short steps over the demonstration, each beside the part of the window it speaks of, which is outlined. The
-// window stays usable below; "Enough", Escape or the last "Next" ends them, for good. Deletes itself when done.
+// Three short steps over the demonstration, on a card that hides none of the parts they speak of, which are outlined.
+// The window stays usable below; "Enough", Escape or the last "Next" ends them, for good. Deletes itself when done.
 class FirstSteps : public QWidget {
     Q_OBJECT
 
@@ -35,7 +36,11 @@ protected:
 
 private:
     void place();
-    QRect targetRect() const;
+    int tallestCard();
+    QString wordsOf(std::size_t i) const;
+    std::optional<QPoint> placeForAll() const;
+    QPoint placeBeside(const QRect& target) const;
+    QRect targetRect(std::size_t i) const;
 
     std::vector<Step> steps_;
     std::size_t at_ = 0;

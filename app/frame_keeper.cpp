@@ -37,6 +37,17 @@ void FrameKeeper::restore(FrozenFrame frame) {
     if (!frozen_) frame_ = std::move(frame);
 }
 
+void FrameKeeper::dateFile(qint64 secondsUtc) {
+    if (frozen_) frame_.fileSecondsUtc = secondsUtc;
+}
+
+void FrameKeeper::sign(const QString& machine, const QString& remarks) {
+    if (!frozen_ || (frame_.machine == machine.toStdString() && frame_.remarks == remarks.toStdString())) return;
+    frame_.machine = machine.toStdString();
+    frame_.remarks = remarks.toStdString();
+    emit changed();
+}
+
 void FrameKeeper::chooseCharacter(std::uint64_t number) {
     if (!frozen_ || number == frame_.characterNumber) return;
     frame_.characterNumber = number;

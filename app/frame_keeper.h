@@ -25,10 +25,12 @@ public:
     void freeze(std::shared_ptr<const Snapshot> snapshot, const QString& inputDescription, std::uint64_t character = 0,
                 const std::array<std::optional<double>, 2>& cursors = {});
     void release();
-    bool bringBack();  // false: there is none
+    bool bringBack();                 // false: there is none
     void restore(FrozenFrame frame);  // as the one let go; ignored while another is frozen
 
     // Only while frozen; other calls are ignored.
+    void dateFile(qint64 secondsUtc);                           // it was measured from a recording of this date
+    void sign(const QString& machine, const QString& remarks);  // whose frame it is, and what was done
     void chooseCharacter(std::uint64_t number);
     void setCursors(const std::array<std::optional<double>, 2>& cursors);
     std::size_t addNote(double units, double level, const QString& text);  // its place in the list

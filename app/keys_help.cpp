@@ -3,9 +3,11 @@
 
 #include <QAction>
 #include <QDialogButtonBox>
+#include <QHash>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
+#include <QTextBrowser>
+#include <QTextDocument>
 #include <QVBoxLayout>
 
 #include "widgets/theme.h"
@@ -28,13 +30,29 @@ QString keyName(const QKeySequence& key) {
     return name;
 }
 
+QString headingOf(const QString& group) {
+    return QStringLiteral("<tr><td colspan=\"2\" style=\"padding:12px 0 3px 0\"><big>%1</big></td></tr>")
+        .arg(group.toHtmlEscaped());
+}
+
+QString keysOf(const QAction& action) {
+    QStringList keys;
+    for (const QKeySequence& key : action.shortcuts()) keys += keyName(key);
+    return keys.join(QStringLiteral(", "));
+}
+
 QString tableOf(const QList<QAction*>& actions, const QList<std::pair<QString, QString>>& panelKeys) {
-    QString rows;
+    QStringList groups;  // in the order in which they come first
+    QHash<QString, QString> rowsOf;
     for (const QAction* action : actions) {
-        QStringList keys;
-        for (const QKeySequence& key : action->shortcuts()) keys += keyName(key);
-        if (!keys.isEmpty()) rows += rowOf(keys.join(QStringLiteral(", ")), action->statusTip());
+        if (action->shortcuts().isEmpty()) continue;
+        const QString group = action->property(KeysHelp::kGroup).toString();
+        if (!groups.contains(group)) groups << group;
+        rowsOf[group] += rowOf(keysOf(*action), action->statusTip());
     }
+    QString rows;
+    for (const QString& group : groups) rows += headingOf(group) + rowsOf[group];
+    rows += headingOf(KeysHelp::tr("In a panel, while it has the focus"));
     for (const auto& [keys, what] : panelKeys) rows += rowOf(keys, what);
     return QStringLiteral("<table>") + rows + QStringLiteral("</table>");
 }
@@ -44,16 +62,11 @@ QString tableOf(const QList<QAction*>& actions, const QList<std::pair<QString, Q
 KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString, QString>>& panelKeys, QWidget* parent)
     : QDialog(parent) {
     setWindowTitle(tr("Keys"));
-    auto* table = new QLabel(tableOf(actions, panelKeys));
+    auto* table = new QTextBrowser;  // Page Down and End scroll it
     table->setFont(theme::text(theme::kTextPx));
-    table->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    table->setMargin(12);
-    table->setWordWrap(true);
-    table->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(table);
-    scroll->setWidgetResizable(true);
-    scroll->setAccessibleName(tr("List of keys"));
+    table->document()->setDocumentMargin(12);
+    table->setHtml(tableOf(actions, panelKeys));
+    table->setAccessibleName(tr("List of keys"));
     auto* cautions = new QLabel(
         tr("Caution: the signal loop is hazardous live, and its current limit does not make it safe. Isolate between "
            "loop and sound card, and unplug the machine before hands or tools go in. Local codes and licensed "
@@ -63,10 +76,11 @@ KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString
     buttons->button(QDialogButtonBox::Close)->setIcon({});
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
-    column->addWidget(scroll, 1);
+    column->addWidget(table, 1);
     column->addWidget(cautions);
     column->addWidget(buttons);
     resize(640, 760);
+    table->setFocus();
 }
 
 }  // namespace trueunit

@@ -16,6 +16,8 @@ class KeysHelp : public QDialog {
     Q_OBJECT
 
 public:
+    static constexpr const char* kGroup = "group";  // property of an action: the heading it stands under
+
     KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString, QString>>& panelKeys,
              QWidget* parent = nullptr);
 };

@@ -62,8 +62,8 @@ QWidget* LogbookWindow::searchRow() {
     search_->setPlaceholderText(tr("Search machines, visits and notes (Ctrl+F)"));
     search_->setAccessibleName(tr("Search"));
     search_->setClearButtonEnabled(true);
-    since_->setPlaceholderText(tr("since 2026-01-31"));
-    until_->setPlaceholderText(tr("until 2026-12-31"));
+    since_->setPlaceholderText(tr("from yyyy-mm-dd"));
+    until_->setPlaceholderText(tr("until yyyy-mm-dd"));
     since_->setAccessibleName(tr("Since this day"));
     until_->setAccessibleName(tr("Until this day"));
     finding_->setAccessibleName(tr("Finding"));

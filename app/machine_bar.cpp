@@ -32,6 +32,8 @@ bool readValue(const QString& text, std::optional<double>& value) {
     return isNumber;
 }
 
+QString nameTip() { return MachineBar::tr("What the museum or owner calls it; stands on the report (Ctrl+M)"); }
+
 QComboBox* choice(bool typed, int narrowest, int widest) {
     auto* box = new QComboBox;
     box->setEditable(typed);
@@ -59,8 +61,7 @@ MachineBar::MachineBar(QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    row->addWidget(
-        captioned(tr("Machine"), name_, tr("What the museum or owner calls it; stands on the report (Ctrl+M)")), 2);
+    row->addWidget(captioned(tr("Machine"), name_, nameTip()), 2);
     row->addWidget(captioned(tr("Code"), code_, tr("What the combinations stand for (Ctrl+E)")), 1);
     row->addWidget(captioned(tr("Speed, baud"), speed_, tr("Nominal speed; type any from 20 to 200 (Ctrl+B)")), 1);
     row->addWidget(
@@ -124,7 +125,11 @@ void MachineBar::readFields() {
     show(shown_);
 }
 
-void MachineBar::setMachine(const QString& name) { name_->setText(name); }
+void MachineBar::setMachine(const QString& name) {
+    name_->setText(name);
+    name_->setCursorPosition(0);  // its beginning is seen, and all of it in the tip
+    name_->setToolTip(name.isEmpty() ? nameTip() : name + QLatin1Char('\n') + nameTip());
+}
 QString MachineBar::machine() const { return name_->text().trimmed(); }
 
 void MachineBar::focusMachine() { name_->setFocus(Qt::ShortcutFocusReason), name_->selectAll(); }

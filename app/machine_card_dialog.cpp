@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <cmath>
 
 #include "app/machine_cards.h"
 #include "core/frame/code_table.h"
@@ -36,6 +37,8 @@ QSpinBox* teethField(const QString& name) {
     field->setAccessibleName(name);
     return field;
 }
+
+constexpr double kNearBaud = 0.1;  // of the measured speed
 
 int levelsOf(const MachineCard& card) {
     const CodeTable* code = findCode(card.code);
@@ -112,8 +115,22 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     for (QComboBox* box : {code_, motor_})
         connect(box, &QComboBox::currentIndexChanged, this, &MachineCardDialog::explain);
     resize(560, 460);
-    fillCards(card ? card->name : std::string());
+    inUse_ = card.has_value();
+    fillCards(card ? card->name : nearestCard());
     if (card) showCard(*card);
+}
+
+// Without a card so far the list opens on one of the speed that is measured.
+std::string MachineCardDialog::nearestCard() const {
+    std::string name;
+    double least = kNearBaud;
+    for (const MachineCard& c : machineCards()) {
+        const double off = measured_ ? std::abs(c.baud / *measured_ - 1.0) : least;
+        if (off >= least) continue;
+        least = off;
+        name = c.name;
+    }
+    return name;
 }
 
 void MachineCardDialog::fillCards(const std::string& name) {
@@ -172,7 +189,8 @@ void MachineCardDialog::explain() {
         for (const std::string& cause : e.causes) words += QLatin1Char(' ') + told(cause);
     for (const GearWanted& g : gearsWanted(card, levels, measured_.value_or(card.baud)))
         words += QLatin1Char('\n') + told(gearWords(g));
-    words_->setText(words);
+    words_->setText(inUse_ ? words
+                           : tr("No card is in use; this one counts once it is used.") + QLatin1Char('\n') + words);
 }
 
 void MachineCardDialog::keep() {

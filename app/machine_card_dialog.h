@@ -29,6 +29,7 @@ public:
 
 private:
     void fillCards(const std::string& name);
+    std::string nearestCard() const;
     void showCard(const MachineCard& card);
     MachineCard typed() const;
     void explain();
@@ -38,6 +39,7 @@ private:
     std::vector<MachineCard> cards_;
     std::optional<MachineCard> chosen_;
     std::optional<double> measured_;
+    bool inUse_ = false;  // a card was chosen before
     QComboBox* list_;
     QLineEdit* title_;
     QComboBox* code_;

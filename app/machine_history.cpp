@@ -124,7 +124,7 @@ void MachineHistory::show(const std::vector<VisitHistory>& visits) {
         auto* rect = new QCPAxisRect(plot_);
         rect->setAutoMargins(QCP::msNone);
         const bool last = at == 2;
-        rect->setMargins(QMargins(kLeft, at == 0 ? 20 : 6, kRight, last ? 24 : 4));
+        rect->setMargins(QMargins(kLeft, at == 0 ? 20 : 9, kRight, last ? 24 : 9));
         rect->setMinimumSize(50, 30);
         plot_->plotLayout()->addElement(at, 0, rect);
         for (QCPAxis* axis : rect->axes()) {

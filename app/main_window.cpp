@@ -5,6 +5,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QDateTime>
+#include <QFileInfo>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -77,6 +78,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeFrameActions();
     makeLogActions();
     makeInputActions();
+    makePlaybackActions();
     makeBenchActions();
     makeHelpActions();
     setAcceptDrops(true);
@@ -104,7 +106,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
 
 void MainWindow::connectSession() {
     connect(&session_, &Session::sourceChanged, this, &MainWindow::sourceChanged);
-    connect(&session_, &Session::sourceEnded, this,
+    connect(&session_, &Session::sourceLost, this,
             [this](const QString& why) { messages_->warn(told(why.toStdString())); });
     connect(&session_, &Session::strongerChannel, this, [this](int channel) {
         messages_->warn(tr("The signal seems to be on the %1 side; choose that side under Input.")
@@ -127,21 +129,40 @@ void MainWindow::connectSession() {
             [this](double percent) { session_.turnEccentric(percent); });
 }
 
+// Name and remarks speak of what was connected: another input begins without them. The same sound input, on another
+// side or found again, is the same machine.
+void MainWindow::newInput() {
+    const SourceKind kind = session_.sourceKind();
+    if (kind == SourceKind::none || (kind == SourceKind::soundInput && session_.origin() == origin_)) return;
+    signFrame();
+    frameIsOfThisInput_ = false;
+    keeper_.release();
+    origin_ = session_.origin();
+    remarks_.clear();
+    const Scenario* scenario = session_.scenario();
+    bar_->machine().setMachine(scenario ? QString::fromStdString(scenario->machine.name)
+                               : kind == SourceKind::recording
+                                   ? QFileInfo(QString::fromStdString(origin_)).completeBaseName()
+                                   : QString());
+}
+
 void MainWindow::sourceChanged() {
+    newInput();
     messages_->clear();
     lostBefore_ = 0;
     panels_->setEccentricShown(session_.hasEccentric());
     panels_->eccentric().setTurnedSoFar(session_.eccentricPercent());
-    if (const Scenario* scenario = session_.scenario()) {
-        bar_->machine().setMachine(QString::fromStdString(scenario->machine.name));
-        messages_->say(told(scenario->story));
-    }
+    if (const Scenario* scenario = session_.scenario()) messages_->say(told(scenario->story));
+    playbackMoved();
 }
 
 void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
     live_ = snapshot;
     bar_->show(live_);
-    messages_->showState(live_->stateText.empty() ? bar_->inputWords() : told(live_->stateText));
+    if (live_->state == SignalState::silent && session_.playback())  // no loop to connect
+        messages_->showState(tr("This recording is silent."));
+    else
+        messages_->showState(live_->stateText.empty() ? bar_->inputWords() : told(live_->stateText));
     tellLosses(*live_);
     ear_->follow(*live_);
     if (keeper_.frozen())

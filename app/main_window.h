@@ -26,6 +26,7 @@ class Ear;
 class LogbookWindow;
 class MessageLine;
 class NoteEditor;
+class PlaybackBar;
 class SenderDialog;
 class Session;
 struct KeptRecording;
@@ -42,13 +43,15 @@ public:
     FrameKeeper& keeper() { return keeper_; }
     BenchPanels& panels() { return *panels_; }
     TopBar& bar() { return *bar_; }
+    const PlaybackBar& playback() const { return *playback_; }
     const MessageLine& messages() const { return *messages_; }
     Ear& ear() { return *ear_; }
 
     void toggleFreeze();
     void openFile(const QString& path);  // a recording, or a scenario by its ending
     void showHelp(const QString& page);
-    void startFirstSteps();  // where there is an eccentric to turn
+    static QString pageUnder(const QWidget* widget);  // of the help; the contents where nothing is under it
+    void startFirstSteps();                           // where there is an eccentric to turn
     void forgetSettings();
     void setRemarks(const QString& remarks) { remarks_ = remarks; }
     BenchLog& log() { return *log_; }
@@ -72,6 +75,9 @@ private:
     void makeLogActions();
     void openLogbook();
     void makeInputActions();
+    void makePlaybackActions();
+    void playbackMoved();
+    void sourceEnded(const QString& sentence);
     void makeBenchActions();
     void makeHelpActions();
     void askForget();
@@ -90,6 +96,10 @@ private:
     void tellLosses(const Snapshot& snapshot);
     void tellFrozen();
     void sourceChanged();
+    void newInput();
+    void freezeNow();
+    void freezeIn(FrameKeeper& keeper) const;
+    void signFrame();  // with the names of the input, where the frame is of this one
     void frameChanged();
     void startNote(double units, double level);
     std::optional<std::size_t> noteNear(double units, double level) const;
@@ -114,10 +124,14 @@ private:
     NoteEditor* editor_;
     BenchLog* log_;
     LogbookWindow* logbook_ = nullptr;  // made when first opened
+    QAction *pause_ = nullptr, *fast_ = nullptr, *again_ = nullptr;
+    PlaybackBar* playback_ = nullptr;
     QAction* freeze_ = nullptr;
     QAction* report_ = nullptr;
+    QAction *note_ = nullptr, *keep_ = nullptr, *book_ = nullptr;
     QAction* alone_ = nullptr;
     QAction* help_ = nullptr;
+    QString group_;  // of the actions that are made just now, in the list of keys
     QPointer<HelpWindow> helpWindow_;
     QPointer<FirstSteps> firstSteps_;
     QAction* more_ = nullptr;
@@ -132,6 +146,8 @@ private:
     std::optional<std::size_t> editedNote_;  // empty: a new one at noteUnits_
     double noteUnits_ = 0.0, noteLevel_ = 0.5;
     std::uint64_t lostBefore_ = 0;
+    std::string origin_;               // of the input that name and remarks speak of
+    bool frameIsOfThisInput_ = false;  // not of one before; then it keeps the name it was signed with
     QString remarks_;
     bool keepingEnded_ = true;
     std::jthread keeping_;  // writes a recording; last: it ends before what it reports to

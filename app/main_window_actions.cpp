@@ -40,12 +40,14 @@ QAction* MainWindow::act(const QString& name, const QString& what, const QList<Q
     action->setStatusTip(what);
     action->setToolTip(QStringLiteral("%1 (%2)").arg(what, keys.front().toString(QKeySequence::NativeText)));
     action->setShortcuts(keys);
+    action->setProperty(KeysHelp::kGroup, group_);
     connect(action, &QAction::triggered, this, std::move(slot));
     addAction(action);
     return action;
 }
 
 void MainWindow::makeFrameActions() {
+    group_ = tr("A moment: freeze, notes, report");
     freeze_ = act(tr("Freeze"), tr("Freeze the display, or let it go; measuring goes on"), {Qt::Key_Space},
                   [this] { toggleFreeze(); });
     freeze_->setCheckable(true);
@@ -53,7 +55,7 @@ void MainWindow::makeFrameActions() {
         [this] {
             if (!keeper_.bringBack()) messages_->say(tr("There is no earlier frame; the space bar freezes one."));
         });
-    act(tr("Note"), tr("Write a note at the cursor on the frozen frame"), {Qt::Key_N}, [this] {
+    note_ = act(tr("Note"), tr("Write a note at the cursor on the frozen frame"), {Qt::Key_N}, [this] {
         const auto& cursors = keeper_.frame().cursors;
         startNote(cursors[0] ? *cursors[0] : cursors[1] ? *cursors[1] : 0.5, 0.5);
     });
@@ -64,6 +66,7 @@ void MainWindow::makeFrameActions() {
 }
 
 void MainWindow::makeInputActions() {
+    group_ = tr("Input and machine");
     act(tr("Input"), tr("Choose what to listen to"), {Qt::CTRL | Qt::Key_I}, [this] { bar_->source().showMenu(); });
     act(tr("Demonstration"), tr("Play the demonstration from its beginning"), {Qt::CTRL | Qt::Key_D},
         [this] { bar_->source().playDemonstration(); });
@@ -84,6 +87,7 @@ void MainWindow::makeInputActions() {
 }
 
 void MainWindow::makeBenchActions() {
+    group_ = tr("Window and simulated machine");
     const auto turn = [this](double percent) {
         return [this, percent] {
             if (session_.hasEccentric()) panels_->eccentric().turn(percent);
@@ -104,7 +108,10 @@ void MainWindow::makeBenchActions() {
     alone_ = act(tr("Gauge only"), tr("The gauge alone, to be read across the bench"), {Qt::Key_G}, [this] {
         panels_->setGaugeAlone(alone_->isChecked());
         bar_->setVisible(!alone_->isChecked());
-        if (alone_->isChecked()) messages_->say(tr("The gauge alone; G or Escape brings the other panels back."));
+        if (alone_->isChecked())
+            messages_->say(tr("The gauge alone; G or Escape brings the other panels back."));
+        else
+            messages_->dropNews();
     });
     alone_->setCheckable(true);
     act(tr("Back"), tr("Leave the gauge-only view, or clear the message"), {Qt::Key_Escape}, [this] { leaveView(); });

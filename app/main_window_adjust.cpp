@@ -11,6 +11,7 @@
 namespace trueunit {
 
 void MainWindow::makeAdjustActions() {
+    group_ = tr("While you adjust");
     QList<QAction*> all;
     all += act(tr("Mark as before"), tr("Mark this moment as \"before\", to hold what follows against it"), {Qt::Key_B},
                [this] { markBefore(); });

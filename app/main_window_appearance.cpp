@@ -10,6 +10,7 @@
 namespace trueunit {
 
 void MainWindow::makeAppearanceActions() {
+    group_ = tr("Help and settings");
     QAction* look = act(tr("Language and size"), tr("Language and size of the window"),
                         {Qt::CTRL | Qt::SHIFT | Qt::Key_G}, [this] { askAppearance(); });
     more_->menu()->addSeparator();

@@ -15,6 +15,7 @@ constexpr int kVolumeStep = 5;  // percent of full scale
 }
 
 void MainWindow::makeEarActions() {
+    group_ = tr("By ear");
     hear_ = act(tr("By ear"), tr("Hear the bias as beats, or be silent"), {Qt::Key_T}, [this] { ear_->toggle(); });
     hear_->setCheckable(true);
     QAction* output = act(tr("Tone output"), tr("Choose where the tone plays"), {Qt::SHIFT | Qt::Key_T},

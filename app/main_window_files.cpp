@@ -22,6 +22,7 @@
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/theme.h"
 #include "widgets/told.h"
 
 namespace trueunit {
@@ -37,8 +38,9 @@ QString localFile(const QMimeData* data) {
 }  // namespace
 
 void MainWindow::makeHelpActions() {
-    help_ = act(tr("Help"), tr("Help: every reading explained, how to connect a loop, a glossary"), {Qt::Key_F1},
-                [this] { showHelp(QStringLiteral("index.md")); });
+    group_ = tr("Help and settings");
+    help_ = act(tr("Help"), tr("Help: on the reading under the pointer, else the contents with guide and glossary"),
+                {Qt::Key_F1}, [this] { showHelp(pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
     act(tr("Connecting"), tr("How to connect a loop safely"), {Qt::CTRL | Qt::Key_F1},
         [this] { showHelp(QStringLiteral("connect.md")); });
     act(tr("First steps"), tr("Show the first steps again, on the demonstration"), {Qt::ALT | Qt::Key_F1}, [this] {
@@ -47,6 +49,13 @@ void MainWindow::makeHelpActions() {
     });
     act(tr("Forget settings"), tr("Forget all settings and begin with the usual ones"),
         {Qt::CTRL | Qt::SHIFT | Qt::Key_Backspace}, [this] { askForget(); });
+}
+
+// Of the widget or of what it stands in.
+QString MainWindow::pageUnder(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget())
+        if (const QString page = widget->property(theme::kHelpPage).toString(); !page.isEmpty()) return page;
+    return QStringLiteral("index.md");
 }
 
 void MainWindow::showHelp(const QString& page) {
@@ -96,8 +105,11 @@ void MainWindow::openFile(const QString& path) {
     const Outcome playing = scenario ? session_.playScenario(file) : session_.playRecording(file);
     if (playing)
         rememberFile(path);
-    else
+    else if (session_.sourceKind() == SourceKind::none)
         messages_->warn(told(playing.error().text));
+    else
+        messages_->warn(tr("%1 %2 goes on as before.")
+                            .arg(told(playing.error().text), QString::fromStdString(session_.sourceDescription())));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window and the frozen frame: freezing, cursors, notes and the report.
 #include <QAction>
+#include <QDateTime>
 #include <QDir>
+#include <QFileInfo>
 #include <cmath>
 
 #include "app/bench_panels.h"
@@ -44,21 +46,36 @@ void MainWindow::connectGrid() {
     });
 }
 
-void MainWindow::toggleFreeze() {
+void MainWindow::signFrame() {
+    if (frameIsOfThisInput_) keeper_.sign(bar_->machine().machine(), remarks_);
+}
+
+void MainWindow::freezeNow() {
+    freezeIn(keeper_);
+    frameIsOfThisInput_ = true;
+    signFrame();
+}
+
+void MainWindow::freezeIn(FrameKeeper& keeper) const {
     const CharacterGrid& grid = panels_->grid();
-    if (keeper_.frozen())
-        keeper_.release();
-    else if (live_)
-        keeper_.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
-    else
-        return messages_->say(tr("There is nothing to freeze yet."));
+    keeper.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
+    if (session_.playback())
+        keeper.dateFile(QFileInfo(QString::fromStdString(session_.origin())).lastModified().toSecsSinceEpoch());
+}
+
+void MainWindow::toggleFreeze() {
+    if (!keeper_.frozen() && !live_) return messages_->say(tr("There is nothing to freeze yet."));
     messages_->dropNews();
+    if (keeper_.frozen()) return keeper_.release();
+    freezeNow();
+    messages_->say(tr("N writes a note, K keeps this moment in the logbook, Ctrl+R writes its report."));
 }
 
 void MainWindow::frameChanged() {
     const bool frozen = keeper_.frozen();
     freeze_->setChecked(frozen);
     freeze_->setText(frozen ? tr("Let go") : tr("Freeze"));
+    panels_->setFrozen(frozen);
     panels_->show(frozen ? keeper_.frame().snapshot : live_);
     panels_->tape().setSelected(frozen ? keeper_.frame().characterNumber : 0);
     if (frozen)
@@ -101,25 +118,25 @@ void MainWindow::openNextNote() {
 }
 
 Outcome MainWindow::writeReportTo(const QString& path) {
+    signFrame();
     FrozenFrame frame = keeper_.frame();
     if (!keeper_.frozen()) {
         FrameKeeper moment;
-        const CharacterGrid& grid = panels_->grid();
-        moment.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
+        freezeIn(moment);
+        moment.sign(bar_->machine().machine(), remarks_);
         frame = moment.frame();
     }
     if (!frame.snapshot) return Error{"There is nothing to report yet; choose an input first."};
-    frame.machine = bar_->machine().machine().toStdString();
     frame.selfCheck = lastCheckLine();
-    frame.remarks = remarks_.toStdString();
     frame.before = before_;
     frame.beforeTakenSecondsUtc = beforeTakenSecondsUtc_;
-    const Outcome outcome = writeReport(frame, path);
-    if (outcome)
-        messages_->sayWritten(path);
-    else
-        messages_->warn(told(outcome.error().text));
-    return outcome;
+    const Result<QStringList> files = writeReport(frame, path);
+    if (!files) {
+        messages_->warn(told(files.error().text));
+        return files.error();
+    }
+    messages_->sayWritten(*files);
+    return done();
 }
 
 // Freezes first, so that what is reported is what is seen.
@@ -127,17 +144,24 @@ void MainWindow::askReport() {
     const bool wasLive = !keeper_.frozen();
     if (wasLive) toggleFreeze();
     if (!keeper_.frozen()) return;
-    const QString machine = bar_->machine().machine();
-    ReportDialog dialog(machine, remarks_,
+    if (wasLive) messages_->say(tr("The display stands still for the report, and goes on behind it."));
+    signFrame();
+    const QString machine = QString::fromStdString(keeper_.frame().machine);
+    ReportDialog dialog(machine, QString::fromStdString(keeper_.frame().remarks),
                         QDir::toNativeSeparators(ReportDialog::freshPath(machine, keeper_.frame().takenSecondsUtc)),
                         this);
     if (dialog.exec() == QDialog::Accepted) {
-        bar_->machine().setMachine(dialog.machine());
-        remarks_ = dialog.remarks();
+        keeper_.sign(dialog.machine(), dialog.remarks());
+        if (frameIsOfThisInput_) {
+            bar_->machine().setMachine(dialog.machine());
+            remarks_ = dialog.remarks();
+        }
         const Outcome written = writeReportTo(dialog.path());
         if (!written) return;  // the sentence is said; the frame stays for another try
     }
-    if (wasLive) keeper_.release();
+    if (!wasLive) return;
+    keeper_.release();
+    if (dialog.result() != QDialog::Accepted) messages_->dropNews();
 }
 
 }  // namespace trueunit

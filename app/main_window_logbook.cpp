@@ -13,10 +13,11 @@
 namespace trueunit {
 
 void MainWindow::makeLogActions() {
-    act(tr("Keep"), tr("Keep the frozen frame, or this moment, in the logbook"), {Qt::Key_K},
-        [this] { (void)static_cast<bool>(keepInLog()); });
-    act(tr("Logbook"), tr("Open the logbook: machines, visits, frames"), {Qt::CTRL | Qt::Key_L},
-        [this] { openLogbook(); });
+    group_ = tr("Logbook");
+    keep_ = act(tr("Keep"), tr("Keep the frozen frame, or this moment, in the logbook"), {Qt::Key_K},
+                [this] { (void)static_cast<bool>(keepInLog()); });
+    book_ = act(tr("Logbook"), tr("Open the logbook: machines, visits, frames"), {Qt::CTRL | Qt::Key_L},
+                [this] { openLogbook(); });
     connect(log_, &BenchLog::troubled, messages_, &MessageLine::warn);
 }
 
@@ -29,7 +30,9 @@ Outcome MainWindow::keepInLog() {
     const bool wasLive = !keeper_.frozen();
     if (wasLive) toggleFreeze();
     if (!keeper_.frozen()) return Error{"There is nothing to keep yet."};
-    const Result<Kept> kept = log_->keep(bar_->machine().machine(), remarks_);
+    signFrame();
+    const FrozenFrame& frame = keeper_.frame();
+    const Result<Kept> kept = log_->keep(QString::fromStdString(frame.machine), QString::fromStdString(frame.remarks));
     if (wasLive && kept) keeper_.release();
     if (!kept) {
         messages_->warn(told(kept.error().text));

@@ -36,6 +36,7 @@ QString freshSoundPath(const QString& machine) {
 }  // namespace
 
 void MainWindow::makeProvingActions() {
+    group_ = tr("Proving it");
     QList<QAction*> all;
     all += act(tr("Limits"), tr("Choose or change the limits"), {Qt::CTRL | Qt::SHIFT | Qt::Key_L},
                [this] { askLimits(); });
@@ -47,10 +48,13 @@ void MainWindow::makeProvingActions() {
                {Qt::CTRL | Qt::Key_S}, [this] { askRecording(); });
     all += act(tr("Clock trim"), tr("Trim the clock of the sound card"), {Qt::CTRL | Qt::SHIFT | Qt::Key_T},
                [this] { askClock(); });
-    more_ = act(tr("More"), tr("Limits, self-check, reference sender, recording, clock, before, margin, tone"),
+    more_ = act(tr("More"),
+                tr("Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone"),
                 {Qt::Key_F10},
                 [this] { more_->menu()->popup(bar_->mapToGlobal(QPoint(bar_->width() - 260, bar_->height()))); });
     auto* menu = new QMenu(this);
+    menu->addActions({note_, keep_, book_});
+    menu->addSeparator();
     menu->addActions(all);
     more_->setMenu(menu);
 }
@@ -102,7 +106,7 @@ void MainWindow::keepRecordingTo(const QString& path) {
 void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
     keepingEnded_ = true;
     if (!kept) return messages_->warn(told(kept.error().text));
-    messages_->sayWritten(QString::fromStdString(kept->soundFiles.front()));
+    messages_->sayWritten({QString::fromStdString(kept->soundFiles.front())});
 }
 
 void MainWindow::askClock() {

@@ -20,6 +20,7 @@ constexpr int kNewsMs = 20'000;
 
 MessageLine::MessageLine(QWidget* parent)
     : QWidget(parent),
+      row_(new QHBoxLayout(this)),
       words_(new ElidedLabel(this)),
       folder_(new QLabel(this)),
       frozen_(new ElidedLabel(this)),
@@ -27,12 +28,11 @@ MessageLine::MessageLine(QWidget* parent)
     forget_->setSingleShot(true);
     connect(forget_, &QTimer::timeout, this, &MessageLine::clear);
     setFixedHeight(28);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 0, 16, 0);
-    row->setSpacing(12);
-    row->addWidget(words_, 3);
-    row->addWidget(folder_, 0);
-    row->addWidget(frozen_, 2);
+    row_->setContentsMargins(16, 0, 16, 0);
+    row_->setSpacing(12);
+    row_->addWidget(words_, 3);
+    row_->addWidget(folder_, 0);
+    row_->addWidget(frozen_, 2);
     words_->setFont(theme::text(theme::kTextPx));
     folder_->setFont(theme::text(theme::kTextPx));
     folder_->setTextFormat(Qt::RichText);
@@ -47,6 +47,8 @@ MessageLine::MessageLine(QWidget* parent)
     frozen_->hide();
     setAccessibleName(tr("Messages"));
 }
+
+void MessageLine::addTool(QWidget* tool) { row_->insertWidget(row_->indexOf(frozen_), tool, 0); }
 
 void MessageLine::speak(const QString& lead, const QString& sentence) {
     lead_ = lead;
@@ -64,9 +66,13 @@ void MessageLine::say(const QString& sentence) {
 // The triangle tells a warning from news without its colour.
 void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "), sentence); }
 
-void MessageLine::sayWritten(const QString& path) {
-    const QFileInfo file(path);
-    speak({}, tr("The report was written: %1.").arg(QDir::toNativeSeparators(file.absoluteFilePath())));
+void MessageLine::sayWritten(const QStringList& files) {
+    const QFileInfo file(files.front());
+    const QString path = QDir::toNativeSeparators(file.absoluteFilePath());
+    speak({}, files.size() == 1 ? tr("The report was written: %1.").arg(path)
+                                : tr("The report was written in %1 files: %2, and beside it %3.")
+                                      .arg(files.size())
+                                      .arg(path, QFileInfo(files.back()).fileName()));
     folder_->setText(QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
                          .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded),
                               theme::kBlue.name(), tr("open its folder")));

@@ -3,6 +3,7 @@
 
 #include <QWidget>
 
+class QHBoxLayout;
 class QLabel;
 class QTimer;
 
@@ -18,14 +19,17 @@ class MessageLine : public QWidget {
 public:
     explicit MessageLine(QWidget* parent = nullptr);
 
-    void say(const QString& sentence);        // plain news, gone after a while
-    void warn(const QString& sentence);       // something was refused or lost; stays until cleared
-    void sayWritten(const QString& path);     // a report was written; its folder opens on a click
-    void dropNews();                          // what was said, not a warning
-    void clear();                             // back to the state of the signal
-    void showState(const QString& sentence);  // what the signal is doing; seen while there is no news
-    void showFrozen(const QString& words);    // empty: not frozen
+    void say(const QString& sentence);          // plain news, gone after a while
+    void warn(const QString& sentence);         // something was refused or lost; stays until cleared
+    void sayWritten(const QStringList& files);  // a report was written; its folder opens on a click
+    void dropNews();                            // what was said, not a warning
+    void clear();                               // back to the state of the signal
+    void showState(const QString& sentence);    // what the signal is doing; seen while there is no news
+    void showFrozen(const QString& words);      // empty: not frozen
 
+    void addTool(QWidget* tool);  // at the right of what is said, left of what is frozen
+
+    bool warns() const { return !lead_.isEmpty(); }
     QString sentence() const { return sentence_; }  // the news, without what leads it
 
 protected:
@@ -35,6 +39,7 @@ private:
     void speak(const QString& lead, const QString& sentence);
     void refresh();
 
+    QHBoxLayout* row_;
     ElidedLabel* words_;
     QLabel* folder_;
     ElidedLabel* frozen_;

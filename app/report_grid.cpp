@@ -52,7 +52,8 @@ void ReportGrid::drawBoundaries(QPainter& p) const {
     };
     side(y(1.0), Words::tr("mark"));
     side(y(0.0), Words::tr("space"));
-    side(plot_.bottom() + 3.5 * mm_, Words::tr("% late"));
+    side(plot_.bottom() + 3.5 * mm_, Words::tr("% late +"));
+    side(plot_.bottom() + 8.0 * mm_, Words::tr("early \u2212"));
 }
 
 void ReportGrid::drawTrace(QPainter& p, const CharacterTrace& trace, const QPen& pen) const {

@@ -31,7 +31,7 @@ Error refusal(const QString& path, const QString& reason) {
 }
 
 // All files are written in full before the first takes its name.
-Outcome writePictures(const std::vector<QImage>& pages, const QString& path) {
+Result<QStringList> writePictures(const std::vector<QImage>& pages, const QString& path) {
     std::vector<std::unique_ptr<QSaveFile>> files;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         auto file = std::make_unique<QSaveFile>(pagePath(path, i + 1));
@@ -40,12 +40,15 @@ Outcome writePictures(const std::vector<QImage>& pages, const QString& path) {
         if (!writer.write(pages[i])) return refusal(file->fileName(), writer.errorString());
         files.push_back(std::move(file));
     }
-    for (const auto& file : files)
+    QStringList written;
+    for (const auto& file : files) {
         if (!file->commit()) return refusal(file->fileName(), file->errorString());
-    return done();
+        written += file->fileName();
+    }
+    return written;
 }
 
-Outcome writePdf(const Composition& compose, const ReportFacts& facts, Paper paper, const QString& path) {
+Result<QStringList> writePdf(const Composition& compose, const ReportFacts& facts, Paper paper, const QString& path) {
     const std::size_t pages = composedPages(compose, facts, paper).size();  // a dress rehearsal, to number the pages
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return refusal(path, file.errorString());
@@ -61,7 +64,7 @@ Outcome writePdf(const Composition& compose, const ReportFacts& facts, Paper pap
         page.finishPdf();
     }
     if (file.error() != QFileDevice::NoError || !file.commit()) return refusal(path, file.errorString());
-    return done();
+    return QStringList{path};
 }
 
 }  // namespace
@@ -80,7 +83,8 @@ std::vector<QImage> composedPages(const Composition& compose, const ReportFacts&
     return pages;
 }
 
-Outcome writeReportFile(const Composition& compose, const ReportFacts& facts, Paper paper, const QString& path) {
+Result<QStringList> writeReportFile(const Composition& compose, const ReportFacts& facts, Paper paper,
+                                    const QString& path) {
     if (path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive)) return writePdf(compose, facts, paper, path);
     return writePictures(composedPages(compose, facts, paper), path);
 }

@@ -3,6 +3,7 @@
 
 #include <QImage>
 #include <QString>
+#include <QStringList>
 #include <functional>
 #include <utility>
 #include <vector>
@@ -25,7 +26,8 @@ using Composition = std::function<void(PageFlow&)>;
 std::vector<QImage> composedPages(const Composition& compose, const ReportFacts& facts, Paper paper);
 
 // Writes the report as its name ends: ".pdf" is one file, anything else PNG, the first page to path and further ones
-// beside it ("name, page 2.png"). Every file is complete or not there at all. Needs a QGuiApplication for its fonts.
-Outcome writeReportFile(const Composition& compose, const ReportFacts& facts, Paper paper, const QString& path);
+// beside it ("name, page 2.png"); gives the files. Each is complete or not there at all. Needs a QGuiApplication.
+Result<QStringList> writeReportFile(const Composition& compose, const ReportFacts& facts, Paper paper,
+                                    const QString& path);
 
 }  // namespace trueunit

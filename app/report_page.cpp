@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report_page.h"
 
+#include <array>
 #include <cassert>
 
 #include "app/page_flow.h"
@@ -10,6 +11,7 @@
 #include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "core/report/finding_words.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -31,7 +33,8 @@ void head(PageFlow& page, const FrozenFrame& frame) {
     page.space(0.8);
     page.paragraph(machineName(frame), PageFlow::font(20.0, QFont::DemiBold), kInk);
     page.space(0.4);
-    page.paragraph(Words::tr("Taken ") + takenText(frame), PageFlow::font(9.0), kInk);
+    page.paragraph(whenText(frame), PageFlow::font(9.0), kInk);
+    page.paragraph(fromText(frame), PageFlow::font(9.0), kInk);
     const QString remarks = QString::fromStdString(frame.remarks).trimmed();
     if (!remarks.isEmpty()) {
         page.space(1.2);
@@ -137,18 +140,46 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     page.moveTo(std::max(page.y(), afterLeft));
 }
 
-void findings(PageFlow& page, const Reading& reading) {
-    if (!reading.findings || reading.findings->empty()) return;
-    page.heading(Words::tr("Findings, worst first"));
-    for (const Finding& f : *reading.findings) {
-        page.paragraph(Words::tr("%1 (confidence %2 %)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
-                       PageFlow::font(8.5, QFont::DemiBold), kInk);
-        QStringList words;
-        for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
-            if (!part->empty()) words += QString::fromStdString(*part);
-        page.paragraph(words.join(QLatin1Char(' ')), PageFlow::font(8.5), kInk);
-        page.space(0.8);
+// Said once for all findings, so that a page holds them.
+constexpr std::array kWorkCautions = {&kUnplug, &kLoopOff, &kNoOil};
+
+// What a finding wants done, without the cautions, which are gathered.
+std::string withoutCautions(std::string words, std::array<bool, kWorkCautions.size()>& said) {
+    for (std::size_t i = 0; i < kWorkCautions.size(); ++i) {
+        const auto at = words.find(*kWorkCautions[i]);
+        if (at == std::string::npos) continue;
+        words.erase(at, kWorkCautions[i]->size());
+        said[i] = true;
     }
+    return words;
+}
+
+void finding(PageFlow& page, const Finding& f, std::array<bool, kWorkCautions.size()>& said) {
+    page.reserve(10.0);
+    QString title = told(f.title);
+    if (f.id != "no-signal") title = Words::tr("%1 (confidence %2 %)").arg(title).arg(qRound(100.0 * f.confidence));
+    page.paragraph(title, PageFlow::font(8.5, QFont::DemiBold), kInk);
+    const auto part = [&](const QString& label, const std::string& words) {
+        if (!words.empty()) page.paragraph(label + told(words), PageFlow::font(8.5), kInk);
+    };
+    part({}, f.evidence);
+    part(Words::tr("Look at: "), f.lookAt);
+    part(Words::tr("Confirm: "), withoutCautions(f.confirm, said));
+    page.space(0.8);
+}
+
+// Whether the dead loop was among the cautions, which then stand for the whole page.
+bool findings(PageFlow& page, const Reading& reading) {
+    if (!reading.findings || reading.findings->empty()) return false;
+    page.heading(Words::tr("Findings, worst first"));
+    std::array<bool, kWorkCautions.size()> said{};
+    for (const Finding& f : *reading.findings) finding(page, f, said);
+    std::string cautions;
+    for (std::size_t i = 0; i < said.size(); ++i)
+        if (said[i]) cautions += *kWorkCautions[i];
+    if (cautions.empty()) return false;
+    page.paragraph(Words::tr("Caution: ") + told(cautions.substr(1)), PageFlow::font(8.5, QFont::DemiBold), kInk);
+    return said[1];
 }
 
 void text(PageFlow& page, const TextReading& reading) {
@@ -173,11 +204,14 @@ void remarksOfReading(PageFlow& page, const Reading& reading) {
 }
 
 void settings(PageFlow& page, const FrozenFrame& frame) {
-    page.reserve(38.0);  // the caution stays whole
     page.heading(Words::tr("Instrument"));
     QStringList parts;
     for (const auto& [name, value] : settingsRows(frame)) parts += name + QStringLiteral(":\u00a0") + value;
     page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
+}
+
+void caution(PageFlow& page) {
+    page.reserve(12.0);  // it stays whole
     page.space(2.5);
     page.paragraph(
         Words::tr(
@@ -196,17 +230,18 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     notes(page, frame);
     tables(page, snapshot);
     drawComparison(page, frame);
-    findings(page, snapshot.reading);
+    const bool cautioned = findings(page, snapshot.reading);
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);
     settings(page, frame);
+    if (!cautioned) caution(page);
 }
 
 ReportFacts factsOf(const FrozenFrame& frame) {
     const VerdictText v = verdictText(*frame.snapshot);
     return {machineName(frame) + Words::tr(", timing report"), v.headline + QStringLiteral(". ") + v.detail,
             frame.takenSecondsUtc,
-            Words::tr("%1 \u00b7 taken %2 \u00b7 Trueunit %3")
+            Words::tr("%1 \u00b7 measured %2 \u00b7 Trueunit %3")
                 .arg(machineName(frame), takenText(frame), QLatin1String(kVersion))};
 }
 
@@ -217,7 +252,7 @@ std::vector<QImage> reportPages(const FrozenFrame& frame) {
     return composedPages([&](PageFlow& page) { compose(page, frame); }, factsOf(frame), Paper::a4);
 }
 
-Outcome writeReport(const FrozenFrame& frame, const QString& path) {
+Result<QStringList> writeReport(const FrozenFrame& frame, const QString& path) {
     assert(frame.snapshot);
     return writeReportFile([&](PageFlow& page) { compose(page, frame); }, factsOf(frame), Paper::a4, path);
 }

@@ -16,6 +16,6 @@ std::vector<QImage> reportPages(const FrozenFrame& frame);
 
 // Writes the pages as PNG: the first to path, further ones beside it ("name, page 2.png"). Every file is complete
 // or not there at all. REQUIRES: frame.snapshot is not empty.
-Outcome writeReport(const FrozenFrame& frame, const QString& path);
+Result<QStringList> writeReport(const FrozenFrame& frame, const QString& path);
 
 }  // namespace trueunit

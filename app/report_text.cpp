@@ -101,6 +101,16 @@ QString couplingText(const InputReading& in) {
     return Words::tr("high-pass at ") + corners.join(Words::tr(" and "));
 }
 
+QString momentText(std::int64_t secondsUtc) {
+    const QDateTime local = QDateTime::fromSecsSinceEpoch(secondsUtc).toLocalTime();
+    const int minutes = local.offsetFromUtc() / 60;
+    const QString offset = QStringLiteral("%1%2:%3")
+                               .arg(minutes < 0 ? QStringLiteral("\u2212") : QStringLiteral("+"))
+                               .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
+                               .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
+    return local.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")) + Words::tr(" (UTC") + offset + QLatin1Char(')');
+}
+
 }  // namespace
 
 int placesFor(const Measured& m) {
@@ -145,10 +155,16 @@ VerdictText openText(const Snapshot& s) {
 // Good timing alone is not the whole of a good sender: what was not counted is said.
 VerdictText inLimitsText(const Snapshot& s) {
     const QString limits = told(s.limits.title);
+    if (s.reading.levels && s.options.expect.empty())  // learned: each stretch against the others
+        return {Words::tr("In limits"),
+                Words::tr("Every reading that was judged lies within its limit (%1), and no character differs from the "
+                          "text that the tape repeats.")
+                    .arg(limits),
+                true};
     if (s.reading.levels)
         return {Words::tr("In limits"),
-                Words::tr("Every reading that was judged lies within its limit (%1), and every character is as "
-                          "the tape has it.")
+                Words::tr("Every reading that was judged lies within its limit (%1), and no character differs from the "
+                          "text given for the tape.")
                     .arg(limits),
                 true};
     return {Words::tr("Timing in limits"),
@@ -219,14 +235,18 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     return rows;
 }
 
-QString takenText(const FrozenFrame& frame) {
-    const QDateTime local = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc).toLocalTime();
-    const int minutes = local.offsetFromUtc() / 60;
-    const QString offset = QStringLiteral("%1%2:%3")
-                               .arg(minutes < 0 ? QStringLiteral("\u2212") : QStringLiteral("+"))
-                               .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
-                               .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
-    return local.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")) + Words::tr(" (UTC") + offset + QLatin1Char(')');
+QString takenText(const FrozenFrame& frame) { return momentText(frame.takenSecondsUtc); }
+
+QString whenText(const FrozenFrame& frame) {
+    if (frame.fileSecondsUtc == 0) return Words::tr("Taken ") + takenText(frame);
+    return Words::tr("From a recording, its file of %1; measured %2")
+        .arg(momentText(frame.fileSecondsUtc), takenText(frame));
+}
+
+QString fromText(const FrozenFrame& frame) {
+    const QString characters = windowText(*frame.snapshot);
+    if (frame.inputDescription.empty()) return characters;
+    return QString::fromStdString(frame.inputDescription) + QStringLiteral(" \u00b7 ") + characters;
 }
 
 std::shared_ptr<const CharacterTrace> frozenTrace(const FrozenFrame& frame) {

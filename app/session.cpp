@@ -19,8 +19,10 @@ struct Session::Opened {
     std::unique_ptr<SampleRing> ring = std::make_unique<SampleRing>();
     std::unique_ptr<SampleSource> source;
     PortAudioSource* soundInput = nullptr;
+    RecordingSource* recording = nullptr;
     ScenarioSource* scenario = nullptr;
     std::unique_ptr<Scenario> scenarioPlayed;
+    std::string origin;
 };
 
 Session::Session(Options options, Limits limits, QObject* parent)
@@ -40,6 +42,7 @@ void Session::stop() {
     source_.reset();
     ring_.reset();
     soundInput_ = nullptr;
+    recording_ = nullptr;
     scenario_ = nullptr;
     scenarioPlayed_.reset();
     kind_ = SourceKind::none;
@@ -54,7 +57,9 @@ Outcome Session::swap(Opened opened) {
     source_ = std::move(opened.source);
     ring_ = std::move(opened.ring);
     kind_ = opened.kind;
+    origin_ = std::move(opened.origin);
     soundInput_ = opened.soundInput;
+    recording_ = opened.recording;
     scenario_ = opened.scenario;
     scenarioPlayed_ = std::move(opened.scenarioPlayed);
     endSaid_ = channelSaid_ = false;
@@ -78,6 +83,7 @@ Outcome Session::listen(const SoundDevice& device, int channel) {
         Opened opened;
         auto source = std::make_unique<PortAudioSource>(which, side);
         opened.kind = SourceKind::soundInput;
+        opened.origin = which.hostApi + ": " + which.name;
         opened.soundInput = source.get();
         opened.source = std::move(source);
         return swap(std::move(opened));
@@ -99,14 +105,38 @@ Outcome Session::playRecording(const std::string& path) {
     if (!recording) return recording.error();
     Opened opened;
     opened.kind = SourceKind::recording;
-    opened.source = std::make_unique<RecordingSource>(std::move(*recording));
+    opened.origin = path;
+    auto source = std::make_unique<RecordingSource>(std::move(*recording));
+    source->setFast(fast_);
+    opened.recording = source.get();
+    opened.source = std::move(source);
     return swap(std::move(opened));
 }
 
-Outcome Session::play(Result<Scenario> scenario) {
+std::optional<Session::Playback> Session::playback() const {
+    if (!recording_) return std::nullopt;
+    return Playback{recording_->playedSeconds(), recording_->seconds(), recording_->paused()};
+}
+
+void Session::setPaused(bool paused) {
+    if (!recording_) return;
+    recording_->setPaused(paused);
+    emit playbackMoved();
+}
+
+void Session::setFast(bool fast) {
+    fast_ = fast;
+    if (recording_) recording_->setFast(fast);
+    emit playbackMoved();
+}
+
+Outcome Session::replay() { return recording_ ? playRecording(std::string(origin_)) : done(); }
+
+Outcome Session::play(Result<Scenario> scenario, std::string origin) {
     if (!scenario) return scenario.error();
     Opened opened;
     opened.kind = SourceKind::scenario;
+    opened.origin = std::move(origin);
     opened.scenarioPlayed = std::make_unique<Scenario>(*scenario);
     auto source = std::make_unique<ScenarioSource>(std::move(*scenario));
     opened.scenario = source.get();
@@ -114,9 +144,9 @@ Outcome Session::play(Result<Scenario> scenario) {
     return swap(std::move(opened));
 }
 
-Outcome Session::playScenario(const std::string& path) { return play(readScenario(path)); }
+Outcome Session::playScenario(const std::string& path) { return play(readScenario(path), path); }
 
-Outcome Session::playDemonstration() { return play(demonstrationScenario()); }
+Outcome Session::playDemonstration() { return play(demonstrationScenario(), "demonstration"); }
 
 SourceState Session::sourceState() const { return source_ ? source_->state() : SourceState::idle; }
 
@@ -164,7 +194,7 @@ Result<DeviceList> Session::rescanSoundInputs() {
     const Result<DeviceList> all = PortAudioSource::relist();
     if (const std::optional<SoundDevice> wanted = missed_; wanted && all)
         if (const Outcome again = listen(*wanted, missedChannel_); !again)
-            emit sourceEnded(QString::fromStdString(again.error().text));
+            emit sourceLost(QString::fromStdString(again.error().text));
     if (!all) return all.error();
     return inputsOf(*all);
 }
@@ -187,17 +217,18 @@ void Session::setChannel(int channel) {
 }
 
 void Session::watch() {
+    if (recording_ && !endSaid_) emit playbackMoved();
     const SourceState state = sourceState();
     if (!endSaid_ && (state == SourceState::finished || state == SourceState::lost)) {
         endSaid_ = true;
         const std::string what = sourceDescription();
         if (analysis_) analysis_->finish();
         if (state == SourceState::lost) source_->stop();
-        const std::string words =
-            state == SourceState::finished
-                ? what + " has come to its end."
-                : "The sound input " + what + " has stopped sending; F5 listens to it again when it is back.";
-        emit sourceEnded(QString::fromStdString(words));
+        if (state == SourceState::finished)
+            emit sourceEnded(QString::fromStdString(what + " has come to its end."));
+        else
+            emit sourceLost(QString::fromStdString("The sound input " + what +
+                                                   " has stopped sending; F5 listens to it again when it is back."));
     }
     if (!soundInput_ || channelSaid_) return;
     if (const std::optional<int> stronger = soundInput_->strongerChannel()) {

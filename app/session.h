@@ -20,6 +20,7 @@ namespace trueunit {
 
 class AnalysisThread;
 class PortAudioSource;
+class RecordingSource;
 class RecentInput;
 class ScenarioSource;
 
@@ -43,7 +44,9 @@ public:
 
     SourceKind sourceKind() const { return kind_; }
     SourceState sourceState() const;
-    std::string sourceDescription() const;  // "Line in, left (48 kHz)"; empty without a source
+    bool ended() const { return sourceState() == SourceState::finished; }
+    std::string sourceDescription() const;                 // "Line in, left (48 kHz)"; empty without a source
+    const std::string& origin() const { return origin_; }  // path or device of the last source, whichever side
 
     // Always a snapshot once a source was chosen; empty before.
     std::shared_ptr<const Snapshot> latest() const { return latest_.take(); }
@@ -55,6 +58,17 @@ public:
     const Limits& limits() const { return limits_; }
     Outcome setOptions(const Options& options);  // refused, and nothing changed, when a value is out of range
     void setLimits(const Limits& limits);
+
+    // A recording that is played; nothing to do and nothing to tell with any other source.
+    struct Playback {
+        double played, seconds;  // of it, in seconds
+        bool paused;
+    };
+    std::optional<Playback> playback() const;
+    void setPaused(bool paused);
+    void setFast(bool fast);  // as fast as it can be measured; holds for those to come as well
+    bool fast() const { return fast_; }
+    Outcome replay();  // from its beginning, everything read anew
 
     // The simulated eccentric; only a scenario has one.
     bool hasEccentric() const { return scenario_ != nullptr; }
@@ -78,24 +92,29 @@ public:
 signals:
     void sourceChanged();                       // another source, or none
     void optionsChanged();                      // options or limits
-    void sourceEnded(const QString& sentence);  // it finished or was lost; said once
+    void sourceEnded(const QString& sentence);  // it has come to its end; said once
+    void sourceLost(const QString& sentence);   // a sound input went away; said once
+    void playbackMoved();                       // how far a recording is, whether it is paused
     void strongerChannel(int channel);          // the signal seems to be on this one; said once a source
 
 private:
     struct Opened;
     Outcome swap(Opened opened);
-    Outcome play(Result<Scenario> scenario);
+    Outcome play(Result<Scenario> scenario, std::string origin);
     void watch();  // every 200 ms: has the source ended, is the signal on the other side?
 
     Options options_;
     Limits limits_;
     LatestSnapshot latest_;
     SourceKind kind_ = SourceKind::none;
+    std::string origin_;
     std::shared_ptr<RecentInput> recent_;
     std::unique_ptr<SampleRing> ring_;
     std::unique_ptr<SampleSource> source_;      // pushes into ring_
     std::unique_ptr<AnalysisThread> analysis_;  // pops ring_; ends before the source does
     PortAudioSource* soundInput_ = nullptr;     // source_ seen as what it is, or nullptr
+    RecordingSource* recording_ = nullptr;
+    bool fast_ = false;
     ScenarioSource* scenario_ = nullptr;
     std::unique_ptr<Scenario> scenarioPlayed_;
     bool endSaid_ = false;

@@ -81,7 +81,10 @@ void SourcePicker::showSource() {
     const QString words = session_.sourceKind() == SourceKind::none
                               ? tr("choose an input")
                               : QString::fromStdString(session_.sourceDescription());
-    QString shown = fontMetrics().elidedText(words, Qt::ElideRight, std::max(60, width() - 40));
+    const int room = std::max(60, width() - 40);
+    QString shown = words;  // the rate behind it goes first where there is no room
+    if (fontMetrics().horizontalAdvance(shown) > room) shown = shown.section(QStringLiteral(" ("), 0, 0);
+    shown = fontMetrics().elidedText(shown, Qt::ElideRight, room);
     setText(shown.replace(QLatin1Char('&'), QStringLiteral("&&")));
     setToolTip(words + tr("\nWhat to listen to (Ctrl+I)"));
     setAccessibleName(tr("Input: ") + words);
@@ -114,7 +117,7 @@ void SourcePicker::openScenario() {
 
 void SourcePicker::rescan() {
     bool stillGone = false;  // which has been said, and matters more than how many there are
-    const auto hears = connect(&session_, &Session::sourceEnded, this, [&stillGone] { stillGone = true; });
+    const auto hears = connect(&session_, &Session::sourceLost, this, [&stillGone] { stillGone = true; });
     const Result<DeviceList> inputs = session_.rescanSoundInputs();
     disconnect(hears);
     if (!inputs)

@@ -11,6 +11,7 @@
 
 #include "app/captioned.h"
 #include "app/machine_bar.h"
+#include "app/session.h"
 #include "app/source_picker.h"
 #include "widgets/level_meter.h"
 #include "widgets/theme.h"
@@ -46,6 +47,7 @@ QString stateWords(SignalState state) {
 
 TopBar::TopBar(Session& session, const QList<QAction*>& buttons, QWidget* parent)
     : QWidget(parent),
+      session_(session),
       source_(new SourcePicker(session)),
       machine_(new MachineBar),
       level_(new LevelMeter),
@@ -133,9 +135,19 @@ void TopBar::resizeEvent(QResizeEvent* event) {
 void TopBar::show(const std::shared_ptr<const Snapshot>& snapshot) {
     level_->show(snapshot);
     if (!snapshot) return;
-    const QString state = stateWords(snapshot->state);
+    signal_ = snapshot->state;
+    showPlayback();
+}
+
+void TopBar::showPlayback() {
+    const auto playback = session_.playback();
+    const bool ended = session_.ended(), paused = playback && playback->paused;
+    level_->setStill(ended || paused);
+    const QString state = ended ? tr("\u25a0 ended") : paused ? tr("\u25a1 paused") : stateWords(signal_);
     if (state != state_->text()) state_->setText(state);
 }
+
+QString TopBar::stateShown() const { return state_->text(); }
 
 void TopBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);

@@ -29,6 +29,8 @@ public:
 
     void show(const std::shared_ptr<const Snapshot>& snapshot);  // always the live one
     using QWidget::show;
+    void showPlayback();  // a recording that is paused or has ended stands above the state of its signal
+    QString stateShown() const;
     QString inputWords() const;  // what has been found of the wiring
     SourcePicker& source() { return *source_; }
     MachineBar& machine() { return *machine_; }
@@ -43,6 +45,7 @@ private:
     QWidget* makeButtons(const QList<QAction*>& actions);
     void arrange();
 
+    const Session& session_;
     SourcePicker* source_;
     MachineBar* machine_;
     LevelMeter* level_;
@@ -50,6 +53,7 @@ private:
     std::array<QHBoxLayout*, 2> rows_;
     QWidget* input_ = nullptr;
     QWidget* buttons_ = nullptr;
+    SignalState signal_ = SignalState::waiting;
     int shape_ = -1;  // which of the three arrangements is laid out
 };
 

@@ -283,7 +283,8 @@ std::vector<QImage> visitPages(const VisitStory& story, Paper paper) {
 }
 
 Outcome writeVisitReport(const VisitStory& story, Paper paper, const QString& path) {
-    return writeReportFile([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper, path);
+    const auto files = writeReportFile([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper, path);
+    return files ? done() : Outcome(files.error());
 }
 
 }  // namespace trueunit

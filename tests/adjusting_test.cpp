@@ -69,7 +69,7 @@ TEST_F(Adjusting, EveryNudgeIsFoundAsItHappensAndTheWordsSayWhatToDo) {
         const char* next;
     };
     const Move moves[] = {
-        {15, 14, 9, "go on the same way, about two more of the same"},
+        {15, 14, 9, "go on the same way, about 2 times that nudge"},
         {30, 9, 4, "in limits; tighten the screws and watch that it stays"},
         {45, 4, -1.5, "nearer, in limits; tighten the screws and watch that it stays"},
         {60, -1.5, 0, "nearer, in limits; tighten the screws and watch that it stays"},
@@ -100,12 +100,13 @@ TEST_F(Adjusting, EveryNudgeIsFoundAsItHappensAndTheWordsSayWhatToDo) {
     press(Qt::Key_Period, Qt::ControlModifier);
     ASSERT_TRUE(waitUntil([&] { return shown().nudges.size() == 6; }));
     EXPECT_TRUE(waitUntil([&] {
-        return gauge().nextNudge() == "that made it worse; go back, about three of the same";
+        return gauge().nextNudge() == "that made it worse; go back, about 3 times that nudge";
     })) << gauge().nextNudge().toStdString();
     picture("nudged-worse");
     for (int i = 0; i < 10; ++i) press(Qt::Key_Comma, Qt::ControlModifier);  // from 12 to -8
-    EXPECT_TRUE(waitUntil([&] { return gauge().nextNudge() == "that went too far; go back, about half of it"; }))
-        << gauge().nextNudge().toStdString();
+    EXPECT_TRUE(waitUntil([&] {
+        return gauge().nextNudge() == "that went too far; go back, about half of that nudge";
+    })) << gauge().nextNudge().toStdString();
 }
 
 TEST_F(Adjusting, AcrossTheBenchTheDigitsAreAQuarterOfTheScreen) {

@@ -10,12 +10,15 @@
 #include <QDir>
 #include <QLabel>
 #include <QMenu>
+#include <QScrollBar>
 #include <QSet>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTextBrowser>
 #include <QTimer>
 #include <functional>
 
+#include "app/keys_help.h"
 #include "app/main_window.h"
 #include "app/session.h"
 
@@ -128,10 +131,17 @@ TEST_F(EveryWindow, NamesItsControlsAndCutsNothingOff) {
 
 TEST_F(EveryWindow, ListsEveryActionAmongTheKeys) {
     withDialog(Qt::SHIFT | Qt::Key_F1, [this](QWidget& top) {
-        QString all;
-        for (const QLabel* label : top.findChildren<QLabel*>()) all += label->text();
-        for (const QAction* action : window.actions())
-            EXPECT_TRUE(all.contains(action->statusTip().toHtmlEscaped())) << action->text().toStdString();
+        auto* list = top.findChild<QTextBrowser*>();
+        ASSERT_NE(list, nullptr);
+        const QString all = list->toPlainText();
+        for (const QAction* action : window.actions()) {
+            EXPECT_TRUE(all.contains(action->statusTip())) << action->text().toStdString();
+            const QString group = action->property(KeysHelp::kGroup).toString();
+            EXPECT_EQ(all.count(QLatin1Char('\n') + group + QLatin1Char('\n')), 1) << group.toStdString();
+        }
+        QTest::keyClick(top.focusWidget(), Qt::Key_End);
+        EXPECT_EQ(list->verticalScrollBar()->value(), list->verticalScrollBar()->maximum());
+        EXPECT_GT(list->verticalScrollBar()->maximum(), 0);
     });
     for (const QMenu* menu : window.findChildren<QMenu*>())
         for (const QAction* action : menu->actions())

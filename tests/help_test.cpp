@@ -158,10 +158,14 @@ TEST_F(Memory, TheFirstStepsAreThreeAndNeverComeAgain) {
     EXPECT_FALSE(firstStepsSeen());
     window.startFirstSteps();
     auto* steps = window.findChild<FirstSteps*>();
+    const auto* card = window.findChild<QWidget*>("card");
     ASSERT_NE(steps, nullptr);
+    ASSERT_NE(card, nullptr);
+    const QRect first = card->geometry();
     for (int i = 1; i <= 3; ++i) {
         EXPECT_EQ(steps->number(), i);
         QTest::qWait(300);
+        EXPECT_EQ(card->geometry(), first) << i;  // a second click on Next finds it again
         keepPicture(window, QString("first-step-%1").arg(i));
         steps->next();
     }

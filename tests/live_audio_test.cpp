@@ -115,7 +115,7 @@ TEST_F(LiveAudio, AStalledAnalysisLosesBlocksWhichAreCountedAndTheFramingGoesOn)
 
 TEST_F(LiveAudio, AServerThatDiesIsSaidInOneSentenceAndNothingHangs) {
     Session session;
-    QSignalSpy ended(&session, &Session::sourceEnded);
+    QSignalSpy ended(&session, &Session::sourceLost);
     ASSERT_TRUE(session.listen(input()));
     ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
     QElapsedTimer timer;
@@ -134,7 +134,7 @@ TEST_F(LiveAudio, AServerThatFreezesIsSaidInOneSentenceAndStoppingDoesNotHang) {
     QElapsedTimer timer;
     {
         Session session;
-        QSignalSpy ended(&session, &Session::sourceEnded);
+        QSignalSpy ended(&session, &Session::sourceLost);
         ASSERT_TRUE(session.listen(input()));
         ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
         server_.freeze();
@@ -150,7 +150,7 @@ TEST_F(LiveAudio, AServerThatFreezesIsSaidInOneSentenceAndStoppingDoesNotHang) {
 TEST_F(LiveAudio, AServerThatIsStartedAgainAtAnotherRateIsListenedToAgainAndReadRight) {
     const std::string path = render(sender(20.0));
     Session session;
-    QSignalSpy ended(&session, &Session::sourceEnded);
+    QSignalSpy ended(&session, &Session::sourceLost);
     ASSERT_TRUE(session.listen(input()));
     ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
     server_.kill();
@@ -178,7 +178,7 @@ TEST_F(LiveAudio, AServerThatIsStartedAgainAtAnotherRateIsListenedToAgainAndRead
 
 TEST_F(LiveAudio, ASuspendedInputIsSaidInOneSentenceAndCanBeListenedToAgain) {
     Session session;
-    QSignalSpy ended(&session, &Session::sourceEnded);
+    QSignalSpy ended(&session, &Session::sourceLost);
     ASSERT_TRUE(session.listen(input()));
     ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 0.5; }, 10000));
     ASSERT_TRUE(server_.suspend(true));
@@ -198,7 +198,7 @@ TEST_F(LiveAudio, ASuspendedInputIsSaidInOneSentenceAndCanBeListenedToAgain) {
 TEST_F(LiveAudio, AServerThatStuttersLeavesNoReadingAcrossWhatItLost) {
     const std::string path = render(sender(24.0));
     Session session;
-    QSignalSpy ended(&session, &Session::sourceEnded);
+    QSignalSpy ended(&session, &Session::sourceLost);
     ASSERT_TRUE(session.listen(input()));
     ASSERT_TRUE(server_.play(path));
     for (int i = 0; i < 3; ++i) {

@@ -32,19 +32,21 @@ TEST(NudgeWords, SayWhatTheLastNudgeDid) {
     EXPECT_EQ(after(0.04, -7.0).did, "last nudge: 0.0 to \u22127.0");
 }
 
-TEST(NudgeWords, CountHowManyMoreOfTheSameItTakes) {
-    EXPECT_EQ(after(7.8, 5.1).next, "go on the same way, about two more of the same");
-    EXPECT_EQ(after(14.0, 7.5).next, "go on the same way, about one more of the same");
-    EXPECT_EQ(after(18.0, 6.0).next, "go on the same way, about half of it");
-    EXPECT_EQ(after(-14.0, -10.0).next, "go on the same way, about three more of the same");
-    EXPECT_EQ(after(20.0, 19.0).next, "go on the same way, many more of the same; take larger ones");
+TEST(NudgeWords, MeasureWhatIsLeftByTheLastNudge) {
+    EXPECT_EQ(after(9.6, 5.8).next, "go on the same way, about 1.5 times that nudge");
+    EXPECT_EQ(after(7.8, 5.1).next, "go on the same way, about 2 times that nudge");
+    EXPECT_EQ(after(14.0, 7.5).next, "go on the same way, about as much");
+    EXPECT_EQ(after(18.0, 6.0).next, "go on the same way, about half of that nudge");
+    EXPECT_EQ(after(30.0, 6.0).next, "go on the same way, about a quarter of that nudge");
+    EXPECT_EQ(after(-18.0, -14.0).next, "go on the same way, about 4 times that nudge");
+    EXPECT_EQ(after(20.0, 19.0).next, "go on the same way, much farther: take larger turns");
     EXPECT_EQ(after(7.8, 5.1).kind, Kind::goOn);
 }
 
 TEST(NudgeWords, TurnTheHandBackWhenItMadeThingsWorse) {
-    EXPECT_EQ(after(6.0, 9.0).next, "that made it worse; go back, about three of the same");
-    EXPECT_EQ(after(-5.5, -11.0).next, "that made it worse; go back, about two of the same");
-    EXPECT_EQ(after(6.0, -8.0).next, "that went too far; go back, about half of it");
+    EXPECT_EQ(after(6.0, 9.0).next, "that made it worse; go back, about 3 times that nudge");
+    EXPECT_EQ(after(-5.5, -11.0).next, "that made it worse; go back, about 2 times that nudge");
+    EXPECT_EQ(after(6.0, -8.0).next, "that went too far; go back, about half of that nudge");
     EXPECT_EQ(after(6.0, 9.0).kind, Kind::back);
 }
 
@@ -54,6 +56,47 @@ TEST(NudgeWords, AskToTightenInLimitsAndCatchTighteningThatMovesIt) {
     EXPECT_EQ(after(0.5, -2.5).kind, Kind::crept);
     EXPECT_NE(after(0.5, -2.5).next.find("still in limits"), std::string::npos);
     EXPECT_NE(after(0.5, 6.5).next.find("out of limits"), std::string::npos);
+}
+
+// 128 characters, the last 30 of them after a nudge from +9.8 to +0.3: together they still read +7.6.
+Snapshot fillingWindow() {
+    Snapshot s;
+    s.options.windowCharacters = 128;
+    s.windowUsed = 128;
+    s.seconds = 60.0;
+    s.reading.distortion.biasPercent = Measured{7.6, 1.0};
+    Nudge n;
+    n.number = 971;
+    n.seconds = 55.0;
+    n.before = {9.8, 0.2};
+    n.after = {0.3, 0.2};
+    n.step = {-9.5, 0.3};
+    s.nudges = {n};
+    CharacterTrace newest;
+    newest.number = 1000;
+    s.traces = {std::make_shared<const CharacterTrace>(newest)};
+    return s;
+}
+
+TEST(NudgeWords, DoNotCallInOrderWhatTheReadingBesideThemCallsOut) {
+    Snapshot s = fillingWindow();
+    EXPECT_EQ(charactersSinceNudge(s), 30U);
+    EXPECT_EQ(adviceAfter(s).next, "in limits since; the reading follows in 98 characters");
+    s.options.windowCharacters = 0;
+    EXPECT_EQ(adviceAfter(s).next, "in limits since; a shorter window (W) leaves out what was before");
+    s.reading.distortion.biasPercent = Measured{3.0, 1.0};
+    EXPECT_EQ(adviceAfter(s).next, "in limits; tighten the screws and watch that it stays");
+    s.windowUsed = 8;  // all of them since, and yet beyond the limit by a little
+    s.reading.distortion.biasPercent = Measured{5.1, 0.3};
+    EXPECT_EQ(adviceAfter(s).next, "about at the limit; a little nearer to zero");
+}
+
+TEST(NudgeWords, AreDoneWithAnAdjustmentAMinuteAfterItCameIntoLimits) {
+    Snapshot s = fillingWindow();
+    s.seconds = 55.0 + 61.0;
+    EXPECT_EQ(adviceAfter(s).did, "");
+    s.nudges.back().after = {6.0, 0.2};  // not in limits: what is left to do still stands
+    EXPECT_EQ(adviceAfter(s).kind, Kind::goOn);
 }
 
 TEST(NudgeWords, NoticeThatItCreptOutOfLimitsWithoutAStep) {

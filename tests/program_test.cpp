@@ -108,8 +108,7 @@ TEST_F(Program, ALimitWithinTheUncertaintyIsJudgedByTheValueAndNotedAsOpen) {
 }
 
 TEST_F(Program, WhatTheReferenceSenderWritesToAFileIsReadBack) {
-    const Ending sent =
-        run({"send", "--bias", "-12", "--tone", "1500", "--seconds", "12", "--out", file("sent.flac")});
+    const Ending sent = run({"send", "--bias", "-12", "--tone", "1500", "--seconds", "12", "--out", file("sent.flac")});
     EXPECT_EQ(sent.exitCode, 0) << sent.err;
     const Json reading = Json::parse(run({"measure", file("sent.flac"), "--json"}).out);
     EXPECT_EQ(reading["input"]["kind"], "tone");
@@ -176,6 +175,7 @@ TEST_F(Program, ReportIsDrawnWithoutADisplay) {
     const Ending report = run({"report", recording(8.0), "--out", file("a.png"), "--machine", "Skerry 2"});
     EXPECT_EQ(report.exitCode, 0) << report.err;
     EXPECT_EQ(report.err, "");
+    EXPECT_EQ(report.out.substr(0, report.out.find('\n')), "written: " + file("a.png").toStdString());
     const QImage page(file("a.png"));
     ASSERT_FALSE(page.isNull());
     EXPECT_GT(page.height(), page.width());

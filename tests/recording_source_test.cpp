@@ -83,6 +83,52 @@ TEST(RecordingSource, StopsInTheMiddleAndStartsAgainFromTheBeginning) {
     EXPECT_EQ(block.samples[1], 1.0F / 4096.0F);
 }
 
+TEST(RecordingSource, PlaysAsFastAsTheOtherEndTakesItAndLosesNothing) {
+    const TemporaryFolder folder;
+    constexpr std::uint64_t kBlocks = 5 * SampleRing::kBlocks;  // 54.6 s
+    writeNumbered(folder.file("a.wav"), kBlocks * SampleBlock::kSamples);
+    RecordingSource source(*Recording::open(folder.file("a.wav")));
+    source.setFast(true);
+    SampleRing ring;
+    const auto begin = std::chrono::steady_clock::now();
+    ASSERT_TRUE(source.start(ring));
+    SampleBlock block;
+    for (std::uint64_t b = 0; b < kBlocks;) {
+        if (!ring.tryPop(block)) continue;
+        ASSERT_EQ(block.firstSample, b * SampleBlock::kSamples);
+        if (++b % 2000 == 0) std::this_thread::sleep_for(20ms);  // the other end is busy now and then
+    }
+    EXPECT_EQ(ring.droppedBlocks(), 0U);
+    EXPECT_TRUE(waitFor(source, SourceState::finished));
+    EXPECT_DOUBLE_EQ(source.playedSeconds(), source.seconds());
+    EXPECT_LT(std::chrono::steady_clock::now() - begin, 20s);  // of 54.6
+}
+
+TEST(RecordingSource, StandsStillWhilePausedAndGoesOnAtItsPaceWhereItWas) {
+    const TemporaryFolder folder;
+    writeNumbered(folder.file("a.wav"), 480000);
+    RecordingSource source(*Recording::open(folder.file("a.wav")));
+    SampleRing ring;
+    ASSERT_TRUE(source.start(ring));
+    std::this_thread::sleep_for(60ms);
+    source.setPaused(true);
+    std::this_thread::sleep_for(30ms);  // the block that was on its way
+    const double at = source.playedSeconds();
+    EXPECT_GT(at, 0.0);
+    std::this_thread::sleep_for(400ms);
+    EXPECT_EQ(source.playedSeconds(), at);
+    source.setPaused(false);
+    const auto resumed = std::chrono::steady_clock::now();
+    std::this_thread::sleep_for(100ms);
+    source.setPaused(true);
+    const std::chrono::duration<double> since = std::chrono::steady_clock::now() - resumed;
+    EXPECT_GT(source.playedSeconds(), at);
+    EXPECT_LT(source.playedSeconds(), at + since.count() + 0.02);  // the pause is not caught up
+    source.stop();
+    SampleBlock block;
+    for (std::uint64_t b = 0; ring.tryPop(block); ++b) ASSERT_EQ(block.firstSample, b * SampleBlock::kSamples);
+}
+
 TEST(RecordingSource, IsNamedAfterItsFileAndSide) {
     const TemporaryFolder folder;
     Result<RecordingWriter> writer = RecordingWriter::create(folder.file("tape.wav"), kRate, 2, SampleFormat::pcm16);

@@ -66,9 +66,21 @@ TEST(ReportPage, ManyNotesGoOnToAFurtherPageAndAreAllWritten) {
     FrozenFrame frame = frameOfLongMarks();
     for (int i = 0; i < 60; ++i) frame.notes.push_back({0.1 * i, 0.5, "a note with a few words in it"});
     QTemporaryDir folder;
-    ASSERT_TRUE(writeReport(frame, folder.filePath("report.png")));
+    const auto files = writeReport(frame, folder.filePath("report.png"));
+    ASSERT_TRUE(files);
     EXPECT_GE(reportPages(frame).size(), 2U);
-    EXPECT_TRUE(QFileInfo::exists(folder.filePath("report, page 2.png")));
+    EXPECT_EQ(files->value(1), folder.filePath("report, page 2.png"));
+    for (const QString& file : *files) EXPECT_TRUE(QFileInfo::exists(file)) << file.toStdString();
+}
+
+TEST(ReportText, ARecordingIsDatedByItsFileAndSaysSo) {
+    FrozenFrame frame = frameOfLongMarks();
+    EXPECT_TRUE(whenText(frame).startsWith("Taken 2026-11-25 ")) << whenText(frame).toStdString();
+    frame.fileSecondsUtc = frame.takenSecondsUtc - 86400;
+    EXPECT_TRUE(whenText(frame).startsWith("From a recording, its file of 2026-11-24 "))
+        << whenText(frame).toStdString();
+    EXPECT_TRUE(whenText(frame).contains("; measured 2026-11-25 "));
+    EXPECT_EQ(fromText(frame), u"Line in, left (48 kHz) \u00b7 last 32 characters, 32 characters used");
 }
 
 TEST(ReportPage, ANoteChangesThePage) {
@@ -81,7 +93,7 @@ TEST(ReportPage, ANoteChangesThePage) {
 TEST(ReportPage, AFolderThatIsNotThereGivesOneSentenceAndNoFile) {
     QTemporaryDir folder;
     const QString path = folder.filePath("missing/report.png");
-    const Outcome outcome = writeReport(frameOfLongMarks(), path);
+    const auto outcome = writeReport(frameOfLongMarks(), path);
     ASSERT_FALSE(outcome);
     const QString sentence = QString::fromStdString(outcome.error().text);
     EXPECT_TRUE(sentence.contains("missing/report.png"));

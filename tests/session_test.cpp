@@ -202,6 +202,29 @@ TEST(Session, SaysOnceThatARecordingHasEnded) {
     EXPECT_NEAR(session.latest()->seconds, 0.4, 0.01);
 }
 
+TEST(Session, ARecordingIsPausedPlayedFastAndFromItsBeginning) {
+    const TemporaryFolder folder;
+    Session session;
+    EXPECT_FALSE(session.playback());
+    ASSERT_TRUE(session.playRecording(writeSeconds(folder, 30.0)));
+    session.setPaused(true);
+    ASSERT_TRUE(session.playback());
+    EXPECT_TRUE(session.playback()->paused);
+    EXPECT_NEAR(session.playback()->seconds, 30.0, 0.01);
+    session.setPaused(false);
+    session.setFast(true);
+    ASSERT_TRUE(waitUntil([&] { return session.ended(); }));
+    ASSERT_TRUE(waitUntil([&] { return session.latest()->seconds > 29.9; }));
+    EXPECT_EQ(session.latest()->lostSamples, 0U);
+    session.setFast(false);
+    ASSERT_TRUE(session.replay());
+    EXPECT_FALSE(session.ended());
+    EXPECT_LT(session.latest()->seconds, 1.0);
+    EXPECT_LT(session.playback()->played, 1.0);
+    ASSERT_TRUE(session.playDemonstration());
+    EXPECT_FALSE(session.playback());
+}
+
 TEST(Session, AnotherSourceBeginsWithAnEmptySnapshotOfItsOwn) {
     const TemporaryFolder folder;
     Session session;

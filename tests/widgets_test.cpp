@@ -2,14 +2,16 @@
 #include <gtest/gtest.h>
 
 #include <QImage>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 
 #include "tests/support/snapshot_builder.h"
 #include "tests/support/widget_rig.h"
-#include "widgets/bias_gauge.h"
 #include "widgets/bias_trail.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/finding_list.h"
 #include "widgets/findings_panel.h"
 #include "widgets/level_meter.h"
 #include "widgets/reading_row.h"
@@ -45,77 +47,8 @@ TEST(Words, NoInstantIsMarkedWhileEveryReadingIsInLimits) {
     EXPECT_TRUE(instantIsOut(Condition::mark, -10.2, s));  // beyond the start-stop limit of 10
     s.reading.distortion.biasPercent = Measured{6.0, 0.1};
     EXPECT_TRUE(instantIsOut(Condition::mark, -6.0, s));
-    EXPECT_FALSE(instantIsOut(Condition::space, -6.0, s));  // bias moves fronts of marks only
-}
-
-// ---- gauge ----
-
-TEST(BiasGauge, SaysLongMarksOutOfLimits) {
-    BiasGauge gauge;
-    gauge.show(SnapshotBuilder().bias(7.3).window(32).build());
-    EXPECT_EQ(gauge.digits(), u("+7.3"));
-    EXPECT_EQ(gauge.words(), u("marks too long"));
-    EXPECT_EQ(gauge.smallWords(), u("± 0.2 % over 32 characters"));
-    EXPECT_EQ(gauge.remark(), u("limit ±5 %, bench practice"));
-    EXPECT_TRUE(gauge.accessibleDescription().contains(u("+7.3 percent, marks too long")));
-}
-
-TEST(BiasGauge, SaysShortMarksAndInLimits) {
-    BiasGauge gauge;
-    gauge.show(SnapshotBuilder().bias(-6.2).build());
-    EXPECT_EQ(gauge.digits(), u("−6.2"));
-    EXPECT_EQ(gauge.words(), u("marks too short"));
-    gauge.show(SnapshotBuilder().bias(5.0).build());  // the limit itself is in order
-    EXPECT_EQ(gauge.words(), u("in limits"));
-}
-
-TEST(BiasGauge, ShowsADashAndTheReasonInsteadOfAStaleNumber) {
-    BiasGauge gauge;
-    gauge.show(SnapshotBuilder().bias(7.3).build());
-    gauge.show(SnapshotBuilder::silent());
-    EXPECT_EQ(gauge.digits(), u("—"));
-    EXPECT_EQ(gauge.words(), u("No signal: the input is silent."));
-    EXPECT_TRUE(gauge.smallWords().isEmpty());
-    gauge.show(nullptr);
-    EXPECT_EQ(gauge.words(), u("No input yet."));
-}
-
-TEST(BiasGauge, SaysThatTheLineRests) {
-    Snapshot s = SnapshotBuilder().bias(7.3).value();
-    s.state = SignalState::idle;
-    BiasGauge gauge;
-    gauge.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(gauge.smallWords(), u("line rests, last 32 characters"));
-}
-
-TEST(BiasGauge, HoldsPeaksUntilTheyAreReset) {
-    BiasGauge gauge;
-    for (const double bias : {3.0, 9.5, -2.0, 1.0}) gauge.show(SnapshotBuilder().bias(bias).build());
-    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), -2.0);
-    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 9.5);
-    QSignalSpy resets(&gauge, &BiasGauge::peaksReset);
-    QTest::keyClick(&gauge, Qt::Key_P);
-    EXPECT_EQ(resets.count(), 1);
-    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), 1.0);
-    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
-}
-
-TEST(BiasGauge, ForgetsPeaksOfAnotherInput) {
-    BiasGauge gauge;
-    gauge.show(SnapshotBuilder().bias(9.5).characters(200).build());
-    gauge.show(SnapshotBuilder().bias(1.0).characters(5).build());  // time went back
-    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
-}
-
-TEST(BiasGauge, WidensItsScaleForALargeBiasAndComesBack) {
-    BiasGauge gauge;
-    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
-    gauge.show(SnapshotBuilder().bias(26.0).build());
-    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);
-    gauge.show(SnapshotBuilder().bias(3.0).build());
-    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);  // the held peak is still to be seen
-    gauge.resetPeaks();
-    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
+    EXPECT_TRUE(instantIsOut(Condition::space, -6.0, s));  // whatever is outside the tint, now that one is out
+    EXPECT_FALSE(instantIsOut(Condition::space, -4.9, s));
 }
 
 // ---- readings ----
@@ -208,6 +141,35 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
          {"Contacts sit off centre", "97 % sure", "7.2 % early", "Look at: the eccentric", "Confirm:"})
         EXPECT_TRUE(panel.shownText().contains(u(part))) << part;
     EXPECT_FALSE(panel.shownText().contains(u("silent")));
+}
+
+TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {
+    Snapshot s = SnapshotBuilder().value();
+    const std::string words = "This is the evidence, in words enough to fill the panel and more than the panel. ";
+    s.reading.findings.emplace();
+    for (const char* id : {"end-offset", "level-late", "contact-bounce"})
+        s.reading.findings->push_back({id, 0.9, id, words + words, "the cam " + words, words});
+    FindingsPanel panel;
+    panel.resize(378, 200);
+    panel.show(std::make_shared<const Snapshot>(s));
+    panel.QWidget::show();
+    settle();
+    const auto* list = panel.findChild<FindingList*>();
+    const auto* scroll = panel.findChild<QScrollArea*>();
+    EXPECT_EQ(list->height(), list->heightForWidth(list->width()));  // nothing blank to wheel to
+    const QScrollBar* bar = scroll->verticalScrollBar();
+    std::vector<int> seen;
+    for (int i = 0; i < 3; ++i) {
+        panel.chooseNext();
+        seen.push_back(bar->value());
+        EXPECT_EQ(bar->value(), std::min(list->topOf(i), bar->maximum())) << i;
+    }
+    EXPECT_GT(seen[1], seen[0]);
+    EXPECT_GT(seen[2], seen[1]);
+    s.seconds = 0.1;  // another input
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(bar->value(), 0);
+    EXPECT_EQ(list->chosen(), -1);
 }
 
 TEST(BiasTrail, ShowsOnlyItsSpan) {

@@ -13,46 +13,23 @@
 #include <functional>
 
 #include "app/bench_panels.h"
+#include "app/help_window.h"
 #include "app/machine_bar.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "app/session.h"
 #include "app/source_picker.h"
 #include "app/top_bar.h"
+#include "tests/support/bench_window.h"
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/reading_row.h"
 
 namespace trueunit {
 namespace {
 
-// The real window on the real session, playing the embedded demonstration at its own pace.
-class Window : public ::testing::Test {
-protected:
-    Window() {
-        window.resize(1440, 900);
-        window.show();
-        QTest::qWait(50);
-    }
-
-    // Lets the window run until it is so, at most so long.
-    static bool waitUntil(const std::function<bool()>& so, int seconds = 30) {
-        return QTest::qWaitFor(so, seconds * 1000);
-    }
-    const Snapshot* shown() const { return panels().shown().get(); }
-    BenchPanels& panels() const { return const_cast<MainWindow&>(window).panels(); }
-    std::optional<double> bias() const {
-        if (!shown() || !shown()->reading.distortion.biasPercent) return std::nullopt;
-        return shown()->reading.distortion.biasPercent->value;
-    }
-    bool biasIsKnown() {
-        return waitUntil([this] { return bias().has_value(); });
-    }
-    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) { QTest::keyClick(&window, key, modifiers); }
-
-    Session session;
-    MainWindow window{session};
-};
+using Window = test::BenchWindow;
 
 TEST_F(Window, OpensOnTheDemonstrationWhenNoInputIsChosen) {
     EXPECT_EQ(session.sourceKind(), SourceKind::scenario);
@@ -151,20 +128,21 @@ TEST_F(Window, TheReportIsNamedAfterTheMachineAndTheLineSaysWhereItIs) {
     EXPECT_TRUE(window.messages().sentence().contains(path));
 }
 
+TEST_F(Window, F1ExplainsWhatThePointerIsOn) {
+    EXPECT_EQ(MainWindow::pageUnder(&panels().gauge()), "bias.md");
+    EXPECT_EQ(MainWindow::pageUnder(&window.bar()), "index.md");
+    QStringList pages;
+    for (const ReadingRow* row : window.findChildren<ReadingRow*>()) pages << MainWindow::pageUnder(row);
+    EXPECT_TRUE(pages.contains("shaft.md"));
+    for (const QString& page : pages) EXPECT_TRUE(HelpWindow::pageNames().contains(page)) << page.toStdString();
+}
+
 TEST_F(Window, AReportThatCannotBeWrittenIsOneSentenceAndNoFile) {
     ASSERT_TRUE(biasIsKnown());
     QTemporaryDir folder;
     EXPECT_FALSE(window.writeReportTo(folder.filePath("no such folder/page.png")));
     EXPECT_TRUE(window.messages().sentence().contains("could not be written"));
     EXPECT_TRUE(QDir(folder.path()).isEmpty());
-}
-
-TEST_F(Window, AnInputThatFailsLeavesTheRunningOneAlone) {
-    ASSERT_TRUE(biasIsKnown());
-    const auto before = session.latest()->serial;
-    EXPECT_FALSE(session.playRecording("/nowhere/at/all.wav"));
-    EXPECT_EQ(session.sourceKind(), SourceKind::scenario);
-    EXPECT_TRUE(waitUntil([&] { return session.latest()->serial > before; }));
 }
 
 TEST_F(Window, ASpeedThatIsNoSpeedIsRefusedInOneSentenceAndTheOldOneStays) {

@@ -71,20 +71,26 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (!bias_) {
         digits_ = QStringLiteral("—");
         words_ = whyNothing(snapshot);
+        others_.clear();
         small_.clear();
         describe(Words::tr("No reading: ") + words_);
         return;
     }
     digits_ = signedNumber(bias_->value, 1);
     words_ = biasWords(bias_->value, limits.biasPercent);
+    const bool biasIn = std::abs(bias_->value) <= limits.biasPercent;
+    others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
+    if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
     if (alone_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);
     const int decimals = bias_->uncertainty < 0.095 ? 2 : 1;
     small_ = Words::tr("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
+    if (const std::size_t since = charactersSinceNudge(snapshot); since < snapshot.windowUsed)
+        small_ += Words::tr(", %1 since the nudge").arg(since);
     if (resting_) small_ = Words::tr("line rests, last ") + characters;
-    QStringList said{Words::tr("%1 percent").arg(digits_), words_, small_};
-    for (const QString& part : {did_, next_})
+    QStringList said{Words::tr("%1 percent").arg(digits_), words_};
+    for (const QString& part : {others_, small_, did_, next_})
         if (!part.isEmpty()) said << part;
     describe(said.join(QStringLiteral(", ")));
 }
@@ -139,25 +145,28 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     scale.paint(painter, QRectF(body.left(), body.bottom() - scaleHeight, body.width(), scaleHeight));
 }
 
-// The direction as a shape and in words, together in the middle, smaller where they would not fit.
+// The direction as a shape and in words, together in the middle, smaller where they would not fit. What else is out
+// stands beside a bias that is in, so that a green word alone never speaks for the machine.
 void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const {
     constexpr double kShape = 0.62;  // of the letters' height
     constexpr double kRoom = 1.1;    // for the shape and the gap after it
-    QFont font = theme::text(wordPx, QFont::DemiBold);
-    double width = QFontMetricsF(font).horizontalAdvance(words_) + kRoom * wordPx;
-    if (width > row.width()) {
-        wordPx *= row.width() / width;
-        font = theme::text(wordPx, QFont::DemiBold);
-        width = QFontMetricsF(font).horizontalAdvance(words_) + kRoom * wordPx;
-    }
-    painter.setFont(font);
+    const QString besides = others_.isEmpty() ? QString() : QStringLiteral(", ") + others_;
+    const auto widthAt = [&](double px) {
+        return QFontMetricsF(theme::text(px, QFont::DemiBold)).horizontalAdvance(words_ + besides) + kRoom * px;
+    };
+    wordPx *= std::min(1.0, row.width() / widthAt(wordPx));
+    const double width = widthAt(wordPx);
+    painter.setFont(theme::text(wordPx, QFont::DemiBold));
     painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
     const double left = row.center().x() - width / 2;
     const int side = !out ? 0 : bias_->value > 0.0 ? 1 : -1;
     drawLimitShape(painter, {left + kShape * wordPx / 2, row.center().y()}, kShape * wordPx, side,
                    painter.pen().color());
-    painter.drawText(QRectF(left + kRoom * wordPx, row.top(), width, row.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                     words_);
+    QRectF text(left + kRoom * wordPx, row.top(), width, row.height());
+    painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter, words_);
+    text.translate(painter.fontMetrics().horizontalAdvance(words_), 0);
+    if (!resting_) painter.setPen(theme::kOut);
+    painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter, besides);
 }
 
 // Digits as large as the area takes, the words below, the small words last.

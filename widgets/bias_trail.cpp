@@ -63,14 +63,21 @@ void BiasTrail::setSpan(double seconds) {
 
 // The two words below stand inside the ends, whatever the width.
 void BiasTrail::rule() {
-    rulePercentAxis(*plot_, bottom_, top_, drawingHeight(*plot_));
+    rulePercentAxis(*plot_, -end_, end_, drawingHeight(*plot_));
     const QFontMetricsF metrics(plot_->xAxis->tickLabelFont());
-    const QString first = Words::tr("%1 ago").arg(spanWords(span_)), last = Words::tr("now");
+    const QString first = Words::tr("%1 ago").arg(spanWords(span_)),
+                  last = frozen_ ? Words::tr("frozen") : Words::tr("now");
     const double secondsPerPixel = span_ / drawingWidth(*plot_);
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
     ticker->addTick(-span_ + 0.5 * metrics.horizontalAdvance(first) * secondsPerPixel, first);
     ticker->addTick(-(0.5 * metrics.horizontalAdvance(last) + 2) * secondsPerPixel, last);
     plot_->xAxis->setTicker(ticker);
+}
+
+void BiasTrail::setFrozen(bool frozen) {
+    if (frozen == frozen_) return;
+    frozen_ = frozen;
+    plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 int BiasTrail::pointsShown() const {
@@ -126,15 +133,10 @@ void BiasTrail::fillLine(const Snapshot& s) {
 
 void BiasTrail::chooseRange(const Snapshot& s) {
     const double limit = s.limits.biasPercent;
-    const double bottom = kTrailStep * std::floor(std::min(least_ - 1.0, -1.2 * limit) / kTrailStep);
-    const double top = kTrailStep * std::ceil(std::max(most_ + 1.0, 1.2 * limit) / kTrailStep);
+    const double furthest = std::max({1.2 * limit, most_ + 1.0, 1.0 - least_});
+    const double wanted = kTrailStep * std::ceil(furthest / kTrailStep);
     // Taken over at once when the line would leave the scale, back only by a whole step more.
-    const bool tooSmall = bottom < bottom_ || top > top_;
-    const bool tooLarge = bottom > bottom_ + kTrailStep || top < top_ - kTrailStep;
-    if (tooSmall || tooLarge) {
-        bottom_ = bottom;
-        top_ = top;
-    }
+    if (wanted > end_ || wanted < end_ - kTrailStep) end_ = wanted;
 }
 
 void BiasTrail::say(const Snapshot& s) {

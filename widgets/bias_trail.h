@@ -20,6 +20,7 @@ class BiasTrail : public Panel {
 public:
     explicit BiasTrail(QWidget* parent = nullptr);
 
+    void setFrozen(bool frozen);   // its right end is then the frozen moment, not now
     void setSpan(double seconds);  // 10 .. 3,600
     double span() const { return span_; }
     int pointsShown() const;
@@ -43,8 +44,9 @@ private:
     QCPGraph *lower_, *upper_, *line_;
     double span_ = 120.0;
     double least_ = 0.0, most_ = 0.0;  // percent, of what is shown
-    double bottom_ = 0.0, top_ = 0.0;  // of the scale
-    TrailPoint newest_;                // as drawn
+    double end_ = 0.0;                 // the scale runs from minus to plus this, percent
+    bool frozen_ = false;
+    TrailPoint newest_;  // as drawn
     std::size_t drawnNudges_ = 0;
     double drawnSeconds_ = 0.0, drawnLimit_ = 0.0;
 };

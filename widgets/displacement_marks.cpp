@@ -106,7 +106,14 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
-        if (out && wide) painter.drawText(QPointF(centre.x() + half + 3, centre.y() + 4), Words::tr("out"));
+        if (!out || !wide) continue;
+        const QString word = Words::tr("out");  // on a ground of its own, because the neighbour's dots may be there
+        const QPointF at(centre.x() + half + 3, centre.y() + 4);
+        const QFontMetricsF metrics(painter.font());
+        painter.fillRect(QRectF(at.x() - 1, at.y() - metrics.capHeight() - 2, metrics.horizontalAdvance(word) + 2,
+                                metrics.capHeight() + 4),
+                         theme::kPanel);
+        painter.drawText(at, word);
     }
 }
 
@@ -153,6 +160,9 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
     x += 6;
     words(Words::tr("rms spread"));
+    painter.fillRect(QRectF(x, middle - 5, 12, 10), theme::kBandEdge);
+    x += 17;
+    words(Words::tr("limit"));
     if (!before_) return;
     drawLozenge(painter, {x + 4, middle}, 8.0);
     x += 13;

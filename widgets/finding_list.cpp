@@ -17,6 +17,8 @@ namespace trueunit {
 namespace {
 
 constexpr double kBarWidth = 4, kIndent = 13;  // the text beside the bar
+constexpr double kRight = 7;                   // kept free beside the frame of the chosen one
+constexpr double kFrame = 4;                   // between the frame and the text above and below
 constexpr double kBetween = 10;                // entries
 constexpr double kLeading = 2;                 // paragraphs
 
@@ -24,7 +26,7 @@ constexpr double kLeading = 2;                 // paragraphs
 
 FindingList::FindingList(QWidget* parent) : QWidget(parent) {
     setAccessibleName(Words::tr("List of findings"));
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setFocusPolicy(Qt::StrongFocus);
@@ -40,6 +42,12 @@ void FindingList::setChosen(int index) {
         emit shownAt(static_cast<int>(tops[i]), static_cast<int>(i + 1 < tops.size() ? tops[i + 1] : height));
     }
     update();
+}
+
+int FindingList::topOf(int index) const {
+    std::vector<double> tops;
+    layOut(width(), nullptr, &tops);
+    return static_cast<int>(tops.at(static_cast<std::size_t>(index)));
 }
 
 int FindingList::findingCount() const {
@@ -77,7 +85,7 @@ void FindingList::setFindings(std::vector<Finding> findings) {
         Entry entry;
         const bool remark = f.id == kRemarkId;
         if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : theme::kOut;
-        if (!remark) entry.aside = Words::tr("%1 % sure").arg(std::lround(100.0 * f.confidence));
+        if (!remark && f.id != "no-signal") entry.aside = Words::tr("%1 % sure").arg(std::lround(100.0 * f.confidence));
         entry.pieces.push_back({told(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
         if (!f.evidence.empty()) entry.pieces.push_back({told(f.evidence), plain, theme::kSecondary});
         if (!f.lookAt.empty())
@@ -127,18 +135,18 @@ double FindingList::paragraph(const Piece& piece, double left, double top, doubl
 }
 
 double FindingList::layOut(double width, QPainter* painter, std::vector<double>* tops) const {
-    double y = 0;
+    double y = kFrame;
     for (const Entry& entry : entries_) {
         const bool chosen = chosen_ >= 0 && &entry == &entries_[static_cast<std::size_t>(chosen_)];
-        if (tops) tops->push_back(y);
+        if (tops) tops->push_back(y - kFrame);
         const double left = entry.bar.isValid() ? kIndent : 0;
         const double top = y;
         for (std::size_t i = 0; i < entry.pieces.size(); ++i) {
-            double room = width - left;
+            double room = width - left - kRight;
             if (i == 0 && !entry.aside.isEmpty()) {
                 const Piece aside{entry.aside, theme::text(theme::kSmallPx), theme::kSecondary};
                 const double asideWidth = QFontMetricsF(aside.font).horizontalAdvance(aside.text) + 1;
-                if (painter) paragraph(aside, width - asideWidth, y + 1, asideWidth + 1, painter);
+                if (painter) paragraph(aside, width - kRight - asideWidth, y + 1, asideWidth + 1, painter);
                 room -= asideWidth + 8;
             }
             y += paragraph(entry.pieces[i], left, y, room, painter) + kLeading;
@@ -147,11 +155,11 @@ double FindingList::layOut(double width, QPainter* painter, std::vector<double>*
         if (painter && chosen) {
             painter->setPen(theme::pen(theme::kBlue, 1.5));
             painter->setBrush(Qt::NoBrush);
-            painter->drawRect(QRectF(0.75, top + 0.75, width - 1.5, y - top - 1.5));
+            painter->drawRect(QRectF(0.75, top - kFrame + 0.75, width - 1.5, y - top - kLeading + 2 * kFrame - 1.5));
         }
         y += kBetween;
     }
-    return entries_.empty() ? 0 : y - kBetween;
+    return entries_.empty() ? 0 : y - kBetween - kLeading + kFrame;
 }
 
 int FindingList::heightForWidth(int width) const { return static_cast<int>(std::ceil(layOut(width, nullptr))); }

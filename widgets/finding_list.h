@@ -24,6 +24,7 @@ public:
     QString text() const;
     void setChosen(int index);  // -1: none
     int chosen() const { return chosen_; }
+    int topOf(int index) const;  // of its frame, pixels
 
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;

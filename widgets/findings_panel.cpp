@@ -3,9 +3,11 @@
 
 #include <QLabel>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStringList>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "widgets/finding_list.h"
 #include "widgets/theme.h"
@@ -70,7 +72,7 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     addTool(card);
     connect(card, &QToolButton::clicked, this, &FindingsPanel::cardWanted);
     connect(list_, &FindingList::wanted, this, &FindingsPanel::choose);
-    connect(list_, &FindingList::shownAt, this, [this](int top, int) { scroll_->ensureVisible(0, top, 0, 0); });
+    connect(list_, &FindingList::shownAt, this, &FindingsPanel::bringInto);
     refresh(shown());
 }
 
@@ -79,6 +81,13 @@ void FindingsPanel::choose(int index) {
     const bool known = findings && index >= 0 && index < static_cast<int>(findings->size());
     chosen_ = known ? (*findings)[static_cast<std::size_t>(index)].id : std::string();
     keepChosen(findings.value_or(std::vector<Finding>{}));
+}
+
+// The heading of the chosen one at the top, unless all of it, or as much as there is room for, is seen already.
+void FindingsPanel::bringInto(int top, int bottom) {
+    QScrollBar* bar = scroll_->verticalScrollBar();
+    const int room = scroll_->viewport()->height();
+    if (top < bar->value() || std::min(bottom, top + room) > bar->value() + room) bar->setValue(top);
 }
 
 void FindingsPanel::chooseNext() {
@@ -105,6 +114,11 @@ void FindingsPanel::keepChosen(const std::vector<Finding>& findings) {
 QString FindingsPanel::shownText() const { return list_->text(); }
 
 void FindingsPanel::refresh(const Snapshot& snapshot) {
+    if (snapshot.seconds < seconds_) {  // another input: its findings are read from their beginning
+        chosen_.clear();
+        scroll_->verticalScrollBar()->setValue(0);
+    }
+    seconds_ = snapshot.seconds;
     const auto& findings = snapshot.reading.findings;
     if (!findings)
         list_->setSentences(withoutFindings(snapshot));

@@ -26,7 +26,7 @@ public:
     QSize minimumSizeHint() const override { return {220, 178}; }  // the first finding and its evidence
 
 signals:
-    void cardWanted();  // the machine card
+    void cardWanted();                                            // the machine card
     void evidenceChosen(const trueunit::EvidencePlaces& places);  // empty: none is chosen
 
 protected:
@@ -34,9 +34,11 @@ protected:
 
 private:
     void choose(int index);
+    void bringInto(int top, int bottom);
     void keepChosen(const std::vector<Finding>& findings);
 
-    std::string chosen_;  // id; stays while the numbers change
+    double seconds_ = 0.0;  // of the last snapshot; a step back means another input
+    std::string chosen_;    // id; stays while the numbers change
     EvidencePlaces places_;
     QScrollArea* scroll_;
     FindingList* list_;

@@ -34,8 +34,12 @@ void GridFlags::draw(QCPPainter* painter) {
     const QRectF area = inside();
     painter->setFont(theme::text(theme::kSmallPx));
     painter->setPen(theme::kSecondary);
-    painter->drawText(QRectF(0, area.bottom() + kBaseline - 18, area.left() - 10, 24),
-                      Qt::AlignRight | Qt::AlignVCenter, Words::tr("% late"));
+    const auto name = [&](double baseline, const QString& words) {
+        painter->drawText(QRectF(0, area.bottom() + baseline - 18, area.left() - 10, 24),
+                          Qt::AlignRight | Qt::AlignVCenter, words);
+    };
+    name(kBaseline, Words::tr("% late +"));
+    name(kOutBaseline, Words::tr("early \u2212"));
     const bool wide = xOf(1) - xOf(0) >= kWideUnit;
     painter->setFont(wide ? theme::text(theme::kTextPx, QFont::DemiBold) : theme::text(theme::kSmallPx - 1));
     const QFontMetricsF metrics(painter->font());

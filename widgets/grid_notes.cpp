@@ -11,7 +11,9 @@ namespace trueunit {
 namespace {
 
 constexpr double kBadge = 9.0;  // radius
-constexpr double kWidestText = 190.0;
+constexpr double kWidestText = 210.0;
+constexpr double kLongestText = 3.5;  // lines of that width; more stands on the report
+constexpr int kWrapped = Qt::AlignCenter | Qt::TextWordWrap;
 constexpr double kGap = 6.0;
 
 }  // namespace
@@ -45,9 +47,11 @@ void GridNotes::draw(QCPPainter* painter) {
         const Note& note = content().notes[i];
         const QPointF point(xOf(note.units), yOf(note.level));
         if (!isVisibleX(point.x())) continue;
-        const QString text = metrics.elidedText(QString::fromStdString(note.text), Qt::ElideRight, kWidestText);
+        const QString text =
+            metrics.elidedText(QString::fromStdString(note.text), Qt::ElideRight, kLongestText * kWidestText);
         if (!text.isEmpty()) {
-            const QRectF label = placeLabel(point, {metrics.horizontalAdvance(text) + 10, metrics.height() + 4}, taken);
+            const QSizeF size = metrics.boundingRect(QRectF(0, 0, kWidestText, 1000), kWrapped, text).size();
+            const QRectF label = placeLabel(point, size + QSizeF(10, 4), taken);
             taken.push_back(label);
             painter->setPen(theme::pen(theme::kBlue));
             painter->drawLine(point, label.center());
@@ -55,7 +59,7 @@ void GridNotes::draw(QCPPainter* painter) {
             painter->drawRoundedRect(label, 3, 3);
             painter->setPen(theme::kInk);
             painter->setFont(theme::text(theme::kSmallPx));
-            painter->drawText(label, Qt::AlignCenter, text);
+            painter->drawText(label.adjusted(4, 0, -4, 0), kWrapped, text);
         }
         painter->setPen(theme::pen(theme::kPanel, 1.5));
         painter->setBrush(theme::kBlue);

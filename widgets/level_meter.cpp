@@ -62,11 +62,19 @@ void LevelMeter::show(const SnapshotPtr& snapshot) {
     update();
 }
 
+void LevelMeter::setStill(bool still) {
+    if (still == still_) return;
+    still_ = still;
+    say(*snapshot_);
+    update();
+}
+
 void LevelMeter::say(const Snapshot& s) {
     const double aboveFloor = std::clamp((s.levelDbfs - kFloorDbfs) / kDbPerSegment, 0.0, double(kSegments));
-    lit_ = static_cast<int>(std::ceil(aboveFloor));
-    clipping_ = s.clippingNow;
-    levelWords_ = clipping_              ? Words::tr("clipping")
+    lit_ = still_ ? 0 : static_cast<int>(std::ceil(aboveFloor));
+    clipping_ = s.clippingNow && !still_;
+    levelWords_ = still_                 ? QStringLiteral("\u2014")
+                  : clipping_            ? Words::tr("clipping")
                   : s.levelDbfs < -150.0 ? Words::tr("no level")
                                          : number(s.levelDbfs, 0) + Words::tr(" dB");
     lossWords_.clear();

@@ -18,6 +18,8 @@ public:
     using QWidget::show;
     void show(const SnapshotPtr& snapshot);
 
+    void setStill(bool still);  // nothing comes in: a dash, whatever was last
+
     int litSegments() const { return lit_; }
     QString levelWords() const { return levelWords_; }  // "−12 dB", "clipping"
     QString lossWords() const { return lossWords_; }    // "2 gaps, 512 samples lost"; empty: none
@@ -35,6 +37,7 @@ private:
     SnapshotPtr snapshot_;
     int lit_ = 0;
     bool clipping_ = false;
+    bool still_ = false;
     QString levelWords_, lossWords_, inputWords_;
 };
 

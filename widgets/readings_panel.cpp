@@ -7,6 +7,7 @@
 #include "core/report/judge.h"
 #include "widgets/reading_row.h"
 #include "widgets/reason_line.h"
+#include "widgets/theme.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -38,6 +39,10 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
     QT_TRANSLATE_NOOP("Words", "Part of a unit in which a receiver reads every element rightly; 50 is the middle."),
     QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
+};
+const char* const kPages[ReadingsPanel::kRows] = {
+    "speed.md", "shaft.md",       "stop.md",    "bias.md",   "end.md",
+    "gross.md", "synchronous.md", "scatter.md", "margin.md", "glossary.md",
 };
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
@@ -170,6 +175,7 @@ ReadingsPanel::ReadingsPanel(QWidget* parent)
     setRemark(Words::tr("± covers 95 of 100"));
     for (int i = 0; i < kRows; ++i) {
         rows_.push_back(new ReadingRow(Words::tr(kRowNames[i]), Words::tr(kMeanings[i]), this));
+        rows_.back()->setProperty(theme::kHelpPage, QLatin1String(kPages[i]));
         bodyLayout()->addWidget(rows_.back(), 1);
     }
     bodyLayout()->addWidget(reason_);

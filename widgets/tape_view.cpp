@@ -103,7 +103,9 @@ void TapeView::refresh(const Snapshot& s) {
     const TapeCharacter newest = s.tape.empty() ? TapeCharacter{} : s.tape.back();
     const bool same = newest.number == newest_.number && newest.code == newest_.code && newest.print == newest_.print &&
                       newest.due == newest_.due;
-    const auto wrong = std::count_if(s.tape.begin(), s.tape.end(), isWrong);
+    const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
+    const auto wrong = std::count_if(seen, s.tape.end(), isWrong),
+               passed = std::count_if(s.tape.begin(), seen, isWrong);
     const long errors = s.reading.text.framingErrors;
     if (s.tape.empty()) {
         setRemark(QString());
@@ -112,11 +114,14 @@ void TapeView::refresh(const Snapshot& s) {
         const QString count = counted(s.reading.text.characters, Words::tr("character"), Words::tr("characters"));
         const QString fault = Words::tr("%1 without a stop").arg(errors);
         const QString misread =
-            Words::tr("%1 wrong").arg(counted(wrong, Words::tr("character"), Words::tr("characters")));
+            Words::tr("%1 wrong")
+                .arg(counted(wrong > 0 ? wrong : passed, Words::tr("character"), Words::tr("characters")));
         if (wrong > 0)
             setRemark(misread + Words::tr(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);
         else if (errors > 0)
             setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
+        else if (passed > 0)
+            setRemark(misread + Words::tr(", no longer in view"), Tone::out, misread);
         else
             setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, Words::tr("no framing errors"));
         if (!same) describe(tapeWords(s));

@@ -31,6 +31,8 @@ inline constexpr double kTextPx = 13;
 inline constexpr double kSmallPx = 12;
 inline constexpr int kMargin = 14;  // between a panel's frame and its contents
 
+inline constexpr const char* kHelpPage = "helpPage";  // property of a widget: the page that explains it
+
 QFont text(double px, QFont::Weight weight = QFont::Normal);
 QFont display(double px);  // for digits to be read from across the room
 QPen pen(const QColor& color, double width = 1.0);

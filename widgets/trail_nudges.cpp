@@ -21,7 +21,8 @@ TrailNudges::TrailNudges(QCustomPlot* plot) : QCPAbstractItem(plot) {
 void TrailNudges::draw(QCPPainter* painter) {
     if (!snapshot_) return;
     const QRectF inside = parentPlot()->axisRect()->rect();
-    double right = inside.right();  // words end before the next younger nudge
+    std::array<double, kWordRows> rights;  // of each row: words end before those of the next younger nudge in it
+    rights.fill(inside.right());
     for (auto n = snapshot_->nudges.rbegin(); n != snapshot_->nudges.rend(); ++n) {
         const double x = parentPlot()->xAxis->coordToPixel(n->seconds - snapshot_->seconds);
         if (x < inside.left()) break;
@@ -35,21 +36,31 @@ void TrailNudges::draw(QCPPainter* painter) {
         painter->setBrush(theme::kInk);
         painter->drawPolygon(
             QPolygonF({{x - kHead, y - way * kHead}, {x + kHead, y - way * kHead}, {x, y + way * kHead}}));
-        drawWords(*painter, *n, x, right);
-        right = x;
+        drawWords(*painter, *n, x, rights);
     }
 }
 
-void TrailNudges::drawWords(QCPPainter& painter, const Nudge& n, double x, double right) const {
+void TrailNudges::drawWords(QCPPainter& painter, const Nudge& n, double x,
+                            std::array<double, kWordRows>& rights) const {
     painter.setFont(theme::text(theme::kSmallPx - 1));
     const QFontMetricsF metrics(painter.font());
     const QString full = Words::tr("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1));
     const QString brief = signedNumber(n.step.value, 1);
-    const double room = right - x - 8;
-    const QString& words = figuresWidth(metrics, full) <= room ? full : brief;
-    if (figuresWidth(metrics, words) > room) return;
-    painter.setPen(theme::kSecondary);
-    drawFigures(painter, {x + 4, parentPlot()->axisRect()->top() + metrics.ascent() + 1}, words);
+    for (std::size_t row = 0; row < kWordRows; ++row) {
+        const double room = rights[row] - x - 8;
+        const bool beside = figuresWidth(metrics, brief) > room;  // of a nudge just now: at its left
+        const QString& words = beside || figuresWidth(metrics, full) <= room ? full : brief;
+        const double width = figuresWidth(metrics, words) + 4;
+        if (beside && rights[row] < parentPlot()->axisRect()->right()) continue;
+        rights[row] = beside ? x - width - 2 : x;
+        const QRectF ground(rights[row] + (beside ? 0 : 2),
+                            parentPlot()->axisRect()->top() + 1 + double(row) * metrics.height(), width,
+                            metrics.height());
+        painter.fillRect(ground, theme::kPanel);  // an older nudge's hairline may cross
+        painter.setPen(theme::kSecondary);
+        drawFigures(painter, {ground.left() + 2, ground.top() + metrics.ascent()}, words);
+        return;
+    }
 }
 
 }  // namespace trueunit

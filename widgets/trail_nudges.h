@@ -3,12 +3,14 @@
 
 #include <qcustomplot.h>
 
+#include <array>
+
 #include "widgets/panel.h"
 
 namespace trueunit {
 
-// The nudges on the trail: a hairline where each was, an arrow head the way it went, and where there is room from what
-// to what.
+// The nudges on the trail: a hairline where each was, an arrow head the way it went, and from what to what, in
+// rows under each other where they would not fit side by side.
 class TrailNudges : public QCPAbstractItem {
 public:
     explicit TrailNudges(QCustomPlot* plot);
@@ -20,7 +22,8 @@ protected:
     void draw(QCPPainter* painter) override;
 
 private:
-    void drawWords(QCPPainter& painter, const Nudge& nudge, double x, double right) const;
+    static constexpr std::size_t kWordRows = 3;
+    void drawWords(QCPPainter& painter, const Nudge& nudge, double x, std::array<double, kWordRows>& rights) const;
 
     SnapshotPtr snapshot_;
 };

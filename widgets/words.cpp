@@ -43,6 +43,30 @@ QString biasWords(double biasPercent, double limitPercent) {
     return biasPercent > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
 }
 
+// The first of them, so that the words stay short enough to be read across the bench.
+QString othersOutWords(const Verdict& verdict) {
+    static constexpr std::pair<const char*, const char*> kNames[] = {
+        {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")},
+        {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
+        {"synchronous_percent", QT_TRANSLATE_NOOP("Words", "synchronous")},
+        {"gross_percent", QT_TRANSLATE_NOOP("Words", "gross")},
+        {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")},
+        {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
+        {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")},
+        {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
+        {"wrong_characters", QT_TRANSLATE_NOOP("Words", "text")},
+    };
+    QStringList names;
+    for (const auto& [key, name] : kNames) {
+        const auto& all = verdict.exceeded;
+        if (std::find(all.begin(), all.end(), key) != all.end()) names << Words::tr(name);
+    }
+    names.removeDuplicates();
+    if (names.isEmpty()) return {};
+    if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
+    return Words::tr("%1 and %2 more out").arg(names.front()).arg(names.size() - 1);
+}
+
 QString directionWords(double biasPercent, double limitPercent) {
     const bool tooLong = biasPercent > 0.0;
     if (std::abs(biasPercent) > limitPercent)
@@ -98,12 +122,13 @@ bool isEvidence(const EvidencePlaces& places, int k, Condition to) {
 
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
-    const double off = std::abs(displacementPercent);
-    if (off > limits.grossPercent) return true;
     const DistortionReading& d = snapshot.reading.distortion;
-    const auto& ruling = to == Condition::mark ? d.biasPercent : d.endPercent;
-    const double limit = to == Condition::mark ? limits.biasPercent : limits.endPercent;
-    return ruling && std::abs(ruling->value) > limit && off > limit;
+    const double off = std::abs(displacementPercent);
+    const bool anyOut = (d.biasPercent && std::abs(d.biasPercent->value) > limits.biasPercent) ||
+                        (d.endPercent && std::abs(d.endPercent->value) > limits.endPercent) ||
+                        d.grossPercent > limits.grossPercent || d.synchronousPercent > limits.synchronousPercent;
+    return off > limits.grossPercent ||
+           (anyOut && off > (to == Condition::mark ? limits.biasPercent : limits.endPercent));
 }
 
 int StableDecimals::update(double uncertainty) {

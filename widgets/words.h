@@ -15,10 +15,11 @@ struct Words {
 
 // How numbers and states are said, the same in every widget.
 
-QString number(double value, int decimals);                       // "1.42", "−0.3"; never "−0.0"
-QString signedNumber(double value, int decimals);                 // "+7.3", "−0.3", "0.0"
-QString limitNumber(double limit);                                // "5", "0.75"
-QString biasWords(double biasPercent, double limitPercent);       // "marks too long", "marks too short", "in limits"
+QString number(double value, int decimals);                  // "1.42", "−0.3"; never "−0.0"
+QString signedNumber(double value, int decimals);            // "+7.3", "−0.3", "0.0"
+QString limitNumber(double limit);                           // "5", "0.75"
+QString biasWords(double biasPercent, double limitPercent);  // "marks too long", "marks too short", "in limits"
+QString othersOutWords(const Verdict& verdict);              // "end, gross out": what is out beside the bias; or empty
 QString directionWords(double biasPercent, double limitPercent);  // ": make them shorter", ", a little long"; or empty
 QString toWords(Condition to);                                    // "to mark", "to space"
 QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start
@@ -26,8 +27,8 @@ QString shortPrint(const std::string& print);  // fits under one column of tape:
 QString whyNothing(const Snapshot& snapshot);  // the sentence that says why there is no reading
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 
-// Out of limits: beyond the start-stop limit, or beyond the limit of bias (to mark) or end (to space) while that
-// reading is out of limits. So nothing is marked while every reading is in limits.
+// Out of limits: beyond the start-stop limit; and once a distortion is out, all that lies beyond the limit of bias (to
+// mark) or end (to space), which the plot tints. So nothing is marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
 
 // Whether the finding these places belong to rests on that instant.

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/acquire/recording_source.h"
 
-#include <chrono>
 #include <filesystem>
 
 namespace trueunit {
 
+namespace {
+constexpr std::chrono::milliseconds kNap{2};
+}
+
 Outcome RecordingSource::start(SampleRing& ring) {
     stop();
     recording_.rewind();
+    played_ = 0;
     state_ = SourceState::running;
     thread_ = std::jthread([this, &ring](const std::stop_token& stop) { play(stop, ring); });
     return done();
@@ -29,23 +33,38 @@ std::string RecordingSource::description() const {
     return text;
 }
 
-// The pace is kept against the start, so that a late wake-up is caught up and nothing drifts.
+// Until the next block may go; false: stopped meanwhile. Paused is not running late: the pace begins anew behind it.
+bool RecordingSource::waitForTurn(const std::stop_token& stop, const SampleRing& ring) {
+    const bool fast = fast_;
+    bool waited = fast;
+    while (!stop.stop_requested() && (paused_ || (fast && ring.waitingBlocks() > SampleRing::kBlocks / 2))) {
+        waited = true;
+        std::this_thread::sleep_for(kNap);
+    }
+    if (waited) due_ = Clock::now();
+    if (!fast) {
+        due_ += std::chrono::duration_cast<Clock::duration>(
+            std::chrono::duration<double>(SampleBlock::kSamples / recording_.rateHz()));
+        std::this_thread::sleep_until(due_);
+    }
+    return !stop.stop_requested();
+}
+
+// The pace is kept against when each block was due, so that a late wake-up is caught up; what the clock's nanosecond
+// takes off a block is less than any sound card's error.
 void RecordingSource::play(const std::stop_token& stop, SampleRing& ring) {
-    using Clock = std::chrono::steady_clock;
-    const Clock::time_point begin = Clock::now();
-    const double rate = recording_.rateHz();
+    due_ = Clock::now();
     SampleBlock block;
-    for (std::uint64_t played = 0; !stop.stop_requested();) {
+    for (;;) {
         const std::size_t got = recording_.read(block.samples);
         if (got < SampleBlock::kSamples) break;  // the last few milliseconds, less than a block, are left out
-        block.firstSample = played;
-        played += SampleBlock::kSamples;
-        const std::chrono::duration<double> due(static_cast<double>(played) / rate);
-        std::this_thread::sleep_until(begin + std::chrono::duration_cast<Clock::duration>(due));
+        if (!waitForTurn(stop, ring)) return;
+        block.firstSample = played_;
         block.stampNs = Clock::now().time_since_epoch() / std::chrono::nanoseconds(1);
         ring.tryPush(block);
+        played_ += SampleBlock::kSamples;
     }
-    if (!stop.stop_requested()) state_ = SourceState::finished;
+    state_ = SourceState::finished;
 }
 
 }  // namespace trueunit

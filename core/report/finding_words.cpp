@@ -17,6 +17,7 @@ std::string decimals(double value, int places) {
 
 std::string signedDecimals(double value, int places) {
     std::array<char, 48> text{};
+    if (std::abs(value) < 0.5 * std::pow(10.0, -places)) value = 0.0;  // "+0.00", never "-0.00"
     std::snprintf(text.data(), text.size(), "%+.*f", places, value);
     return text.data();
 }

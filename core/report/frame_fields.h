@@ -88,6 +88,7 @@ TRUEUNIT_FIELDS(Note) {
 TRUEUNIT_FIELDS(FrozenFrame) {
     f("character_number", v.characterNumber);
     f("taken_seconds_utc", v.takenSecondsUtc);
+    f("file_seconds_utc", v.fileSecondsUtc);
     f("cursors", v.cursors);
     f("notes", v.notes);
     f("machine", v.machine);

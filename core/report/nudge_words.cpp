@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/nudge_words.h"
 
-#include <array>
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -18,32 +18,20 @@ std::string signedPercent(double v) {
     return std::string(r > 0.0 ? "+" : r < 0.0 ? "\u2212" : "") + text;
 }
 
-// How many nudges of the same size reach as far, as a hand can follow it.
+// How far, measured by the last nudge, as a hand can follow it: by halves up to three.
 std::string amount(double nudges) {
-    static constexpr std::array kCounts = {"one", "two", "three", "four", "five", "six"};
-    if (nudges < 0.35) return "about a quarter of it";
-    if (nudges < 0.7) return "about half of it";
-    const auto whole = static_cast<std::size_t>(std::lround(nudges));
-    if (whole > kCounts.size()) return "many of the same; take larger ones";
-    return std::string("about ") + kCounts[whole - 1] + (whole == 1 ? "" : " of the same");
+    if (nudges < 0.35) return "about a quarter of that nudge";
+    if (nudges < 0.75) return "about half of that nudge";
+    if (nudges < 1.25) return "about as much";
+    if (nudges >= 6.5) return "much farther: take larger turns";
+    const double halves = nudges < 3.25 ? std::round(2.0 * nudges) / 2.0 : std::round(nudges);
+    char text[48];
+    std::snprintf(text, sizeof text, "about %g times that nudge", halves);
+    return text;
 }
 
-std::string onward(double nudges) {
-    if (nudges < 0.7) return "go on the same way, " + amount(nudges);
-    const auto whole = std::lround(nudges);
-    if (whole == 1) return "go on the same way, about one more of the same";
-    if (whole > 6) return "go on the same way, many more of the same; take larger ones";
-    std::string words = amount(nudges);  // "about two of the same"
-    words.insert(words.find(" of the same"), " more");
-    return "go on the same way, " + words;
-}
-
-std::string backward(double nudges) {
-    const auto whole = std::lround(nudges);
-    if (nudges >= 0.7 && whole == 1) return "go back, about as much";
-    if (whole > 6) return "go back, and farther; take larger ones";
-    return "go back, " + amount(nudges);
-}
+std::string onward(double nudges) { return "go on the same way, " + amount(nudges); }
+std::string backward(double nudges) { return "go back, " + amount(nudges); }
 
 struct Step {
     double before, after, size, limit;
@@ -77,6 +65,18 @@ std::optional<NudgeAdvice> drifted(const Step& s, const std::optional<Measured>&
     return NudgeAdvice{Kind::crept, {}, "it crept out of limits to " + signedPercent(now->value) + "; is it tight?"};
 }
 
+constexpr double kSettledSeconds = 60.0;  // after this an adjustment is over, and what it did is on the trail
+
+// The reading beside the advice still covers what was before, or stands at its limit: the two must not disagree.
+std::string notYetIn(const Snapshot& s) {
+    const std::size_t since = charactersSinceNudge(s);
+    if (since >= s.windowUsed) return "about at the limit; a little nearer to zero";
+    if (s.options.windowCharacters == 0) return "in limits since; a shorter window (W) leaves out what was before";
+    const std::size_t more = static_cast<std::size_t>(s.options.windowCharacters) - since;
+    return "in limits since; the reading follows in " + std::to_string(more) +
+           (more == 1 ? " character" : " characters");
+}
+
 }  // namespace
 
 std::string learningWords(const Snapshot& s) {
@@ -98,6 +98,21 @@ NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Me
     else
         advice = step.isIn() ? inOrder(step) : outside(step);
     advice.did = "last nudge: " + signedPercent(step.before) + " to " + signedPercent(step.after);
+    return advice;
+}
+
+std::size_t charactersSinceNudge(const Snapshot& s) {
+    if (s.nudges.empty() || s.traces.empty()) return s.windowUsed;
+    const std::uint64_t first = s.nudges.back().number, newest = s.traces.back()->number;
+    return newest < first ? 0 : std::min<std::size_t>(s.windowUsed, newest - first + 1);
+}
+
+NudgeAdvice adviceAfter(const Snapshot& s) {
+    NudgeAdvice advice = adviceAfter(s.nudges, s.biasSinceNudge, s.limits);
+    if (advice.kind != Kind::inOrder) return advice;
+    if (s.seconds - s.nudges.back().seconds > kSettledSeconds) return {};
+    const auto& shown = s.reading.distortion.biasPercent;
+    if (shown && std::abs(shown->value) > s.limits.biasPercent) advice.next = notYetIn(s);
     return advice;
 }
 

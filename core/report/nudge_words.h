@@ -21,7 +21,7 @@ struct NudgeAdvice {
     };
     Kind kind = Kind::none;
     std::string did;   // "last nudge: +7.8 to +5.1"
-    std::string next;  // "go on the same way, about two more of the same"
+    std::string next;  // "go on the same way, about 1.5 times that nudge"
 };
 
 NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Measured>& biasNow, const Limits& limits);
@@ -29,6 +29,11 @@ NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Me
 // While the scatter of this sender is still learned no nudge is found: how long that takes. Empty afterwards.
 std::string learningWords(const Snapshot& s);
 
-inline NudgeAdvice adviceAfter(const Snapshot& s) { return adviceAfter(s.nudges, s.biasSinceNudge, s.limits); }
+// The same beside the reading of the snapshot, which may still cover characters from before the nudge; a minute after
+// one that brought it into limits there is nothing left to say.
+NudgeAdvice adviceAfter(const Snapshot& s);
+
+// How many of the window's characters came after the last nudge; all of them without one.
+std::size_t charactersSinceNudge(const Snapshot& s);
 
 }  // namespace trueunit

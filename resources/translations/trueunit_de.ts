@@ -268,68 +268,8 @@
         <translation>so weiter, %1</translation>
     </message>
     <message>
-        <source>go back, about as much</source>
-        <translation>zurück, etwa ebenso viel</translation>
-    </message>
-    <message>
-        <source>go back, and farther; take larger ones</source>
-        <translation>zurück, und weiter; größere Schritte nehmen</translation>
-    </message>
-    <message>
         <source>go back, %1</source>
         <translation>zurück, %1</translation>
-    </message>
-    <message>
-        <source>about a quarter of it</source>
-        <translation>etwa ein Viertel davon</translation>
-    </message>
-    <message>
-        <source>about half of it</source>
-        <translation>etwa die Hälfte davon</translation>
-    </message>
-    <message>
-        <source>about one more of the same</source>
-        <translation>etwa noch einen gleichen</translation>
-    </message>
-    <message>
-        <source>about one</source>
-        <translation>etwa einen</translation>
-    </message>
-    <message>
-        <source>many more of the same; take larger ones</source>
-        <translation>noch viele gleiche; größere nehmen</translation>
-    </message>
-    <message>
-        <source>many of the same; take larger ones</source>
-        <translation>viele gleiche; größere nehmen</translation>
-    </message>
-    <message>
-        <source>about %1 more of the same</source>
-        <translation>etwa %1 weitere gleiche</translation>
-    </message>
-    <message>
-        <source>about %1 of the same</source>
-        <translation>etwa %1 gleiche</translation>
-    </message>
-    <message>
-        <source>two</source>
-        <translation>zwei</translation>
-    </message>
-    <message>
-        <source>three</source>
-        <translation>drei</translation>
-    </message>
-    <message>
-        <source>four</source>
-        <translation>vier</translation>
-    </message>
-    <message>
-        <source>five</source>
-        <translation>fünf</translation>
-    </message>
-    <message>
-        <source>six</source>
-        <translation>sechs</translation>
     </message>
     <message>
         <source>that went too far; %1</source>
@@ -1327,6 +1267,42 @@
         <source>The self-check was made, but could not be kept in &quot;%1&quot; (%2).</source>
         <translation>Die Selbstprüfung wurde gemacht, ließ sich aber nicht in „%1“ aufbewahren (%2).</translation>
     </message>
+    <message>
+        <source>about a quarter of that nudge</source>
+        <translation>etwa ein Viertel dieses Stupses</translation>
+    </message>
+    <message>
+        <source>about half of that nudge</source>
+        <translation>etwa die Hälfte dieses Stupses</translation>
+    </message>
+    <message>
+        <source>about as much</source>
+        <translation>etwa ebenso viel</translation>
+    </message>
+    <message>
+        <source>about %1 times that nudge</source>
+        <translation>etwa das %1-fache dieses Stupses</translation>
+    </message>
+    <message>
+        <source>much farther: take larger turns</source>
+        <translation>viel weiter: größere Schritte nehmen</translation>
+    </message>
+    <message>
+        <source>about at the limit; a little nearer to zero</source>
+        <translation>etwa an der Grenze; noch ein wenig näher an null</translation>
+    </message>
+    <message>
+        <source>in limits since; a shorter window (W) leaves out what was before</source>
+        <translation>seitdem in den Grenzen; ein kürzeres Fenster (W) lässt weg, was davor war</translation>
+    </message>
+    <message>
+        <source>in limits since; the reading follows in %1 character</source>
+        <translation>seitdem in den Grenzen; der Messwert folgt in %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>in limits since; the reading follows in %1 characters</source>
+        <translation>seitdem in den Grenzen; der Messwert folgt in %1 Zeichen</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -1593,10 +1569,6 @@
         <translation>, Messbericht</translation>
     </message>
     <message>
-        <source>%1 · taken %2 · Trueunit %3</source>
-        <translation>%1 · aufgenommen %2 · Trueunit %3</translation>
-    </message>
-    <message>
         <source>OUT</source>
         <translation>AUS</translation>
     </message>
@@ -1743,10 +1715,6 @@
     <message>
         <source>In limits</source>
         <translation>In den Grenzen</translation>
-    </message>
-    <message>
-        <source>Every reading that was judged lies within its limit (%1), and every character is as the tape has it.</source>
-        <translation>Jeder beurteilte Messwert liegt in seiner Grenze (%1), und jedes Zeichen ist, wie es der Streifen hat.</translation>
     </message>
     <message>
         <source>Timing in limits</source>
@@ -2672,6 +2640,82 @@
         <source>after %1 %: level %2 of %3 reads as %4</source>
         <translation>nach %1 %: Schritt %2 von %3 gälte als %4</translation>
     </message>
+    <message>
+        <source>% late +</source>
+        <translation>% spät +</translation>
+    </message>
+    <message>
+        <source>early −</source>
+        <translation>früh −</translation>
+    </message>
+    <message>
+        <source>Caution: </source>
+        <translation>Vorsicht: </translation>
+    </message>
+    <message>
+        <source>%1 · measured %2 · Trueunit %3</source>
+        <translation>%1 · gemessen %2 · Trueunit %3</translation>
+    </message>
+    <message>
+        <source>Every reading that was judged lies within its limit (%1), and no character differs from the text that the tape repeats.</source>
+        <translation>Jeder beurteilte Messwert liegt in seiner Grenze (%1), und kein Zeichen weicht von dem Text ab, den der Streifen wiederholt.</translation>
+    </message>
+    <message>
+        <source>Every reading that was judged lies within its limit (%1), and no character differs from the text given for the tape.</source>
+        <translation>Jeder beurteilte Messwert liegt in seiner Grenze (%1), und kein Zeichen weicht von dem Text ab, der für den Streifen angegeben wurde.</translation>
+    </message>
+    <message>
+        <source>From a recording, its file of %1; measured %2</source>
+        <translation>Aus einer Aufnahme, Datei vom %1; gemessen %2</translation>
+    </message>
+    <message>
+        <source>bias in limits</source>
+        <translation>einseitige V. in den Grenzen</translation>
+    </message>
+    <message>
+        <source>, %1 since the nudge</source>
+        <translation>, %1 seit dem Stups</translation>
+    </message>
+    <message>
+        <source>, no longer in view</source>
+        <translation>, nicht mehr im Bild</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>synchronous</source>
+        <translation>synchron</translation>
+    </message>
+    <message>
+        <source>gross</source>
+        <translation>gesamt</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>Vorschub</translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>%1 außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more out</source>
+        <translation>%1 und %2 weitere außerhalb</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
@@ -3054,6 +3098,10 @@
         <source>comma</source>
         <translation>Komma</translation>
     </message>
+    <message>
+        <source>In a panel, while it has the focus</source>
+        <translation>In einem Feld, solange es den Fokus hat</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::LimitsDialog</name>
@@ -3143,14 +3191,6 @@
     <message>
         <source>Search</source>
         <translation>Suche</translation>
-    </message>
-    <message>
-        <source>since 2026-01-31</source>
-        <translation>seit 2026-01-31</translation>
-    </message>
-    <message>
-        <source>until 2026-12-31</source>
-        <translation>bis 2026-12-31</translation>
     </message>
     <message>
         <source>Since this day</source>
@@ -3392,6 +3432,14 @@
         <source>%1 in %2. Enter opens a frame, F1 lists the keys.</source>
         <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 listet die Tasten.</translation>
     </message>
+    <message>
+        <source>from yyyy-mm-dd</source>
+        <translation>von jjjj-mm-tt</translation>
+    </message>
+    <message>
+        <source>until yyyy-mm-dd</source>
+        <translation>bis jjjj-mm-tt</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MachineBar</name>
@@ -3597,6 +3645,10 @@
     <message>
         <source>Kept in %1.</source>
         <translation>Aufbewahrt in %1.</translation>
+    </message>
+    <message>
+        <source>No card is in use; this one counts once it is used.</source>
+        <translation>Es ist keine Karte in Gebrauch; diese gilt erst, wenn sie verwendet wird.</translation>
     </message>
 </context>
 <context>
@@ -4053,10 +4105,6 @@
         <translation>Hilfe</translation>
     </message>
     <message>
-        <source>Help: every reading explained, how to connect a loop, a glossary</source>
-        <translation>Hilfe: jeder Messwert erklärt, Anschluss eines Linienstromkreises, Begriffe</translation>
-    </message>
-    <message>
         <source>Connecting</source>
         <translation>Anschließen</translation>
     </message>
@@ -4189,10 +4237,6 @@
         <translation>Mehr</translation>
     </message>
     <message>
-        <source>Limits, self-check, reference sender, recording, clock, before, margin, tone</source>
-        <translation>Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, Vorher, Spielraum, Ton</translation>
-    </message>
-    <message>
         <source>Judged by %1.</source>
         <translation>Beurteilt nach %1.</translation>
     </message>
@@ -4220,6 +4264,86 @@
         <source>The clock is trimmed by %1 parts in a million.</source>
         <translation>Der Takt ist um %1 Millionstel abgeglichen.</translation>
     </message>
+    <message>
+        <source>This recording is silent.</source>
+        <translation>Diese Aufnahme ist stumm.</translation>
+    </message>
+    <message>
+        <source>A moment: freeze, notes, report</source>
+        <translation>Ein Augenblick: Festhalten, Notizen, Bericht</translation>
+    </message>
+    <message>
+        <source>Input and machine</source>
+        <translation>Eingang und Maschine</translation>
+    </message>
+    <message>
+        <source>Window and simulated machine</source>
+        <translation>Fenster und simulierte Maschine</translation>
+    </message>
+    <message>
+        <source>While you adjust</source>
+        <translation>Beim Einstellen</translation>
+    </message>
+    <message>
+        <source>Help and settings</source>
+        <translation>Hilfe und Einstellungen</translation>
+    </message>
+    <message>
+        <source>Help: on the reading under the pointer, else the contents with guide and glossary</source>
+        <translation>Hilfe: zum Messwert unter dem Zeiger, sonst das Inhaltsverzeichnis mit Anleitung und Glossar</translation>
+    </message>
+    <message>
+        <source>%1 %2 goes on as before.</source>
+        <translation>%1 %2 läuft weiter wie zuvor.</translation>
+    </message>
+    <message>
+        <source>N writes a note, K keeps this moment in the logbook, Ctrl+R writes its report.</source>
+        <translation>N schreibt eine Notiz, K legt diesen Augenblick im Logbuch ab, Strg+R schreibt seinen Bericht.</translation>
+    </message>
+    <message>
+        <source>The display stands still for the report, and goes on behind it.</source>
+        <translation>Die Anzeige steht für den Bericht still und läuft danach weiter.</translation>
+    </message>
+    <message>
+        <source>A recording that plays</source>
+        <translation>Eine laufende Aufnahme</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Pause the recording, or let it go on</source>
+        <translation>Die Aufnahme anhalten oder weiterlaufen lassen</translation>
+    </message>
+    <message>
+        <source>From the beginning</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>Play the recording from its beginning</source>
+        <translation>Die Aufnahme von vorn abspielen</translation>
+    </message>
+    <message>
+        <source>Fast</source>
+        <translation>Schnell</translation>
+    </message>
+    <message>
+        <source>Play recordings as fast as they can be measured, or in real time</source>
+        <translation>Aufnahmen so schnell abspielen, wie sie gemessen werden können, oder in Echtzeit</translation>
+    </message>
+    <message>
+        <source>%1 Ctrl+Home plays it again.</source>
+        <translation>%1 Strg+Pos1 spielt sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>Proving it</source>
+        <translation>Nachweis</translation>
+    </message>
+    <message>
+        <source>Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone</source>
+        <translation>Notiz, Logbuch, Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, vorher, Spielraum, Ton</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MessageLine</name>
@@ -4234,6 +4358,10 @@
     <message>
         <source>open its folder</source>
         <translation>seinen Ordner öffnen</translation>
+    </message>
+    <message>
+        <source>The report was written in %1 files: %2, and beside it %3.</source>
+        <translation>Der Bericht wurde in %1 Dateien geschrieben: %2 und daneben %3.</translation>
     </message>
 </context>
 <context>
@@ -4253,6 +4381,21 @@
     <message>
         <source>Words of the note</source>
         <translation>Worte der Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::PlaybackBar</name>
+    <message>
+        <source>ended after %1</source>
+        <translation>zu Ende nach %1</translation>
+    </message>
+    <message>
+        <source>paused at %1 of %2</source>
+        <translation>angehalten bei %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 left</source>
+        <translation>%1 von %2, noch %3</translation>
     </message>
 </context>
 <context>
@@ -4602,6 +4745,14 @@ Worauf gehört wird (Strg+I)</translation>
     <message>
         <source>State</source>
         <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>■ ended</source>
+        <translation>■ zu Ende</translation>
+    </message>
+    <message>
+        <source>□ paused</source>
+        <translation>□ Pause</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/bias_gauge.h"
+
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/support/snapshot_builder.h"
+#include "tests/support/widget_rig.h"
+
+namespace trueunit::test {
+namespace {
+
+TEST(BiasGauge, SaysLongMarksOutOfLimits) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(7.3).window(32).build());
+    EXPECT_EQ(gauge.digits(), u("+7.3"));
+    EXPECT_EQ(gauge.words(), u("marks too long"));
+    EXPECT_EQ(gauge.smallWords(), u("± 0.2 % over 32 characters"));
+    EXPECT_EQ(gauge.remark(), u("limit ±5 %, bench practice"));
+    EXPECT_TRUE(gauge.accessibleDescription().contains(u("+7.3 percent, marks too long")));
+}
+
+TEST(BiasGauge, SaysShortMarksAndInLimits) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(-6.2).build());
+    EXPECT_EQ(gauge.digits(), u("−6.2"));
+    EXPECT_EQ(gauge.words(), u("marks too short"));
+    gauge.show(SnapshotBuilder().bias(5.0).build());  // the limit itself is in order
+    EXPECT_EQ(gauge.words(), u("in limits"));
+}
+
+TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
+    BiasGauge gauge;
+    Snapshot s = SnapshotBuilder().bias(0.1).end(-9.0).value();
+    s.reading.verdict.exceeded = {"end_percent"};
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.words(), u("bias in limits"));
+    EXPECT_EQ(gauge.otherWords(), u("end out"));
+    EXPECT_TRUE(gauge.accessibleDescription().contains(u("bias in limits, end out, ± 0.2 %")));
+    s.reading.verdict.exceeded = {"end_percent", "gross_percent", "marks_missed", "spaces_filled"};
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.otherWords(), u("end and 2 more out"));
+    gauge.show(SnapshotBuilder().bias(9.0).end(-9.0).build());  // the bias itself comes first
+    EXPECT_EQ(gauge.words(), u("marks too long"));
+    EXPECT_TRUE(gauge.otherWords().isEmpty());
+}
+
+TEST(BiasGauge, SaysHowMuchOfTheWindowCameAfterTheNudge) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(0.4).biasBefore(9.0, 1.0).build());
+    EXPECT_EQ(gauge.smallWords(), u("± 0.2 % over 32 characters, 8 since the nudge"));
+    gauge.show(SnapshotBuilder().bias(0.4).biasBefore(9.0, 30.0).build());
+    EXPECT_EQ(gauge.smallWords(), u("± 0.2 % over 32 characters"));
+}
+
+TEST(BiasGauge, ShowsADashAndTheReasonInsteadOfAStaleNumber) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(7.3).build());
+    gauge.show(SnapshotBuilder::silent());
+    EXPECT_EQ(gauge.digits(), u("—"));
+    EXPECT_EQ(gauge.words(), u("No signal: the input is silent."));
+    EXPECT_TRUE(gauge.smallWords().isEmpty());
+    gauge.show(nullptr);
+    EXPECT_EQ(gauge.words(), u("No input yet."));
+}
+
+TEST(BiasGauge, SaysThatTheLineRests) {
+    Snapshot s = SnapshotBuilder().bias(7.3).value();
+    s.state = SignalState::idle;
+    BiasGauge gauge;
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.smallWords(), u("line rests, last 32 characters"));
+}
+
+TEST(BiasGauge, HoldsPeaksUntilTheyAreReset) {
+    BiasGauge gauge;
+    for (const double bias : {3.0, 9.5, -2.0, 1.0}) gauge.show(SnapshotBuilder().bias(bias).build());
+    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), -2.0);
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 9.5);
+    QSignalSpy resets(&gauge, &BiasGauge::peaksReset);
+    QTest::keyClick(&gauge, Qt::Key_P);
+    EXPECT_EQ(resets.count(), 1);
+    EXPECT_DOUBLE_EQ(gauge.lowestHeld().value(), 1.0);
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
+}
+
+TEST(BiasGauge, ForgetsPeaksOfAnotherInput) {
+    BiasGauge gauge;
+    gauge.show(SnapshotBuilder().bias(9.5).characters(200).build());
+    gauge.show(SnapshotBuilder().bias(1.0).characters(5).build());  // time went back
+    EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 1.0);
+}
+
+TEST(BiasGauge, WidensItsScaleForALargeBiasAndComesBack) {
+    BiasGauge gauge;
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
+    gauge.show(SnapshotBuilder().bias(26.0).build());
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);
+    gauge.show(SnapshotBuilder().bias(3.0).build());
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 50.0);  // the held peak is still to be seen
+    gauge.resetPeaks();
+    EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);
+}
+
+}  // namespace
+}  // namespace trueunit::test
