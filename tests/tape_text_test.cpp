@@ -110,10 +110,14 @@ TEST(TapeText, DoesNotTakeATextThatNeverRepeatsForALoop) {
 TEST(TapeText, WhatFollowsTheFoxSentenceIsNoFault) {
     for (const std::string& between :
          {std::string(" 1234567890\r\nRYRYRYRYRYRYRYRY "), std::string(" TESTING TESTING ")}) {
-        const auto tape = loopTape("THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG" + between, 0, 160);
-        for (std::size_t n = 1; n <= tape.size(); ++n) {
-            const auto study = studyTape(ita2(), "", std::span(tape).first(n), n);
-            EXPECT_TRUE(!study || study->wrong == 0) << between << ", " << n << " characters: " << study->wrong;
+        for (const std::size_t from : {0U, 60U}) {  // a round from its beginning, and from between
+            const auto tape = loopTape("THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG" + between, from, 160);
+            for (std::size_t n = 1; n <= tape.size(); ++n) {
+                const auto study = studyTape(ita2(), "", std::span(tape).first(n), n);
+                EXPECT_TRUE(!study || study->wrong == 0) << between << ", " << n << " characters: " << study->wrong;
+                for (std::size_t i = 0; study && i < n; ++i)
+                    EXPECT_EQ(study->expected[i].value_or(tape[i].code), tape[i].code) << i << " of " << n;
+            }
         }
     }
 }

@@ -95,7 +95,7 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
         if (due.unknown) continue;
-        study.expected[i] = due.code;
+        if (tells[i]) study.expected[i] = due.code;  // none is shown as wrong that does not count as wrong
         if (i < first) continue;
         if (walk.step[i] == Step::again) ++study.repeated;
         if (walk.step[i] == Step::over && !text.loop[beforeOn(text.loop, walk.place[i])].unknown)
