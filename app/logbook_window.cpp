@@ -91,8 +91,8 @@ void LogbookWindow::build() {
     visits_->setHeaderLabels(
         {tr("visit, frame"), tr("bias %"), tr("gross %"), tr("speed %"), tr("judged"), tr("findings")});
     visits_->setUniformRowHeights(true);
-    visits_->header()->setDefaultSectionSize(62);
-    visits_->setColumnWidth(0, 190);
+    visits_->header()->setDefaultSectionSize(66);
+    visits_->setColumnWidth(0, 150);
     auto* scroll = new QScrollArea;
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);

@@ -188,7 +188,6 @@ void MainWindow::tellFrozen() {
         const auto& bias = live_->reading.distortion.biasPercent;
         words += tr(" \u00b7 live bias now %1")
                      .arg(bias ? signedNumber(bias->value, 1) + QStringLiteral(" %") : QStringLiteral("\u2014"));
-        if (!live_->traces.empty()) words += tr(", character %1").arg(live_->traces.back()->number);
     }
     messages_->showFrozen(words + tr(" \u00b7 space lets go"));
 }

@@ -41,8 +41,11 @@ void MainWindow::playbackMoved() {
 
 // No fault, so no warning: what was measured last stays.
 void MainWindow::sourceEnded(const QString& sentence) {
-    messages_->say(session_.playback() ? tr("%1 Ctrl+Home plays it again.").arg(told(sentence.toStdString()))
-                                       : told(sentence.toStdString()));
+    const QString end = told(sentence.toStdString());
+    const bool silent = live_ && live_->state == SignalState::silent;
+    messages_->say(!session_.playback() ? end
+                   : silent             ? tr("%1 It is silent throughout.").arg(end)
+                                        : tr("%1 Ctrl+Home plays it again.").arg(end));
     playbackMoved();
 }
 

@@ -41,7 +41,10 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     EXPECT_TRUE(gauge.accessibleDescription().contains(u("bias in limits, end out, ± 0.2 %")));
     s.reading.verdict.exceeded = {"end_percent", "gross_percent", "marks_missed", "spaces_filled"};
     gauge.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(gauge.otherWords(), u("end and 2 more out"));
+    EXPECT_EQ(gauge.otherWords(), u("end and 1 more out"));  // both kinds of level are one, gross follows from them
+    s.reading.verdict.exceeded = {"gross_percent", "synchronous_percent"};
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.otherWords(), u("synchronous out"));
     gauge.show(SnapshotBuilder().bias(9.0).end(-9.0).build());  // the bias itself comes first
     EXPECT_EQ(gauge.words(), u("marks too long"));
     EXPECT_TRUE(gauge.otherWords().isEmpty());

@@ -147,6 +147,9 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         painter.drawText(QPointF(x, baseline), text);
         x += metrics.horizontalAdvance(text) + 12;
     };
+    const auto fits = [&](double symbol, const QString& text) {  // rather nothing than half a word
+        return x + symbol + metrics.horizontalAdvance(text) <= inside.right();
+    };
     for (const Condition to : {Condition::mark, Condition::space}) {
         drawMarker(painter, to, {x + 4, middle}, 7, to == Condition::mark ? theme::kBlue : theme::kInk);
         x += 13;
@@ -156,17 +159,22 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
     x += 19;
     words(Words::tr("mean"));
-    painter.setPen(theme::pen(theme::kInk, 1.0));
-    painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
-    x += 6;
-    words(Words::tr("rms spread"));
-    painter.fillRect(QRectF(x, middle - 5, 12, 10), theme::kBandEdge);
-    x += 17;
-    words(Words::tr("limit"));
-    if (!before_) return;
-    drawLozenge(painter, {x + 4, middle}, 8.0);
-    x += 13;
-    words(Words::tr("before"));
+    if (const QString spread = Words::tr("rms spread"); fits(6, spread)) {
+        painter.setPen(theme::pen(theme::kInk, 1.0));
+        painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
+        x += 6;
+        words(spread);
+    }
+    if (const QString before = Words::tr("before"); before_ && fits(13, before)) {
+        drawLozenge(painter, {x + 4, middle}, 8.0);
+        x += 13;
+        words(before);
+    }
+    if (const QString limit = Words::tr("limit"); fits(17, limit)) {
+        painter.fillRect(QRectF(x, middle - 5, 12, 10), theme::kBandEdge);
+        x += 17;
+        words(limit);
+    }
 }
 
 }  // namespace trueunit

@@ -43,25 +43,27 @@ QString biasWords(double biasPercent, double limitPercent) {
     return biasPercent > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
 }
 
-// The first of them, so that the words stay short enough to be read across the bench.
+// The first of them, so that the words stay short enough to be read across the bench. The largest displacements follow
+// from the others, and are named only where nothing else is out.
 QString othersOutWords(const Verdict& verdict) {
-    static constexpr std::pair<const char*, const char*> kNames[] = {
+    static constexpr std::pair<const char*, const char*> kCauses[] = {
         {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")},
         {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
-        {"synchronous_percent", QT_TRANSLATE_NOOP("Words", "synchronous")},
-        {"gross_percent", QT_TRANSLATE_NOOP("Words", "gross")},
         {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")},
         {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
         {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")},
         {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
         {"wrong_characters", QT_TRANSLATE_NOOP("Words", "text")},
     };
+    const auto out = [&verdict](const char* key) {
+        return std::find(verdict.exceeded.begin(), verdict.exceeded.end(), key) != verdict.exceeded.end();
+    };
     QStringList names;
-    for (const auto& [key, name] : kNames) {
-        const auto& all = verdict.exceeded;
-        if (std::find(all.begin(), all.end(), key) != all.end()) names << Words::tr(name);
-    }
+    for (const auto& [key, name] : kCauses)
+        if (out(key)) names << Words::tr(name);
     names.removeDuplicates();
+    if (names.isEmpty() && out("synchronous_percent")) names << Words::tr("synchronous");
+    if (names.isEmpty() && out("gross_percent")) names << Words::tr("gross");
     if (names.isEmpty()) return {};
     if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
     return Words::tr("%1 and %2 more out").arg(names.front()).arg(names.size() - 1);

@@ -3701,10 +3701,6 @@
         <translation> · Verzerrung jetzt %1</translation>
     </message>
     <message>
-        <source>, character %1</source>
-        <translation>, Zeichen %1</translation>
-    </message>
-    <message>
         <source> · space lets go</source>
         <translation> · Leertaste lässt los</translation>
     </message>
@@ -4343,6 +4339,10 @@
     <message>
         <source>Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone</source>
         <translation>Notiz, Logbuch, Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, vorher, Spielraum, Ton</translation>
+    </message>
+    <message>
+        <source>%1 It is silent throughout.</source>
+        <translation>%1 Sie ist durchweg stumm.</translation>
     </message>
 </context>
 <context>
