@@ -38,19 +38,15 @@ void Pipeline::push(const SampleBlock& block) {
 
 void Pipeline::push(std::span<const float> samples) { stages_->intake(samples); }
 
+void Pipeline::push(std::span<const float> chunk, const Conditioned& ahead) { stages_->chunk(chunk, &ahead); }
+
 void Pipeline::finish() {
     Stages& s = *stages_;
-    s.finished = true;
     if (const std::vector<float> rest = std::exchange(s.pending, {}); !rest.empty()) s.chunk(rest);
-    if (!s.edges && s.meter.everHeard() && s.finder.lookNow()) s.openLine(s.finder.found());
-    if (!s.edges) return;
-    std::vector<Edge> last;
-    s.edges->finish(last);
-    const double end = static_cast<double>(s.edges->timer().end());  // what is cut off is no character
-    s.takeEdges(last, end);
-    if (s.edges && !s.framing.framed()) s.heed(s.framing.searchNow());
-    if (s.edges) s.takeEdges({}, end);
+    s.finish({});
 }
+
+void Pipeline::finish(const Conditioned& last) { stages_->finish(last); }
 
 bool Pipeline::adopt(const Options& options, const Limits& limits) {
     Stages& s = *stages_;
@@ -89,7 +85,7 @@ std::shared_ptr<const LineModel> Pipeline::learned() const {
     const Stages& s = *stages_;
     if (!s.edges || !s.framing.framed()) return nullptr;
     const auto shapes = s.edges->timer().shapes();
-    return std::make_shared<const LineModel>(LineModel{s.edges->line(), {shapes[0], shapes[1]}});
+    return std::make_shared<const LineModel>(LineModel{s.line(), {shapes[0], shapes[1]}});
 }
 
 void Pipeline::startFrom(std::shared_ptr<const LineModel> model) { stages_->given = std::move(model); }

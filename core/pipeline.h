@@ -11,6 +11,7 @@
 
 namespace trueunit {
 
+struct Conditioned;
 struct LineModel;
 
 // Block in, snapshot out: the one place that knows every stage. Analysis thread only; owns the stages.
@@ -26,6 +27,12 @@ public:
     void push(const SampleBlock& block);        // live: gaps show in the block's number
     void push(std::span<const float> samples);  // gapless
     void finish();                              // no more samples: what waits for its surroundings is let go
+
+    // The same of a line that was conditioned ahead, from the first sample on and as learned (startFrom): chunk by
+    // chunk with what its conditioner made of each, the last one perhaps shorter; last: what it let go at the end.
+    static constexpr std::size_t kChunk = 256;  // all stages move in steps of this many samples
+    void push(std::span<const float> chunk, const Conditioned& ahead);
+    void finish(const Conditioned& last);
 
     // Takes over what concerns the readings only: speed, stop, window, expected text, limits. The record goes on.
     // False: something else differs too (code, input, tones, slice, clock), which asks for a new pipeline; nothing was

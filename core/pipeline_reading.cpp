@@ -25,12 +25,12 @@ InputReading Pipeline::Stages::inputReading() const {
     in.clippedPercent = meter.clippedPercent();
     if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
     if (!edges) return in;
-    in.kind = edges->line().tones ? edges->line().tones->kind : InputKind::loop;
-    in.frontEndRiseMs = 1e3 * edges->frontEndRiseSeconds();
+    if (const auto& tones = line().tones) in.frontEndRiseMs = 1e3 * ToneDemodulator(*tones, rateHz).riseSeconds();
+    in.kind = line().tones ? line().tones->kind : InputKind::loop;
     if (framing.framed()) in.inverted = framing.framing().inverted;
-    in.couplingHz = edges->line().fit.coupling.cornersHz();
+    in.couplingHz = line().fit.coupling.cornersHz();
     const EdgeTimer& timer = edges->timer();
-    if (const double hum = edges->humPeakToPeak(); hum > 0.0) in.humPercent = 100.0 * hum;
+    if (const double hum = edges->humPeakToPeak(line().fit.coupling); hum > 0.0) in.humPercent = 100.0 * hum;
     in.riseToMarkMs = 1e3 * timer.riseSamples(!in.inverted.value_or(false)) / rateHz;
     in.riseToSpaceMs = 1e3 * timer.riseSamples(in.inverted.value_or(false)) / rateHz;
     if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);

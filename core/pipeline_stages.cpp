@@ -6,8 +6,7 @@
 namespace trueunit {
 
 namespace {
-constexpr std::size_t kChunk = 256;  // all stages move in steps of this many samples
-constexpr double kHoldUnits = 0.3;   // bounce must be over within this part of a unit
+constexpr double kHoldUnits = 0.3;  // bounce must be over within this part of a unit
 constexpr double kLongestHoldSeconds = 0.006;
 }  // namespace
 
@@ -25,35 +24,42 @@ void Pipeline::Stages::intake(std::span<const float> samples) {
     }
 }
 
-void Pipeline::Stages::chunk(std::span<const float> samples) {
+void Pipeline::Stages::chunk(std::span<const float> samples, const Conditioned* ahead) {
     meter.push(samples, rateHz);
     const std::uint64_t now = std::exchange(heard, heard + samples.size());
     if (edges) {
-        placed.clear();
-        edges->push(samples, placed);
-        takeEdges(placed, edges->knownTo());
+        condition(samples, ahead);
     } else if (finder.push(samples, now, meter.hearing() && !given)) {
         openLine(finder.found());
     } else if (given) {
-        openLine(given->line);
+        openLine(given->line, ahead);
     }
 }
 
-void Pipeline::Stages::openLine(const FoundLine& line) {
-    edges.emplace(line, rateHz, 0.01 * options.slicePercent, finder.heldFrom());
-    if (given) {
-        edges->setShapes(given->shapes);
-        edges->keepCoupling();
+// With a conditioner ahead what it made is taken, and nothing has to be conditioned here.
+void Pipeline::Stages::condition(std::span<const float> samples, const Conditioned* ahead) {
+    if (conditioner) {
+        conditioned.clear();
+        conditioner->push(samples, conditioned);
+        ahead = &conditioned;
     }
+    placed.clear();
+    edges->push(*ahead, placed);
+    takeEdges(placed, edges->knownTo());
+}
+
+void Pipeline::Stages::openLine(const FoundLine& line, const Conditioned* ahead) {
+    edges.emplace(rateHz, 0.01 * options.slicePercent, finder.heldFrom());
+    if (!ahead) conditioner.emplace(line, rateHz, finder.heldFrom());
+    if (given) edges->setShapes(given->shapes);
+    if (given && conditioner) conditioner->keepCoupling();
     const std::vector<float> held = finder.release();
-    for (std::size_t i = 0; i < held.size() && edges; i += kChunk) {
-        std::vector<Edge> found;
-        edges->push(std::span(held).subspan(i, std::min(kChunk, held.size() - i)), found);
-        takeEdges(found, edges->knownTo());
-    }
+    for (std::size_t i = 0; i < held.size() && edges; i += kChunk)
+        condition(std::span(held).subspan(i, std::min(kChunk, held.size() - i)), ahead);
 }
 
 void Pipeline::Stages::closeLine() {
+    conditioner.reset();
     edges.reset();
     given.reset();
     framing.reset();
@@ -111,6 +117,20 @@ void Pipeline::Stages::keepStamp(const Character& c) {
     const double ended = (c.start + (code->levels + 1) * framing.framing().unitSeconds) / secondsPerSample;
     while (stamps.size() > 1 && static_cast<double>(stamps.front().first) < ended) stamps.pop_front();
     if (!stamps.empty()) newestStamp = stamps.front().second;
+}
+
+void Pipeline::Stages::finish(const Conditioned& last) {
+    finished = true;
+    if (!edges && meter.everHeard() && finder.lookNow()) openLine(finder.found());
+    if (!edges) return;
+    conditioned.clear();
+    if (conditioner) conditioner->finish(conditioned);
+    placed.clear();
+    edges->finish(conditioner ? conditioned : last, placed);
+    const double end = static_cast<double>(edges->timer().end());  // what is cut off is no character
+    takeEdges(placed, end);
+    if (edges && !framing.framed()) heed(framing.searchNow());
+    if (edges) takeEdges({}, end);
 }
 
 // Nothing is carried over the missing samples: the line is looked for again, the framing begins anew.

@@ -11,8 +11,10 @@
 #include <vector>
 
 #include "core/acquire/level_meter.h"
+#include "core/condition/line_conditioner.h"
 #include "core/condition/line_finder.h"
 #include "core/detect/edge_finder.h"
+#include "core/detect/line_model.h"
 #include "core/frame/code_table.h"
 #include "core/frame/framing_follower.h"
 #include "core/measure/character_log.h"
@@ -22,12 +24,6 @@
 #include "core/report/picture.h"
 
 namespace trueunit {
-
-// Everything learned of one input, enough to read it again from its beginning.
-struct LineModel {
-    FoundLine line;
-    std::array<EdgeShape, 2> shapes;
-};
 
 // The stages in the order of the signal, and what passes between them. Private to the pipeline: pipeline_stages.cpp is
 // the way of the samples to characters, pipeline_reading.cpp what is read from these.
@@ -60,7 +56,9 @@ struct Pipeline::Stages {
 
     // The path
     LineFinder finder;
-    std::optional<EdgeFinder> edges;
+    std::optional<LineConditioner> conditioner;  // none while the line comes conditioned already
+    Conditioned conditioned;                     // of one chunk
+    std::optional<EdgeFinder> edges;             // once a line is found
     FramingFollower framing;
     Decoder decoder;
     CharacterLog log;
@@ -80,10 +78,13 @@ struct Pipeline::Stages {
     std::uint64_t serial = 0;
 
     void intake(std::span<const float> samples);
-    void chunk(std::span<const float> samples);
+    void chunk(std::span<const float> samples, const Conditioned* ahead = nullptr);
+    void condition(std::span<const float> samples, const Conditioned* ahead);
+    void finish(const Conditioned& last);
     void gap(std::uint64_t missing);
-    void openLine(const FoundLine& line);
+    void openLine(const FoundLine& line, const Conditioned* ahead = nullptr);
     void closeLine();
+    const FoundLine& line() const { return conditioner ? conditioner->line() : given->line; }  // while there are edges
     void takeEdges(const std::vector<Edge>& found, double knownTo);
     void heed(FramingFollower::Event event);
     void takeCharacters(const std::vector<Character>& characters);

@@ -2,33 +2,41 @@
 #include "core/recording_run.h"
 
 #include <algorithm>
-#include <vector>
+#include <memory>
+#include <optional>
+#include <span>
 
+#include "core/detect/line_model.h"
 #include "core/pipeline.h"
+#include "core/recording_ahead.h"
 
 namespace trueunit {
 
 namespace {
 
 constexpr double kLearnSeconds = 60.0;
-constexpr std::size_t kReadSamples = 65536;
 
-// told(seconds read) after each part.
-void run(Pipeline& pipeline, Recording& recording, double seconds, const Progress& told) {
-    recording.rewind();
-    std::vector<float> samples(kReadSamples);
-    double heard = 0.0;
-    auto left = static_cast<std::uint64_t>(std::max(seconds, 0.0) * recording.rateHz()) + 1;
-    while (left > 0) {
-        const auto want = static_cast<std::size_t>(std::min<std::uint64_t>(left, kReadSamples));
-        const std::size_t got = recording.read({samples.data(), want});
-        if (got == 0) break;
-        pipeline.push(std::span<const float>(samples.data(), got));
-        left -= got;
-        heard += static_cast<double>(got) / recording.rateHz();
-        if (told) told(heard);
+// The beginning of a recording, at most so long; of a line that is known conditioned ahead. told(seconds read) after
+// each part.
+void run(Pipeline& pipeline, Recording& recording, double seconds, const LineModel* model, const Progress& told) {
+    const auto most = static_cast<std::uint64_t>(std::max(seconds, 0.0) * recording.rateHz()) + 1;
+    RecordingAhead ahead(recording, most, model ? std::optional(model->line) : std::nullopt);
+    std::uint64_t read = 0;
+    while (const RecordingAhead::Batch* batch = ahead.next()) {
+        std::span<const float> samples = batch->samples;
+        read += samples.size();
+        if (!model) pipeline.push(samples);
+        for (const Conditioned& line : batch->line) {
+            const std::size_t chunk = std::min(Pipeline::kChunk, samples.size());
+            pipeline.push(samples.first(chunk), line);
+            samples = samples.subspan(chunk);
+        }
+        if (told) told(static_cast<double>(read) / recording.rateHz());
     }
-    pipeline.finish();
+    if (model)
+        pipeline.finish(ahead.last());
+    else
+        pipeline.finish();
 }
 
 // Through two pipelines; the second one, with all that it heard.
@@ -42,11 +50,12 @@ Pipeline heard(Recording& recording, const Options& options, const Limits& limit
     };
     Pipeline learner(recording.rateHz(), options, limits);
     learner.drawNothing();
-    run(learner, recording, toLearn, tell(0.0));
+    run(learner, recording, toLearn, nullptr, tell(0.0));
     Pipeline pipeline(recording.rateHz(), options, limits);
     if (!drawn) pipeline.drawNothing();
-    if (auto learned = learner.learned()) pipeline.startFrom(std::move(learned));
-    run(pipeline, recording, recording.seconds(), tell(toLearn));
+    const std::shared_ptr<const LineModel> learned = learner.learned();
+    if (learned) pipeline.startFrom(learned);
+    run(pipeline, recording, recording.seconds(), learned.get(), tell(toLearn));
     return pipeline;
 }
 

@@ -22,16 +22,22 @@ protected:
     // From the first sample on; what came out must never have been promised away by knownTo before.
     std::vector<Edge> found() {
         constexpr std::size_t kStep = 256;
-        EdgeFinder finder(*line_, sender_.rateHz, 0.5, 0);
+        LineConditioner conditioner(*line_, sender_.rateHz, 0);
+        EdgeFinder finder(sender_.rateHz, 0.5, 0);
+        Conditioned conditioned;
         std::vector<Edge> edges;
         double promised = 0.0;
         for (std::size_t i = 0; i < heard_.size(); i += kStep) {
             const std::size_t before = edges.size();
-            finder.push(std::span(heard_).subspan(i, std::min(kStep, heard_.size() - i)), edges);
+            conditioned.clear();
+            conditioner.push(std::span(heard_).subspan(i, std::min(kStep, heard_.size() - i)), conditioned);
+            finder.push(conditioned, edges);
             for (std::size_t e = before; e < edges.size(); ++e) EXPECT_GT(edges[e].time, promised - 1.0);
             promised = finder.knownTo();
         }
-        finder.finish(edges);
+        conditioned.clear();
+        conditioner.finish(conditioned);
+        finder.finish(conditioned, edges);
         return edges;
     }
 
@@ -60,19 +66,6 @@ TEST_F(EdgeFinderOnKnownSignal, AShortSpikeIsToldAsOneAndNoInstant) {
     ASSERT_EQ(edges.size(), sender_.instants.size() + 1);
     EXPECT_TRUE(edges.back().glitch);
     EXPECT_NEAR(edges.back().time, static_cast<double>(at), 20.0);
-}
-
-TEST_F(EdgeFinderOnKnownSignal, KnowsTheCouplingBetterAfterEightSeconds) {
-    sender_.polesHz = {0.7};
-    heard_ = sender_.send(test::mixedText(60, 3));
-    line_ = findLine(std::span(heard_).first(60000), sender_.rateHz, InputKind::loop, {});
-    ASSERT_TRUE(line_);
-    EdgeFinder finder(*line_, sender_.rateHz, 0.5, 0);
-    std::vector<Edge> edges;
-    finder.push(heard_, edges);
-    const auto corners = finder.line().fit.coupling.cornersHz();
-    ASSERT_EQ(corners.size(), 1U);
-    EXPECT_NEAR(corners[0], 0.7, 0.03);
 }
 
 }  // namespace

@@ -3,9 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <random>
+#include <span>
 #include <vector>
 
 #include "core/acquire/recording_writer.h"
+#include "core/pipeline.h"
+#include "core/report/reading_json.h"
 #include "core/simulate/scenario_signal.h"
 #include "tests/support/temporary_folder.h"
 
@@ -14,14 +18,45 @@ using trueunit::test::TemporaryFolder;
 
 namespace {
 
-std::string writeScenario(const TemporaryFolder& folder, const Scenario& scenario) {
+std::string writeSamples(const TemporaryFolder& folder, std::span<const float> samples, double rateHz) {
+    const std::string path = folder.file("a.wav");
+    Result<RecordingWriter> writer = RecordingWriter::create(path, rateHz, 1, SampleFormat::float32);
+    EXPECT_TRUE(writer && writer->write(samples) && writer->finish());
+    return path;
+}
+
+std::vector<float> samplesOf(const Scenario& scenario) {
     ScenarioSignal signal(scenario);
     std::vector<float> samples(static_cast<std::size_t>(scenario.seconds * scenario.card.rateHz) + 1);
     samples.resize(signal.read(samples));
-    const std::string path = folder.file("a.wav");
-    Result<RecordingWriter> writer = RecordingWriter::create(path, scenario.card.rateHz, 1, SampleFormat::float32);
-    EXPECT_TRUE(writer && writer->write(samples) && writer->finish());
-    return path;
+    return samples;
+}
+
+std::string writeScenario(const TemporaryFolder& folder, const Scenario& scenario) {
+    return writeSamples(folder, samplesOf(scenario), scenario.card.rateHz);
+}
+
+// Keyed at random: not start-stop.
+std::vector<float> keyedAtRandom(double seconds, double rateHz) {
+    std::vector<float> samples;
+    std::minstd_rand random(7);
+    std::uniform_real_distribution<double> held(0.005, 0.04);
+    for (float level = 0.2F; static_cast<double>(samples.size()) < seconds * rateHz; level = -level)
+        samples.insert(samples.end(), static_cast<std::size_t>(held(random) * rateHz), level);
+    return samples;
+}
+
+// The same two passes through one pipeline after the other, on this thread alone.
+std::string readWithoutHelp(std::span<const float> samples, double rateHz) {
+    Pipeline learner(rateHz, {}, {});
+    learner.push(samples.first(std::min(samples.size(), static_cast<std::size_t>(60.0 * rateHz) + 1)));
+    learner.finish();
+    Pipeline pipeline(rateHz, {}, {});
+    EXPECT_TRUE(learner.learned());
+    pipeline.startFrom(learner.learned());
+    pipeline.push(samples);
+    pipeline.finish();
+    return readingJson(pipeline.reading());
 }
 
 Scenario biased() {
@@ -53,6 +88,28 @@ TEST(RecordingRun, MeasuresWhatTheScenarioImposed) {
     EXPECT_NEAR(s.reading.speed.errorPercent->value, 0.0, kSpeedWithin);
     EXPECT_EQ(s.reading.text.decoded.substr(0, 20), "RYRYRY SKERRY LIGHT ");
     EXPECT_NEAR(s.seconds, 20.0, 0.01);
+}
+
+TEST(RecordingRun, ReadsAheadToTheLastDigitWhatOneThreadReadsByItself) {
+    const std::vector<float> samples = samplesOf(biased());
+    const TemporaryFolder folder;
+    Result<Recording> recording = Recording::open(writeSamples(folder, samples, 48000.0));
+    ASSERT_TRUE(recording);
+    const std::string alone = readWithoutHelp(samples, 48000.0);
+    EXPECT_EQ(readingJson(readRecording(*recording, {}, {})), alone);
+    EXPECT_EQ(readingJson(measureRecording(*recording, {}, {}).reading), alone);
+}
+
+TEST(RecordingRun, ReadsAheadTheSameWhereASenderGivesWayToRandomKeying) {
+    std::vector<float> samples = samplesOf(biased());
+    const std::vector<float> sender = samples;
+    const std::vector<float> random = keyedAtRandom(25.0, 48000.0);
+    samples.insert(samples.end(), random.begin(), random.end());
+    samples.insert(samples.end(), sender.begin(), sender.end());
+    const TemporaryFolder folder;
+    Result<Recording> recording = Recording::open(writeSamples(folder, samples, 48000.0));
+    ASSERT_TRUE(recording);
+    EXPECT_EQ(readingJson(readRecording(*recording, {}, {})), readWithoutHelp(samples, 48000.0));
 }
 
 TEST(RecordingRun, GivesTheSameReadingTwice) {

@@ -13,9 +13,16 @@ void LevelMeter::push(std::span<const float> samples, double rateHz) {
     std::int32_t bits = 0;
     std::int32_t clips = 0;
     for (const float v : samples) {
-        const std::int32_t magnitude = magnitudeBits(v) < kEndlessBits ? magnitudeBits(v) : 0;
-        bits = std::max(bits, magnitude);
-        clips += magnitude >= magnitudeBits(kClip) ? 1 : 0;
+        bits = std::max(bits, magnitudeBits(v));
+        clips += magnitudeBits(v) >= magnitudeBits(kClip) ? 1 : 0;
+    }
+    if (bits >= kEndlessBits) {  // what is no number counts for nothing
+        bits = clips = 0;
+        for (const float v : samples) {
+            if (!std::isfinite(v)) continue;
+            bits = std::max(bits, magnitudeBits(v));
+            clips += std::abs(v) >= kClip ? 1 : 0;
+        }
     }
     const auto most = std::bit_cast<float>(bits);
     count_ += samples.size();

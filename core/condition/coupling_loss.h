@@ -55,6 +55,13 @@ public:
         state_[1] += halfRatio_ * (before + state_[0]);
     }
 
+    // A whole run at once, along the sum of what was heard at the beginning and end of each of its samples.
+    void runThrough(double samples, double heardTwice) {
+        const double before = state_[0];
+        state_[0] += share_ * heardTwice + pull_ * samples;
+        state_[1] += halfRatio_ * samples * (before + state_[0]);
+    }
+
     // The line's last step, of the given height, came this many samples before the present one.
     void stepWasEarlier(double height, double samplesAgo);
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/acquire/magnitude.h"
+#include "core/straight_sums.h"
 
 namespace trueunit {
 
@@ -12,7 +13,6 @@ namespace {
 constexpr double kBlockSeconds = 0.0001;        // levels are decided on the mean of so much,
 constexpr std::size_t kSmoothBlocks = 5;        // over some of them because of noise;
 constexpr std::size_t kLightSmoothBlocks = 2;   // where there is little of it short bounces show
-constexpr std::size_t kStrideBlocks = 4;        // blocks of one trust
 constexpr double kLittleNoise = 0.015;          // residual of the fit, of the swing
 constexpr double kHoldBackSeconds = 0.006;      // the slowest rise from mid-level to a decision
 constexpr double kHysteresis = 0.12;            // of the swing, either side of the middle; a slow rise must reach it
@@ -24,6 +24,7 @@ constexpr double kHeardBeforeSeconds = 0.0035;  // from this long before an edge
 constexpr double kHeardAfterSeconds = 0.005;    // until this long after it;
 constexpr double kTrustedSeconds = 0.014;       // from here on with the level alone
 constexpr double kAway = 0.2;                   // of the swing: on the way to the other level
+constexpr double kCalm = 0.1;                   // of the swing: a stride so near its level needs no look at each block
 constexpr std::size_t kLetGo = 8192;            // samples kept longer than needed, to move them seldom
 constexpr double kLargestError = 0.25;          // of the swing: more than that is no level error but an edge
 }  // namespace
@@ -71,7 +72,9 @@ void LineRestorer::setCoupling(const HighPass& coupling) {
 
 void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions) {
     held_.insert(held_.end(), heard.begin(), heard.end());
-    if (!(largestMagnitude(heard) <= kLargestSample))
+    const float largest = largestMagnitude(heard);
+    if (!(largest < kRail)) railTo_ = heardCount_ + held_.size() - decided_;
+    if (!(largest <= kLargestSample))
         for (float& v : std::span(held_).last(heard.size()))
             if (!(std::abs(v) <= kLargestSample)) v = std::isfinite(v) ? std::copysign(kLargestSample, v) : 0.0F;
     const std::size_t strides = (held_.size() - decided_) / stride_;
@@ -112,9 +115,9 @@ double LineRestorer::trust(double sinceEdge) const {
 }
 
 double LineRestorer::smoothed(std::span<const float> block) {
-    double sum = 0.0;
-    for (const float v : block) sum += static_cast<double>(v);
-    sums_[sumAt_] = sum;
+    float sum = 0.0F;
+    for (const float v : block) sum += v;
+    sums_[sumAt_] = static_cast<double>(sum);
     sumAt_ = sumAt_ + 1 < blocks_ ? sumAt_ + 1 : 0;
     double total = 0.0;
     for (std::size_t i = 0; i < blocks_; ++i) total += sums_[i];
@@ -124,16 +127,45 @@ double LineRestorer::smoothed(std::span<const float> block) {
 void LineRestorer::decide(std::span<const float> stride, std::vector<Transition>& transitions) {
     oldest_ = static_cast<double>(heardCount_ + stride_) - static_cast<double>(delay_);
     error_ = 0.0;
-    for (; !stride.empty(); stride = stride.subspan(block_)) {
-        heardCount_ += block_;
-        decideBlock(smoothed(stride.first(block_)), transitions);
-    }
+    Stride smooth;
+    for (std::size_t i = 0; i < kStrideBlocks; ++i) smooth[i] = smoothed(stride.subspan(i * block_, block_));
+    if (calm(smooth))
+        decideCalm(smooth);
+    else
+        for (const double s : smooth) decideBlock(s, transitions);
     followLevels();
+}
+
+// No change of level can come of this stride.
+bool LineRestorer::calm(const Stride& smooth) const {
+    const double expected = level() + offset_ - decisionLoss_.loss();
+    return away_ == 0.0 && std::all_of(smooth.begin(), smooth.end(), [&](double s) {
+               return std::abs(s - expected) < kCalm * swing_ && std::abs(s) < static_cast<double>(kRail);
+           });
+}
+
+void LineRestorer::decideCalm(const Stride& smooth) {
+    const double trusted = trust(sinceDecision_ + 0.5 * static_cast<double>(stride_));
+    CouplingLoss loss = decisionLoss_;  // in registers
+    loss.startRun(level(), trusted, static_cast<double>(kStrideBlocks));
+    double sum = 0.0;
+    for (const double s : smooth) {
+        const double heard = s - offset_;
+        loss.run(smoothBefore_, heard);
+        smoothBefore_ = heard;
+        sum += heard + loss.loss();
+    }
+    decisionLoss_ = loss;
+    previous_ = smoothBefore_ + loss.loss();
+    heardCount_ += stride_;
+    sinceDecision_ += static_cast<double>(stride_);
+    if (sinceDecision_ > quiet_) error_ = trusted * (sum - static_cast<double>(kStrideBlocks) * level());
 }
 
 // The smoothed means lie groupDelay_ behind; the loss model of the decision runs on that clock, block by block.
 void LineRestorer::decideBlock(double smooth, std::vector<Transition>& transitions) {
     const auto step = static_cast<double>(block_);
+    heardCount_ += block_;
     const double heard = smooth - offset_;
     const bool atRail = std::abs(smooth) >= static_cast<double>(kRail);  // it is at least so much: the sign decides
     const double trusted = trust(sinceDecision_);
@@ -179,25 +211,29 @@ void LineRestorer::passEdges(double now) {
 }
 
 void LineRestorer::restore(std::span<const float> stride, float* line) {
-    if (largestMagnitude(stride) >= kRail) {
+    if (restoredCount_ < railTo_ && largestMagnitude(stride) >= kRail) {
         for (const float sample : stride) *line++ = restoreNext(static_cast<double>(sample));
         return;
     }
     const auto begin = static_cast<double>(restoredCount_);
     const auto length = static_cast<double>(stride.size());
     const bool edgeNear = !ahead_.empty() && ahead_.front().time - begin < heardBeforeEdge_ + length;
-    restoreRun(stride, edgeNear ? 0.0 : trust(begin + 0.5 * length - lastEdge_), line);
+    const double trusted = edgeNear ? 0.0 : trust(begin + 0.5 * length - lastEdge_);
+    if (trusted > 0.0)
+        restoreAtRest(stride, trusted, line);
+    else
+        restoreNearEdge(stride, line);
     restoredCount_ += stride.size();
     passEdges(static_cast<double>(restoredCount_ - 1));
 }
 
-// The common case, without a decision for each sample.
-void LineRestorer::restoreRun(std::span<const float> stride, double trusted, float* line) {
+// What is heard is integrated sample by sample: it may have any form.
+void LineRestorer::restoreNearEdge(std::span<const float> stride, float* line) {
     const double scale = 1.0 / swing_;
     const double shift = 0.5 - offset_ * scale;
     CouplingLoss loss = restoreLoss_;  // in registers
     double heardBefore = heardBefore_;
-    loss.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trusted, static_cast<double>(stride.size()));
+    loss.startRun(0.0, 0.0, static_cast<double>(stride.size()));
     for (const float v : stride) {
         const auto sample = static_cast<double>(v);
         const double heard = sample - offset_;
@@ -207,6 +243,23 @@ void LineRestorer::restoreRun(std::span<const float> stride, double trusted, flo
     }
     restoreLoss_ = loss;
     heardBefore_ = heardBefore;
+}
+
+// The loss of a level at rest goes straight on for so short a time.
+void LineRestorer::restoreAtRest(std::span<const float> stride, double trusted, float* line) {
+    const auto samples = static_cast<double>(stride.size());
+    const double last = static_cast<double>(stride.back()) - offset_;
+    const double heardTwice = 2.0 * (sumOf(stride) - samples * offset_) + heardBefore_ - last;
+    const double before = restoreLoss_.loss();
+    restoreLoss_.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trusted, samples);
+    restoreLoss_.runThrough(samples, heardTwice);
+    heardBefore_ = last;
+    const double slope = (restoreLoss_.loss() - before) / samples;
+    const auto scale = static_cast<float>(1.0 / swing_);
+    const auto first = static_cast<float>((before + slope - offset_) / swing_ + 0.5);
+    const auto step = static_cast<float>(slope / swing_);
+    for (std::size_t i = 0; i < stride.size(); ++i)
+        line[i] = stride[i] * scale + (first + step * static_cast<float>(static_cast<std::int32_t>(i)));
 }
 
 float LineRestorer::restoreNext(double sample) {

@@ -35,13 +35,19 @@ public:
     void setCoupling(const HighPass& coupling);
 
 private:
+    static constexpr std::size_t kStrideBlocks = 4;    // blocks of one trust
+    using Stride = std::array<double, kStrideBlocks>;  // smoothed means of its blocks
+
     void decide(std::span<const float> stride, std::vector<Transition>& transitions);
+    bool calm(const Stride& smooth) const;
+    void decideCalm(const Stride& smooth);
     void decideBlock(double smooth, std::vector<Transition>& transitions);
     void changeLevel(std::vector<Transition>& transitions);
     double smoothed(std::span<const float> block);
     void followLevels();
     void restore(std::span<const float> stride, float* line);
-    void restoreRun(std::span<const float> stride, double trusted, float* line);
+    void restoreNearEdge(std::span<const float> stride, float* line);
+    void restoreAtRest(std::span<const float> stride, double trusted, float* line);
     float restoreNext(double sample);
     void passEdges(double now);
     double trust(double sinceEdge) const;
@@ -67,6 +73,7 @@ private:
 
     // Decision: runs ahead on means.
     std::vector<float> held_;       // samples not yet let go, and some spent ones before them
+    std::uint64_t railTo_ = 0;      // absolute number of the first sample from which on none is known to be at the rail
     std::size_t decided_ = 0;       // of them, decided on
     std::array<double, 5> sums_{};  // of the last blocks
     std::size_t sumAt_ = 0;

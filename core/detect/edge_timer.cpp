@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/detect/straight_sums.h"
 #include "core/normal_equations.h"
+#include "core/straight_sums.h"
 
 namespace trueunit {
 

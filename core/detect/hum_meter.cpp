@@ -6,7 +6,7 @@
 #include <numbers>
 #include <utility>
 
-#include "core/detect/straight_sums.h"
+#include "core/straight_sums.h"
 
 namespace trueunit {
 

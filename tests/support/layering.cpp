@@ -18,13 +18,22 @@ std::optional<int> rankOf(std::string_view path) {
         int rank;
     };
     static constexpr std::array kPlaces = {
-        Place{"core/units.h", 0},           Place{"core/result.h", 0},
-        Place{"core/machine_card.h", 0},    Place{"core/options.h", 0},         Place{"core/normal_equations.h", 0},
-        Place{"core/acquire/", 1},          Place{"core/condition/", 2},
-        Place{"core/detect/", 3},           Place{"core/frame/", 4},
+        Place{"core/units.h", 0},
+        Place{"core/result.h", 0},
+        Place{"core/machine_card.h", 0},
+        Place{"core/options.h", 0},
+        Place{"core/normal_equations.h", 0},
+        Place{"core/straight_sums.h", 0},
+        Place{"core/acquire/", 1},
+        Place{"core/condition/", 2},
+        Place{"core/detect/", 3},
+        Place{"core/frame/", 4},
         Place{"core/options.cpp", 4},  // a name in the options is checked against the code tables
-        Place{"core/measure/", 5},          Place{"core/report/", 6},
-        Place{"core/pipeline", 7},          Place{"core/recording_run.", 8},
+        Place{"core/measure/", 5},
+        Place{"core/report/", 6},
+        Place{"core/pipeline", 7},
+        Place{"core/recording_ahead.", 8},
+        Place{"core/recording_run.", 8},
         Place{"core/simulate/", kSimulate},
     };
     for (const Place& p : kPlaces)
@@ -60,8 +69,7 @@ std::optional<std::string> faultInCore(std::string_view path, std::string_view i
 std::optional<std::string> faultInWidgets(std::string_view include) {
     if (isQt(include) || include == "qcustomplot.h" || isStandard(include)) return std::nullopt;
     if (include.starts_with("widgets/") || include.starts_with("core/report/")) return std::nullopt;
-    if (include == "core/units.h" || include == "core/options.h" ||
-        include == "core/machine_card.h")
+    if (include == "core/units.h" || include == "core/options.h" || include == "core/machine_card.h")
         return std::nullopt;
     return "widgets show reports and know nothing else";
 }
