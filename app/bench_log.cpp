@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/bench_log.h"
 
-#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <cmath>
@@ -14,6 +13,7 @@
 #include "app/session.h"
 #include "core/acquire/recent_input.h"
 #include "widgets/told.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -48,14 +48,14 @@ std::optional<QString> BenchLog::guardAndRecover() {
     draft_ = std::make_unique<Draft>(QFileInfo(path_).dir().filePath(QStringLiteral("drafts")));
     auto left = draft_->takeOver();
     if (!left) return std::nullopt;
-    const QDateTime taken = QDateTime::fromSecsSinceEpoch(left->kept.frame.takenSecondsUtc);
+    const qint64 taken = left->kept.frame.takenSecondsUtc;
     followed_ = left->kept.frame.snapshot;
     uid_ = left->uid;
     excerpt_ = left->kept.excerptFlac;
     kept_ = false;
     keeper_.restore(std::move(left->kept.frame));
     return tr("The frame frozen on %1 had not been kept when the program ended; Shift+Space brings it back.")
-        .arg(taken.toString(QStringLiteral("yyyy-MM-dd HH:mm")));
+        .arg(momentWords(taken));
 }
 
 void BenchLog::begin() {
@@ -94,7 +94,7 @@ Result<Store*> BenchLog::store() {
     if (store_ && !store_->readOnly()) return store_.get();
     std::optional<Mended> mended;
     auto opened = openOrMend(path_, mended);
-    if (mended) mended_ = mended->sentence();
+    if (mended) mended_ = told(mended->sentence().toStdString());
     if (!opened) return opened.error();
     store_ = std::move(*opened);
     return store_.get();

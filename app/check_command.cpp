@@ -58,7 +58,7 @@ int runCheck(const Command& command) {
     record.memory = checkInMemory([](double fraction) { tellProgress("in memory", fraction); }, {});
     endProgress();
     record.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
-    const std::string text = command.json ? checkJson(record).toStdString() : checkText(record, true);
+    const std::string text = command.json ? checkJson(record).toStdString() : checkText(record, true).toStdString();
     std::fwrite(text.data(), 1, text.size(), stdout);
     if (const Outcome kept = keepCheck(record); !kept) return refuse(kept.error());
     return record.passed() ? 0 : 1;

@@ -85,8 +85,7 @@ void CheckDialog::showEvent(QShowEvent* event) {
 
 void CheckDialog::showLast() {
     const auto last = lastCheck();
-    words_->setPlainText(last ? QString::fromStdString(checkText(*last, true))
-                              : tr("No self-check has been made yet."));
+    words_->setPlainText(last ? checkText(*last, true) : tr("No self-check has been made yet."));
 }
 
 void CheckDialog::fillDevices() {
@@ -183,8 +182,7 @@ void CheckDialog::keep(CheckRecord record) {
     record.version = kVersion;
     record.takenSecondsUtc = QDateTime::currentSecsSinceEpoch();
     const Outcome kept = keepCheck(record);
-    words_->setPlainText(QString::fromStdString(checkText(record, true)) +
-                         (kept ? QString() : QString::fromStdString("\n" + kept.error().text)));
+    words_->setPlainText(checkText(record, true) + (kept ? QString() : "\n" + told(kept.error().text)));
     emit checked();
 }
 

@@ -23,8 +23,8 @@ struct CheckRecord {
     bool passed() const;
 };
 
-std::string checkText(const CheckRecord& record, bool everyRow);  // for the terminal and the dialog
-QString checkLine(const CheckRecord& record);                     // one line, for a report
+QString checkText(const CheckRecord& record, bool everyRow);  // for the terminal and the dialog
+QString checkLine(const CheckRecord& record);                 // one line in English, kept with visits and frames
 
 // Kept one JSON file each in the person's data folder, named by its date. Any thread; reads and writes the disk.
 QString checkFolder();

@@ -10,9 +10,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QPainter>
+#include <QScreen>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStyle>
 #include <QTimer>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -20,7 +23,9 @@
 #include "app/logbook/statement.h"
 #include "app/machine_history.h"
 #include "app/visit_form.h"
+#include "core/finding_ids.h"
 #include "widgets/theme.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -28,6 +33,9 @@ namespace {
 
 constexpr int kSearchPauseMs = 150;
 constexpr int kId = Qt::UserRole;
+constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
+constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
+constexpr int kLeastList = 130;                      // of the machines; the visits take half as much again
 
 }  // namespace
 
@@ -47,6 +55,7 @@ LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
     setWindowTitle(tr("Logbook"));
     build();
     makeActions();
+    resize(QSize(kOpenWidth, kOpenHeight).boundedTo(screen()->availableSize()));
     auto store = Store::open(path_);
     if (failed(store)) return;
     store_ = std::move(*store);
@@ -62,21 +71,19 @@ QWidget* LogbookWindow::searchRow() {
     search_->setPlaceholderText(tr("Search machines, visits and notes (Ctrl+F)"));
     search_->setAccessibleName(tr("Search"));
     search_->setClearButtonEnabled(true);
-    since_->setPlaceholderText(tr("from yyyy-mm-dd"));
-    until_->setPlaceholderText(tr("until yyyy-mm-dd"));
+    since_->setPlaceholderText(tr("from %1").arg(QLocale().toString(QDate(2026, 1, 31), dayFormat())));
+    until_->setPlaceholderText(tr("until %1").arg(QLocale().toString(QDate(2026, 12, 31), dayFormat())));
     since_->setAccessibleName(tr("Since this day"));
     until_->setAccessibleName(tr("Until this day"));
     finding_->setAccessibleName(tr("Finding"));
     finding_->addItem(tr("any finding"));
-    for (const char* id : {"in-order",     "contact-offset", "end-offset",      "level-dropout",
-                           "level-stuck",  "level-late",     "wrong-speed",     "unsteady-speed",
-                           "cyclic-drive", "contact-bounce", "contact-scatter", "slow-rise",
-                           "trip-late",    "feed-slip",      "weak-signal",     "hum",
-                           "clipped",      "reversed",       "not-start-stop",  "no-signal"})
-        finding_->addItem(QLatin1String(id));
+    for (const std::string_view id : kFindingIds)
+        finding_->addItem(QLatin1String(id.data(), static_cast<int>(id.size())));
     line->addWidget(search_, 3);
     for (QWidget* w : {static_cast<QWidget*>(since_), static_cast<QWidget*>(until_), static_cast<QWidget*>(finding_)})
         line->addWidget(w, 1);
+    for (QLineEdit* field : {since_, until_})
+        field->setMinimumWidth(field->fontMetrics().horizontalAdvance(field->placeholderText()) + kFieldFrame);
     searchPause_->setSingleShot(true);
     for (QLineEdit* field : {search_, since_, until_})
         connect(field, &QLineEdit::textChanged, this, [this] { searchPause_->start(kSearchPauseMs); });
@@ -99,11 +106,14 @@ void LogbookWindow::build() {
     scroll->setAccessibleName(tr("Words of the visit"));
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setMinimumWidth(form_->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent));
     auto* page = new QSplitter(Qt::Vertical);
     page->addWidget(history_);
     page->addWidget(scroll);
     page->setStretchFactor(0, 2);
     page->setStretchFactor(1, 3);
+    machines_->setMinimumWidth(kLeastList);
+    visits_->setMinimumWidth(kLeastList * 3 / 2);
     auto* sides = new QSplitter;
     sides->addWidget(machines_);
     sides->addWidget(visits_);

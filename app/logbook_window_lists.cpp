@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QTreeWidget>
 #include <map>
 
@@ -21,8 +22,10 @@ namespace {
 constexpr int kMostFrames = 2000;  // of one machine; the search narrows further
 constexpr int kRowId = Qt::UserRole;
 
-QString day(qint64 secondsUtc) {
-    return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
+// As the country writes it, or as files have it.
+QDate dayIn(const QString& text) {
+    const QDate day = QLocale().toDate(text.trimmed(), dayFormat());
+    return day.isValid() ? day : QDate::fromString(text.trimmed(), Qt::ISODate);
 }
 
 QString percent(const std::optional<double>& v, bool sign) {
@@ -48,7 +51,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
 }  // namespace
 
 QString LogbookWindow::titleOf(const Visit& visit) {
-    QString title = day(visit.opened);
+    QString title = dayWords(visit.opened);
     if (visit.repaired) title += LogbookWindow::tr("  repaired");
     if (visit.result.trimmed().isEmpty()) title += LogbookWindow::tr("  open");
     return title;
@@ -58,8 +61,8 @@ FrameFilter LogbookWindow::filter() const {
     FrameFilter f;
     f.text = search_->text();
     if (finding_->currentIndex() > 0) f.finding = finding_->currentText();
-    const QDate since = QDate::fromString(since_->text().trimmed(), Qt::ISODate);
-    const QDate until = QDate::fromString(until_->text().trimmed(), Qt::ISODate);
+    const QDate since = dayIn(since_->text());
+    const QDate until = dayIn(until_->text());
     if (since.isValid()) f.fromUtc = since.startOfDay().toSecsSinceEpoch();
     if (until.isValid()) f.beforeUtc = until.addDays(1).startOfDay().toSecsSinceEpoch();
     f.limit = kMostFrames;
@@ -78,7 +81,7 @@ void LogbookWindow::fillMachines() {
             if (!m.machine.mark.isEmpty()) text += QStringLiteral(" \u00b7 ") + m.machine.mark;
             text += QStringLiteral("\n%1, %2%3")
                         .arg(counted(m.visits, tr("visit"), tr("visits")), counted(m.frames, tr("frame"), tr("frames")),
-                             m.lastTaken ? tr(", last ") + day(m.lastTaken) : QString());
+                             m.lastTaken ? tr(", last ") + dayWords(m.lastTaken) : QString());
             auto* item = new QListWidgetItem(text, machines_);
             item->setData(kRowId, m.machine.id);
             if (before == m.machine.id) machines_->setCurrentItem(item);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/loopback_check.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <chrono>
 #include <cmath>
@@ -167,7 +168,7 @@ void LoopbackCheck::Bench::takeDelay(const Snapshot& s) {
 
 void LoopbackCheck::Bench::take(const Snapshot& s) {
     const Reading& r = s.reading;
-    CheckRow row{"100 baud through the card", kBiases[bias], {0.0, -1.0}};
+    CheckRow row{QT_TRANSLATE_NOOP("CheckWords", "100 baud through the card"), kBiases[bias], {0.0, -1.0}};
     if (r.distortion.biasPercent) row.read = *r.distortion.biasPercent;
     found.rows.push_back(row);
     found.gaps += r.input.gaps + static_cast<long>(sender.missedSamples() > 0);

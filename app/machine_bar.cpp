@@ -9,6 +9,7 @@
 
 #include "app/captioned.h"
 #include "core/frame/code_table.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -86,8 +87,7 @@ void MachineBar::fillChoices() {
     for (const QString& name : names.split(QStringLiteral(", ")))
         if (const CodeTable* code = findCode(name.toStdString())) {
             code_->addItem(name.toUpper(), name);
-            code_->setItemData(code_->count() - 1, QString::fromUtf8(code->title.data(), qsizetype(code->title.size())),
-                               Qt::ToolTipRole);
+            code_->setItemData(code_->count() - 1, told(std::string(code->title)), Qt::ToolTipRole);
         }
     speed_->addItem(automatic());
     for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(spoken(s.baud));

@@ -3,13 +3,13 @@
 
 #include <qcustomplot.h>
 
-#include <QDateTime>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
 #include "widgets/plot_style.h"
 #include "widgets/theme.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -53,8 +53,7 @@ MachineHistory::MachineHistory(QWidget* parent) : QWidget(parent), plot_(new QCu
 void MachineHistory::ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled) {
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
     const std::size_t each = std::max<std::size_t>(1, (visits.size() + kMostLabels - 1) / kMostLabels);
-    for (std::size_t i = 0; i < visits.size(); i += each)
-        ticker->addTick(double(i), QDateTime::fromSecsSinceEpoch(visits[i].visit.opened).toString("yyyy-MM-dd"));
+    for (std::size_t i = 0; i < visits.size(); i += each) ticker->addTick(double(i), dayWords(visits[i].visit.opened));
     QCPAxis* axis = rect.axis(QCPAxis::atBottom);
     axis->setTicker(ticker);
     axis->setTickLabels(labelled);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/self_check.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -29,9 +30,23 @@ struct Wiring {
 
 const std::vector<Wiring>& wirings() {
     static const std::vector<Wiring> all = {
-        {"45.45 baud, ita2, straight, 60 dB", "ita2", 45.45, 1.42, 48000.0, {}, 60.0, false},
-        {"50 baud, ita2, coupled at 8 Hz, 40 dB", "ita2", 50.0, 1.5, 48000.0, {8.0}, 40.0, false},
-        {"50 baud, ita2, coupled at 1 and 20 Hz, 44.1 kHz, 40 dB",
+        {QT_TRANSLATE_NOOP("CheckWords", "45.45 baud, ita2, straight, 60 dB"),
+         "ita2",
+         45.45,
+         1.42,
+         48000.0,
+         {},
+         60.0,
+         false},
+        {QT_TRANSLATE_NOOP("CheckWords", "50 baud, ita2, coupled at 8 Hz, 40 dB"),
+         "ita2",
+         50.0,
+         1.5,
+         48000.0,
+         {8.0},
+         40.0,
+         false},
+        {QT_TRANSLATE_NOOP("CheckWords", "50 baud, ita2, coupled at 1 and 20 Hz, 44.1 kHz, 40 dB"),
          "ita2",
          50.0,
          1.5,
@@ -39,8 +54,22 @@ const std::vector<Wiring>& wirings() {
          {1.0, 20.0},
          40.0,
          false},
-        {"75 baud, ita2, coupled at 3 Hz, reversed, 25 dB", "ita2", 75.0, 1.5, 48000.0, {3.0}, 25.0, true},
-        {"110 baud, ita5, coupled at 8 Hz, 40 dB", "ita5", 110.0, 2.0, 48000.0, {8.0}, 40.0, false},
+        {QT_TRANSLATE_NOOP("CheckWords", "75 baud, ita2, coupled at 3 Hz, reversed, 25 dB"),
+         "ita2",
+         75.0,
+         1.5,
+         48000.0,
+         {3.0},
+         25.0,
+         true},
+        {QT_TRANSLATE_NOOP("CheckWords", "110 baud, ita5, coupled at 8 Hz, 40 dB"),
+         "ita5",
+         110.0,
+         2.0,
+         48000.0,
+         {8.0},
+         40.0,
+         false},
     };
     return all;
 }

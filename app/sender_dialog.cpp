@@ -189,9 +189,8 @@ void SenderDialog::stop(const QString& why) {
 
 void SenderDialog::watch() {
     if (sender_.state() == SourceState::lost) return stop(tr("The sound output has stopped taking the signal."));
-    QString words = tr("Sending for %1 s: %2.")
-                        .arg(sender_.sentSeconds(), 0, 'f', 0)
-                        .arg(QString::fromStdString(sender_.settings().words()));
+    QString words =
+        tr("Sending for %1 s: %2.").arg(sender_.sentSeconds(), 0, 'f', 0).arg(told(sender_.settings().words()));
     if (sender_.missedSamples() > 0)
         words =
             tr("The signal has had gaps, since the computer was too busy: it is no reference. Stop and send again.");

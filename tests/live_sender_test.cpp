@@ -115,7 +115,7 @@ TEST_F(LiveSender, TheSelfCheckFindsTheCardTransparentAndItsClockRight) {
     EXPECT_GT(*r.delayMs, 1.0);
     EXPECT_LT(*r.delayMs, 2500.0);
     EXPECT_EQ(r.rows.size(), 3U);
-    EXPECT_TRUE(summaryOf(r.rows).passed()) << checkText({0, "", {}, r}, true);
+    EXPECT_TRUE(summaryOf(r.rows).passed()) << checkText({0, "", {}, r}, true).toStdString();
 }
 
 TEST_F(LiveSender, ATextSentOnceEndsAndAServerThatDiesIsNoticed) {

@@ -67,7 +67,7 @@ void DisplacementMarks::drawEvidence(QCPPainter& painter) const {
     painter.setPen(theme::pen(theme::kBlue, 1.5));
     painter.setBrush(theme::kChosen);
     for (const InstantReading& i : snapshot_->reading.instants) {
-        if (!isEvidence(evidence_, i.k, i.to)) continue;
+        if (!restsOn(evidence_, i.k, i.to)) continue;
         const double half = kHalfSpread + 0.05;
         const QPointF top = place(i.k + sideOf(i.to) - half, i.maxPercent);
         const QPointF bottom = place(i.k + sideOf(i.to) + half, i.minPercent);

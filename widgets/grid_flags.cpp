@@ -62,7 +62,7 @@ void GridFlags::drawFlag(QCPPainter& painter, const InstantFlag& flag, bool with
     const double middle = bottom + kBaseline - 4.5;
     painter.setPen(theme::pen(color, 3.0));
     painter.drawLine(QPointF(boundary, bottom + 8), QPointF(x, bottom + 8));
-    if (isEvidence(content().evidence, flag.k, flag.to)) {
+    if (restsOn(content().evidence, flag.k, flag.to)) {
         painter.setPen(theme::pen(theme::kBlue, 1.5));
         painter.setBrush(theme::kChosen);
         painter.drawEllipse(QPointF(x, middle), kMarkerSize, kMarkerSize);

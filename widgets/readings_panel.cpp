@@ -197,6 +197,7 @@ void ReadingsPanel::refresh(const Snapshot& s) {
         said << rows_[static_cast<std::size_t>(i)]->said();
     }
     reason_->setText(firstReason);
+    reason_->setVisible(!firstReason.isEmpty());  // its room belongs to the findings otherwise
     describe(said.join(QStringLiteral("; ")));
 }
 

@@ -6,7 +6,7 @@
 
 namespace trueunit {
 
-// A sentence in small words, wrapped over two lines at most; keeps its room when empty, so that nothing jumps.
+// A sentence in small words, wrapped over two lines at most.
 class ReasonLine : public QWidget {
     Q_OBJECT
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/words.h"
 
+#include <QDateTime>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -117,9 +118,19 @@ QString counted(long count, const QString& one, const QString& many) {
     return QString::number(count) + u' ' + (count == 1 ? one : many);
 }
 
-bool isEvidence(const EvidencePlaces& places, int k, Condition to) {
-    return std::any_of(places.instants.begin(), places.instants.end(),
-                       [&](const EvidencePlace& p) { return p.to == to && (p.k == 0 || p.k == k); });
+QString dayFormat() {
+    QString format = QLocale().dateFormat(QLocale::ShortFormat);
+    if (!format.contains(QLatin1String("yyyy"))) format.replace(QLatin1String("yy"), QLatin1String("yyyy"));
+    return format;
+}
+
+QString dayWords(qint64 secondsUtc) {
+    return QLocale().toString(QDateTime::fromSecsSinceEpoch(secondsUtc).date(), dayFormat());
+}
+
+QString momentWords(qint64 secondsUtc) {
+    const QTime time = QDateTime::fromSecsSinceEpoch(secondsUtc).time();
+    return dayWords(secondsUtc) + QLatin1Char(' ') + time.toString(QStringLiteral("HH:mm"));
 }
 
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {

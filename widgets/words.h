@@ -25,14 +25,14 @@ QString toWords(Condition to);                                    // "to mark", 
 QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start
 QString shortPrint(const std::string& print);  // fits under one column of tape: "R", "sp", "ltr"
 QString whyNothing(const Snapshot& snapshot);  // the sentence that says why there is no reading
+QString dayFormat();                           // "dd.MM.yyyy": the country's, the year in full; files have yyyy-MM-dd
+QString dayWords(qint64 secondsUtc);           // "28.11.2026", of this time zone
+QString momentWords(qint64 secondsUtc);        // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 
 // Out of limits: beyond the start-stop limit; and once a distortion is out, all that lies beyond the limit of bias (to
 // mark) or end (to space), which the plot tints. So nothing is marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
-
-// Whether the finding these places belong to rests on that instant.
-bool isEvidence(const EvidencePlaces& places, int k, Condition to);
 
 // Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
 // the uncertainty has left the range of the old one by a third.

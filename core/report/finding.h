@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,12 @@ struct EvidencePlaces {
     bool empty() const { return instants.empty() && level == 0 && !characters; }
     friend bool operator==(const EvidencePlaces&, const EvidencePlaces&) = default;
 };
+
+// Whether the finding these places belong to rests on that instant.
+inline bool restsOn(const EvidencePlaces& places, int k, Condition to) {
+    return std::any_of(places.instants.begin(), places.instants.end(),
+                       [&](const EvidencePlace& p) { return p.to == to && (p.k == 0 || p.k == k); });
+}
 
 // What the signal says about the machine (or the wiring, or the card). Texts are whole sentences for the bench.
 struct Finding {

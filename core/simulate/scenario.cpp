@@ -81,7 +81,7 @@ Result<Scenario> readScenario(const std::string& path) {
     if (file.bad() || (file.fail() && !file.eof())) return Error{"Cannot read the scenario \"" + path + "\"."};
     json.resize(static_cast<std::size_t>(file.gcount()));
     Result<Scenario> result = parseScenario(json);
-    if (!result) return Error{path + ": " + result.error().text};
+    if (!result) return Error{"\"" + path + "\": " + result.error().text};
     return result;
 }
 

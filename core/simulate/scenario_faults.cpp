@@ -1,20 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <array>
-#include <string_view>
 
+#include "core/finding_ids.h"
 #include "core/simulate/scenario_json.h"
 
 namespace trueunit {
 
 namespace {
-
-constexpr std::array<std::string_view, 20> kFindingIds = {
-    "in-order",     "contact-offset", "end-offset",      "level-dropout",
-    "level-stuck",  "level-late",     "wrong-speed",     "unsteady-speed",
-    "cyclic-drive", "contact-bounce", "contact-scatter", "slow-rise",
-    "trip-late",    "feed-slip",      "weak-signal",     "hum",
-    "clipped",      "reversed",       "not-start-stop",  "no-signal"};
 
 void readInstantShift(ScenarioFields& f, std::vector<Scenario::InstantShift>& shifts) {
     using Direction = std::optional<Condition>;

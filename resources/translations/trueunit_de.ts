@@ -2,6 +2,165 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>CheckWords</name>
+    <message>
+        <source>  %1 set %2   no reading
+</source>
+        <translation>  %1 gesetzt %2   kein Messwert
+</translation>
+    </message>
+    <message>
+        <source>  %1 set %2   read %3 +- %4   off %5  %6
+</source>
+        <translation>  %1 gesetzt %2   gelesen %3 +- %4   daneben %5  %6
+</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>TOO FAR</source>
+        <translation>ZU WEIT</translation>
+    </message>
+    <message>
+        <source>residual bias %1 +- %2 % (95 %), worst %3 %; %4 of %5 good
+</source>
+        <translation>restliche einseitige Verzerrung %1 +- %2 % (95 %), größte %3 %; %4 von %5 gut
+</translation>
+    </message>
+    <message>
+        <source>  clock         not measured</source>
+        <translation>  Takt          nicht gemessen</translation>
+    </message>
+    <message>
+        <source>  clock         slow by %1 +- %2 parts in a million
+</source>
+        <translation>  Takt          zu langsam um %1 +- %2 Millionstel
+</translation>
+    </message>
+    <message>
+        <source>  clock         fast by %1 +- %2 parts in a million
+</source>
+        <translation>  Takt          zu schnell um %1 +- %2 Millionstel
+</translation>
+    </message>
+    <message>
+        <source>card: %1 from %2, %3 Hz
+</source>
+        <translation>Karte: %1 von %2, %3 Hz
+</translation>
+    </message>
+    <message>
+        <source>  coupling      none found
+</source>
+        <translation>  Kopplung      keine gefunden
+</translation>
+    </message>
+    <message>
+        <source>  coupling      high-pass at %1
+</source>
+        <translation>  Kopplung      Hochpass bei %1
+</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>  noise         %1 dB below half the swing
+</source>
+        <translation>  Rauschen      %1 dB unter dem halben Hub
+</translation>
+    </message>
+    <message>
+        <source>  edges         %1 ms, of 0.30 ms sent
+</source>
+        <translation>  Flanken       %1 ms, gesendet 0,30 ms
+</translation>
+    </message>
+    <message>
+        <source>  delay         about %1 ms from output to input
+</source>
+        <translation>  Verzögerung   etwa %1 ms vom Ausgang zum Eingang
+</translation>
+    </message>
+    <message>
+        <source>  gaps          %1
+</source>
+        <translation>  Lücken        %1
+</translation>
+    </message>
+    <message>
+        <source>self-check of %1, version %2: PASSED
+</source>
+        <translation>Selbstprüfung vom %1, Version %2: BESTANDEN
+</translation>
+    </message>
+    <message>
+        <source>self-check of %1, version %2: NOT PASSED
+</source>
+        <translation>Selbstprüfung vom %1, Version %2: NICHT BESTANDEN
+</translation>
+    </message>
+    <message>
+        <source>
+in memory: known signals, bias in percent of a unit
+</source>
+        <translation>
+im Speicher: bekannte Signale, einseitige Verzerrung in Prozent der Schrittlänge
+</translation>
+    </message>
+    <message>
+        <source>
+through the loop-back cable
+</source>
+        <translation>
+über das Prüfkabel
+</translation>
+    </message>
+    <message>
+        <source>
+Every known bias was read within 0.1 % and its uncertainty.
+</source>
+        <translation>
+Jede bekannte einseitige Verzerrung wurde auf 0,1 % und ihre Unsicherheit genau gelesen.
+</translation>
+    </message>
+    <message>
+        <source>
+See above; do not trust readings until it passes.
+</source>
+        <translation>
+Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
+</translation>
+    </message>
+    <message>
+        <source>100 baud through the card</source>
+        <translation>100 Baud über die Karte</translation>
+    </message>
+    <message>
+        <source>45.45 baud, ita2, straight, 60 dB</source>
+        <translation>45,45 Baud, ita2, unmittelbar, 60 dB</translation>
+    </message>
+    <message>
+        <source>50 baud, ita2, coupled at 8 Hz, 40 dB</source>
+        <translation>50 Baud, ita2, gekoppelt bei 8 Hz, 40 dB</translation>
+    </message>
+    <message>
+        <source>50 baud, ita2, coupled at 1 and 20 Hz, 44.1 kHz, 40 dB</source>
+        <translation>50 Baud, ita2, gekoppelt bei 1 und 20 Hz, 44,1 kHz, 40 dB</translation>
+    </message>
+    <message>
+        <source>75 baud, ita2, coupled at 3 Hz, reversed, 25 dB</source>
+        <translation>75 Baud, ita2, gekoppelt bei 3 Hz, umgepolt, 25 dB</translation>
+    </message>
+    <message>
+        <source>110 baud, ita5, coupled at 8 Hz, 40 dB</source>
+        <translation>110 Baud, ita5, gekoppelt bei 8 Hz, 40 dB</translation>
+    </message>
+</context>
+<context>
     <name>Core</name>
     <message>
         <source>Waiting for the first samples.</source>
@@ -1302,6 +1461,578 @@
     <message>
         <source>in limits since; the reading follows in %1 characters</source>
         <translation>seitdem in den Grenzen; der Messwert folgt in %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a sample rate of %2 Hz; the instrument reads 8 to 768 kHz.</source>
+        <translation>„%1“ hat eine Abtastrate von %2 Hz; das Gerät liest 8 bis 768 kHz.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has %2 channels; at most 64 can be read.</source>
+        <translation>„%1“ hat %2 Kanäle; höchstens 64 lassen sich lesen.</translation>
+    </message>
+    <message>
+        <source>the name must end in .wav or .flac.</source>
+        <translation>der Name muss auf .wav oder .flac enden.</translation>
+    </message>
+    <message>
+        <source>The tone lies %1 parts in a million beside %2 Hz: no sound card is that far off, so the source must be.</source>
+        <translation>Der Ton liegt %1 Millionstel neben %2 Hz: So weit daneben ist keine Soundkarte, also ist es die Quelle.</translation>
+    </message>
+    <message>
+        <source>The tone is not steady enough: its phase strays by up to %1 radians, which leaves the clock unsure by %2 parts in a million.</source>
+        <translation>Der Ton ist nicht stetig genug: Seine Phase weicht um bis zu %1 rad ab, und der Takt bleibt um %2 Millionstel unsicher.</translation>
+    </message>
+    <message>
+        <source>There is no code named &quot;%1&quot;; known are: %2.</source>
+        <translation>Es gibt keinen Code namens „%1“; bekannt sind: %2.</translation>
+    </message>
+    <message>
+        <source>There is no code &quot;%1&quot;; there are %2.</source>
+        <translation>Es gibt keinen Code „%1“; es gibt %2.</translation>
+    </message>
+    <message>
+        <source>At most two tones can be given.</source>
+        <translation>Höchstens zwei Töne lassen sich angeben.</translation>
+    </message>
+    <message>
+        <source>A tone must lie between %1 and %2 Hz.</source>
+        <translation>Ein Ton muss zwischen %1 und %2 Hz liegen.</translation>
+    </message>
+    <message>
+        <source>The two tones must lie at least %1 Hz apart.</source>
+        <translation>Die beiden Töne müssen mindestens %1 Hz auseinander liegen.</translation>
+    </message>
+    <message>
+        <source>The window must be a number of characters, or all.</source>
+        <translation>Das Fenster muss eine Zahl von Zeichen sein, oder alle.</translation>
+    </message>
+    <message>
+        <source>The slice level must lie between %1 and %2 percent.</source>
+        <translation>Die Entscheidungsschwelle muss zwischen %1 und %2 Prozent liegen.</translation>
+    </message>
+    <message>
+        <source>The time to send must lie between %1 and %2 seconds.</source>
+        <translation>Die Sendezeit muss zwischen %1 und %2 Sekunden liegen.</translation>
+    </message>
+    <message>
+        <source>%1 baud, bias %2 %, end %3 %, scatter %4 %, speed error %5 %, as an interrupted tone</source>
+        <translation>%1 Baud, einseitige Verzerrung %2 %, Endverzerrung %3 %, Streuung %4 %, Geschwindigkeitsfehler %5 %, als unterbrochener Ton</translation>
+    </message>
+    <message>
+        <source>%1 baud, bias %2 %, end %3 %, scatter %4 %, speed error %5 %, as it is keyed</source>
+        <translation>%1 Baud, einseitige Verzerrung %2 %, Endverzerrung %3 %, Streuung %4 %, Geschwindigkeitsfehler %5 %, wie getastet</translation>
+    </message>
+    <message>
+        <source>This is no frame that Trueunit has written, or only a part of one.</source>
+        <translation>Das ist kein Bild, das Trueunit geschrieben hat, oder nur ein Teil davon.</translation>
+    </message>
+    <message>
+        <source>The frame is incomplete: its picture is missing.</source>
+        <translation>Das Bild ist unvollständig: Seine Zeichnung fehlt.</translation>
+    </message>
+    <message>
+        <source>A set of limits wants &quot;%1&quot; with some words.</source>
+        <translation>Ein Satz von Grenzen braucht „%1“ mit einigen Worten.</translation>
+    </message>
+    <message>
+        <source>The origin of a set of limits is published, practice or own, not &quot;%1&quot;.</source>
+        <translation>Die Herkunft („origin“) eines Satzes von Grenzen ist published, practice oder own, nicht „%1“.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; of a set of limits is no number.</source>
+        <translation>„%1“ eines Satzes von Grenzen ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>The name of a set of limits is up to 40 small letters, digits and hyphens.</source>
+        <translation>Der Name eines Satzes von Grenzen besteht aus bis zu 40 Kleinbuchstaben, Ziffern und Bindestrichen.</translation>
+    </message>
+    <message>
+        <source>A limit must lie between %1 and %2 %.</source>
+        <translation>Eine Grenze muss zwischen %1 und %2 % liegen.</translation>
+    </message>
+    <message>
+        <source>This is no set of limits: not a JSON object.</source>
+        <translation>Das ist kein Satz von Grenzen: kein JSON-Objekt.</translation>
+    </message>
+    <message>
+        <source>A machine card wants &quot;%1&quot; with some words.</source>
+        <translation>Eine Maschinenkarte braucht „%1“ mit einigen Worten.</translation>
+    </message>
+    <message>
+        <source>A machine card wants &quot;%1&quot; with a number.</source>
+        <translation>Eine Maschinenkarte braucht „%1“ mit einer Zahl.</translation>
+    </message>
+    <message>
+        <source>A machine card wants &quot;%1&quot; with a whole number.</source>
+        <translation>Eine Maschinenkarte braucht „%1“ mit einer ganzen Zahl.</translation>
+    </message>
+    <message>
+        <source>A machine card wants &quot;%1&quot; with its values.</source>
+        <translation>Eine Maschinenkarte braucht „%1“ mit den zugehörigen Werten.</translation>
+    </message>
+    <message>
+        <source>The name of a machine card is up to 40 small letters, digits and hyphens.</source>
+        <translation>Der Name einer Maschinenkarte besteht aus bis zu 40 Kleinbuchstaben, Ziffern und Bindestrichen.</translation>
+    </message>
+    <message>
+        <source>The code of a machine card must be one of %1.</source>
+        <translation>Der Code einer Maschinenkarte muss einer von diesen sein: %1.</translation>
+    </message>
+    <message>
+        <source>The speed of a machine card lies between %1 and %2 baud.</source>
+        <translation>Die Schrittgeschwindigkeit einer Maschinenkarte liegt zwischen %1 und %2 Baud.</translation>
+    </message>
+    <message>
+        <source>The stop of a machine card lies between %1 and %2 units.</source>
+        <translation>Der Sperrschritt einer Maschinenkarte liegt zwischen %1 und %2 Schrittlängen.</translation>
+    </message>
+    <message>
+        <source>The mains of a machine card lies between %1 and %2 Hz.</source>
+        <translation>Das Netz einer Maschinenkarte liegt zwischen %1 und %2 Hz.</translation>
+    </message>
+    <message>
+        <source>The motor of a machine card makes between %1 and %2 turns a minute.</source>
+        <translation>Der Motor einer Maschinenkarte macht zwischen %1 und %2 Umdrehungen je Minute.</translation>
+    </message>
+    <message>
+        <source>The gears of a machine card have between %1 and %2 teeth.</source>
+        <translation>Die Zahnräder einer Maschinenkarte haben zwischen %1 und %2 Zähne.</translation>
+    </message>
+    <message>
+        <source>The transmitting shaft of a machine card turns between %1 and %2 times in each character.</source>
+        <translation>Die Sendewelle einer Maschinenkarte dreht sich zwischen %1 und %2 Mal in jedem Zeichen.</translation>
+    </message>
+    <message>
+        <source>This is no machine card: not a JSON object.</source>
+        <translation>Das ist keine Maschinenkarte: kein JSON-Objekt.</translation>
+    </message>
+    <message>
+        <source>The motor of a machine card is synchronous or governed, not &quot;%1&quot;.</source>
+        <translation>Der Motor einer Maschinenkarte ist synchronous oder governed, nicht „%1“.</translation>
+    </message>
+    <message>
+        <source>&quot;machine.code&quot; must be one of %1.</source>
+        <translation>„machine.code“ muss eines von diesen sein: %1.</translation>
+    </message>
+    <message>
+        <source>&quot;text.send&quot; holds nothing that the code %1 can send.</source>
+        <translation>„text.send“ enthält nichts, was der Code %1 senden kann.</translation>
+    </message>
+    <message>
+        <source>&quot;faults.instants&quot; names k = %1; this code ends at %2.</source>
+        <translation>„faults.instants“ nennt k = %1; dieser Code endet bei %2.</translation>
+    </message>
+    <message>
+        <source>&quot;faults&quot; names level %1; this code has %2.</source>
+        <translation>„faults“ nennt Schritt %1; dieser Code hat %2.</translation>
+    </message>
+    <message>
+        <source>&quot;faults.bounce.ms&quot; must be at most half a unit.</source>
+        <translation>„faults.bounce.ms“ darf höchstens eine halbe Schrittlänge sein.</translation>
+    </message>
+    <message>
+        <source>The scenario holds a number that is too large.</source>
+        <translation>Das Szenario enthält eine zu große Zahl.</translation>
+    </message>
+    <message>
+        <source>The scenario must be an object in braces.</source>
+        <translation>Das Szenario muss ein Objekt in geschweiften Klammern sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be an object in braces.</source>
+        <translation>„%1“ muss ein Objekt in geschweiften Klammern sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be an object of at most %2 keys.</source>
+        <translation>„%1“ muss ein Objekt mit höchstens %2 Schlüsseln sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a list of at most %2 entries.</source>
+        <translation>„%1“ muss eine Liste mit höchstens %2 Einträgen sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a list of texts in quotes.</source>
+        <translation>„%1“ muss eine Liste von Texten in Anführungszeichen sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a number.</source>
+        <translation>„%1“ muss eine Zahl sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a whole number, not %2.</source>
+        <translation>„%1“ muss eine ganze Zahl sein, nicht %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must lie between %2 and %3, not at %4.</source>
+        <translation>„%1“ muss zwischen %2 und %3 liegen, nicht bei %4.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a text in quotes.</source>
+        <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a text of at most %2 bytes.</source>
+        <translation>„%1“ muss ein Text von höchstens %2 Bytes sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be true or false.</source>
+        <translation>„%1“ muss true oder false sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be one of %2.</source>
+        <translation>„%1“ muss eines von diesen sein: %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing.</source>
+        <translation>„%1“ fehlt.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a known key here.</source>
+        <translation>„%1“ ist hier kein bekannter Schlüssel.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; or &quot;turns_per_character&quot; must be given, one of the two.</source>
+        <translation>„%1“ oder „turns_per_character“ muss angegeben sein, eines von beiden.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; or &quot;every_characters&quot; must be given, one of the two.</source>
+        <translation>„%1“ oder „every_characters“ muss angegeben sein, eines von beiden.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; or &quot;text.random&quot; must be given, one of the two.</source>
+        <translation>„%1“ oder „text.random“ muss angegeben sein, eines von beiden.</translation>
+    </message>
+    <message>
+        <source>The check has not been made.</source>
+        <translation>Die Prüfung ist nicht gemacht worden.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be later than that of the gap before.</source>
+        <translation>„%1“ muss später liegen als das der Lücke davor.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must not be earlier than that of the move before.</source>
+        <translation>„%1“ darf nicht früher liegen als das der Bewegung davor.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names &quot;%2&quot;, which is no finding.</source>
+        <translation>„%1“ nennt „%2“, was kein Befund ist.</translation>
+    </message>
+    <message>
+        <source>The built-in demonstration is missing from this build.</source>
+        <translation>Die eingebaute Vorführung fehlt in diesem Programm.</translation>
+    </message>
+    <message>
+        <source>%1; what was heard is still at hand, choose another place or free some space.</source>
+        <translation>%1; das Gehörte ist noch da, einen anderen Ort wählen oder Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could not be written in full</source>
+        <translation>„%1“ ließ sich nicht ganz schreiben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could not be written: %2</source>
+        <translation>„%1“ ließ sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could not be written</source>
+        <translation>„%1“ ließ sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>There is nothing to keep yet; choose an input first.</source>
+        <translation>Es gibt noch nichts zu behalten; zuerst einen Eingang wählen.</translation>
+    </message>
+    <message>
+        <source>There are no limits named &quot;%1&quot;; there are %2.</source>
+        <translation>Es gibt keine Grenzen namens „%1“; es gibt %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is built in; give your own limits another name.</source>
+        <translation>„%1“ ist eingebaut; den eigenen Grenzen einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>The limits &quot;%1&quot; could not be removed from the folder of your own.</source>
+        <translation>Die Grenzen „%1“ ließen sich nicht aus dem eigenen Ordner entfernen.</translation>
+    </message>
+    <message>
+        <source>The frozen frame cannot be saved against a crash (%1); keep it soon.</source>
+        <translation>Das festgehaltene Bild lässt sich nicht gegen einen Absturz sichern (%1); bald behalten.</translation>
+    </message>
+    <message>
+        <source>The sound of the frame cannot be packed: the folder for temporary files is full or missing.</source>
+        <translation>Der Ton des Bildes lässt sich nicht packen: Der Ordner für vorläufige Dateien ist voll oder fehlt.</translation>
+    </message>
+    <message>
+        <source>No sound was kept with this frame, so it cannot be measured again.</source>
+        <translation>Zu diesem Bild wurde kein Ton behalten, es lässt sich daher nicht neu messen.</translation>
+    </message>
+    <message>
+        <source>The sound kept with this frame cannot be read; its readings stand as they were.</source>
+        <translation>Der Ton zu diesem Bild lässt sich nicht lesen; seine Messwerte stehen, wie sie waren.</translation>
+    </message>
+    <message>
+        <source>There is no frame %1 in the logbook.</source>
+        <translation>Im Logbuch gibt es kein Bild %1.</translation>
+    </message>
+    <message>
+        <source>There is no visit %1 in the logbook.</source>
+        <translation>Im Logbuch gibt es keinen Besuch %1.</translation>
+    </message>
+    <message>
+        <source>The frame is no longer in the logbook.</source>
+        <translation>Das Bild ist nicht mehr im Logbuch.</translation>
+    </message>
+    <message>
+        <source>The damaged logbook &quot;%1&quot; could not be set aside; get leave to write to its folder.</source>
+        <translation>Das beschädigte Logbuch „%1“ ließ sich nicht beiseitelegen; Schreibrecht für seinen Ordner besorgen.</translation>
+    </message>
+    <message>
+        <source>The logbook was damaged: it was set aside as &quot;%1&quot;, and %2 machines, %3 visits and %4 frames of it were saved into a new one; %5 frames could not be read.</source>
+        <translation>Das Logbuch war beschädigt: Es liegt als „%1“ beiseite, und %2 Maschinen, %3 Besuche und %4 Bilder daraus sind in ein neues gerettet; %5 Bilder ließen sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>The logbook was damaged: it was set aside as &quot;%1&quot;, and %2 machines, %3 visits and %4 frames of it were saved into a new one.</source>
+        <translation>Das Logbuch war beschädigt: Es liegt als „%1“ beiseite, und %2 Maschinen, %3 Besuche und %4 Bilder daraus sind in ein neues gerettet.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; is in order; there is nothing to mend.</source>
+        <translation>Das Logbuch „%1“ ist in Ordnung; es gibt nichts zu richten.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; is being written by another program; try again in a moment.</source>
+        <translation>Das Logbuch „%1“ wird gerade von einem anderen Programm geschrieben; gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The disk of the logbook &quot;%1&quot; is full and nothing was changed; free some space and try again.</source>
+        <translation>Der Datenträger des Logbuchs „%1“ ist voll, nichts wurde geändert; Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; may only be read here; choose another file or get leave to write to its folder.</source>
+        <translation>Das Logbuch „%1“ darf hier nur gelesen werden; eine andere Datei wählen oder Schreibrecht für seinen Ordner besorgen.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; is damaged; &quot;trueunit log mend&quot; sets it aside and saves what can be read.</source>
+        <translation>Das Logbuch „%1“ ist beschädigt; „trueunit log mend“ legt es beiseite und rettet, was sich lesen lässt.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; was written by a later version of Trueunit; use that one, or another file.</source>
+        <translation>Das Logbuch „%1“ hat eine spätere Version von Trueunit geschrieben; diese benutzen, oder eine andere Datei.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no logbook of Trueunit; choose another file.</source>
+        <translation>„%1“ ist kein Logbuch von Trueunit; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; cannot be opened or made; choose another file or look at its folder.</source>
+        <translation>Das Logbuch „%1“ lässt sich weder öffnen noch anlegen; eine andere Datei wählen oder nach seinem Ordner sehen.</translation>
+    </message>
+    <message>
+        <source>The logbook &quot;%1&quot; failed (%2); nothing was changed, look at its disk and try again.</source>
+        <translation>Das Logbuch „%1“ versagt (%2); nichts wurde geändert, nach seinem Datenträger sehen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The archive was written by a later version of Trueunit; import it with that one.</source>
+        <translation>Das Archiv hat eine spätere Version von Trueunit geschrieben; mit dieser einlesen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole archive of a visit; nothing was taken from it.</source>
+        <translation>„%1“ ist kein vollständiges Archiv eines Besuchs; nichts wurde daraus übernommen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no archive of a visit, or it is damaged; nothing was taken from it.</source>
+        <translation>„%1“ ist kein Archiv eines Besuchs oder beschädigt; nichts wurde daraus übernommen.</translation>
+    </message>
+    <message>
+        <source>The archive is incomplete: it does not say which machine it is about.</source>
+        <translation>Das Archiv ist unvollständig: Es sagt nicht, um welche Maschine es geht.</translation>
+    </message>
+    <message>
+        <source>The archive is incomplete: it does not say which visit it is about.</source>
+        <translation>Das Archiv ist unvollständig: Es sagt nicht, um welchen Besuch es geht.</translation>
+    </message>
+    <message>
+        <source>There is no file &quot;%1&quot;.</source>
+        <translation>Es gibt keine Datei „%1“.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could not be written (%2); choose another folder or free some space.</source>
+        <translation>„%1“ ließ sich nicht schreiben (%2); einen anderen Ordner wählen oder Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>The reference tone did not end, so that nothing could be sent: take it off the input.</source>
+        <translation>Der Bezugston hörte nicht auf, sodass nichts gesendet werden konnte: ihn vom Eingang nehmen.</translation>
+    </message>
+    <message>
+        <source>Nothing comes back from the output: is the cable in, and are both levels up?</source>
+        <translation>Vom Ausgang kommt nichts zurück: Steckt das Kabel, und sind beide Pegel aufgedreht?</translation>
+    </message>
+    <message>
+        <source>What comes back could not be read: check the cable, the levels and the devices chosen.</source>
+        <translation>Was zurückkommt, ließ sich nicht lesen: Kabel, Pegel und gewählte Geräte prüfen.</translation>
+    </message>
+    <message>
+        <source>The sound input has stopped sending.</source>
+        <translation>Der Toneingang sendet nicht mehr.</translation>
+    </message>
+    <message>
+        <source>The sound output has stopped taking the signal.</source>
+        <translation>Der Tonausgang nimmt das Signal nicht mehr an.</translation>
+    </message>
+    <message>
+        <source>cannot be opened.</source>
+        <translation>lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>is too large for a machine card.</source>
+        <translation>ist zu groß für eine Maschinenkarte.</translation>
+    </message>
+    <message>
+        <source>There is no machine card named &quot;%1&quot;; there are %2.</source>
+        <translation>Es gibt keine Maschinenkarte namens „%1“; es gibt %2.</translation>
+    </message>
+    <message>
+        <source>The sound system does not answer; restart the program to try again.</source>
+        <translation>Das Tonsystem antwortet nicht; das Programm neu starten, um es wieder zu versuchen.</translation>
+    </message>
+    <message>
+        <source>The sound system does not answer.</source>
+        <translation>Das Tonsystem antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The sound system cannot be used: %1.</source>
+        <translation>Das Tonsystem lässt sich nicht benutzen: %1.</translation>
+    </message>
+    <message>
+        <source>The inputs cannot be listed afresh while one of them is in use.</source>
+        <translation>Die Eingänge lassen sich nicht neu auflisten, solange einer von ihnen in Gebrauch ist.</translation>
+    </message>
+    <message>
+        <source>The sound input &quot;%1&quot; is not there any more.</source>
+        <translation>Der Toneingang „%1“ ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>The sound output &quot;%1&quot; is not there any more.</source>
+        <translation>Der Tonausgang „%1“ ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>There is no sound output &quot;%1&quot;; trueunit inputs lists them.</source>
+        <translation>Es gibt keinen Tonausgang „%1“; trueunit inputs listet sie auf.</translation>
+    </message>
+    <message>
+        <source>There is no sound output.</source>
+        <translation>Es gibt keinen Tonausgang.</translation>
+    </message>
+    <message>
+        <source>The sound input &quot;%1&quot; does not answer.</source>
+        <translation>Der Toneingang „%1“ antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The sound output &quot;%1&quot; does not answer.</source>
+        <translation>Der Tonausgang „%1“ antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The sound input &quot;%1&quot; cannot be opened: %2.</source>
+        <translation>Der Toneingang „%1“ lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>The sound output &quot;%1&quot; cannot be opened: %2.</source>
+        <translation>Der Tonausgang „%1“ lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>There is no sound output to play the tone on.</source>
+        <translation>Es gibt keinen Tonausgang, auf dem der Ton zu spielen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 marks of level %3 missed</source>
+        <translation>%1 von %2 Zeichenschritten des Schritts %3 verloren</translation>
+    </message>
+    <message>
+        <source>%1 of %2 spaces of level %3 filled</source>
+        <translation>%1 von %2 Trennschritten des Schritts %3 gefüllt</translation>
+    </message>
+    <message>
+        <source>%1 character is wrong</source>
+        <translation>%1 Zeichen ist falsch</translation>
+    </message>
+    <message>
+        <source>%1 characters are wrong</source>
+        <translation>%1 Zeichen sind falsch</translation>
+    </message>
+    <message>
+        <source>%1 slip of the feed</source>
+        <translation>%1 Schlupf des Vorschubs</translation>
+    </message>
+    <message>
+        <source>%1 slips of the feed</source>
+        <translation>%1 Mal Schlupf des Vorschubs</translation>
+    </message>
+    <message>
+        <source>%1 character without its stop</source>
+        <translation>%1 Zeichen ohne seinen Sperrschritt</translation>
+    </message>
+    <message>
+        <source>%1 characters without their stop</source>
+        <translation>%1 Zeichen ohne ihren Sperrschritt</translation>
+    </message>
+    <message>
+        <source>ITA2, international figures</source>
+        <translation>ITA2, internationale Ziffernreihe</translation>
+    </message>
+    <message>
+        <source>ITA2, US figures</source>
+        <translation>ITA2, US-Ziffernreihe</translation>
+    </message>
+    <message>
+        <source>ITA2, international, unshift on space</source>
+        <translation>ITA2, international, Zwischenraum schaltet auf Buchstaben</translation>
+    </message>
+    <message>
+        <source>ITA2, US figures, unshift on space</source>
+        <translation>ITA2, US-Ziffernreihe, Zwischenraum schaltet auf Buchstaben</translation>
+    </message>
+    <message>
+        <source>eight levels, IA5 with even parity</source>
+        <translation>acht Schritte, IA5 mit gerader Parität</translation>
+    </message>
+    <message>
+        <source>%1, in memory %2, through %3 residual bias %4, clock %5 parts in a million</source>
+        <translation>%1, im Speicher %2, über %3 restliche einseitige Verzerrung %4, Takt %5 Millionstel</translation>
+    </message>
+    <message>
+        <source>%1, in memory %2, through %3 residual bias %4</source>
+        <translation>%1, im Speicher %2, über %3 restliche einseitige Verzerrung %4</translation>
+    </message>
+    <message>
+        <source>%1, in memory %2</source>
+        <translation>%1, im Speicher %2</translation>
+    </message>
+    <message>
+        <source>%1, through %2 residual bias %3, clock %4 parts in a million</source>
+        <translation>%1, über %2 restliche einseitige Verzerrung %3, Takt %4 Millionstel</translation>
+    </message>
+    <message>
+        <source>%1, through %2 residual bias %3</source>
+        <translation>%1, über %2 restliche einseitige Verzerrung %3</translation>
+    </message>
+    <message>
+        <source>residual bias %1 ± %2 %, passed</source>
+        <translation>restliche einseitige Verzerrung %1 ± %2 %, bestanden</translation>
+    </message>
+    <message>
+        <source>residual bias %1 ± %2 %, NOT PASSED</source>
+        <translation>restliche einseitige Verzerrung %1 ± %2 %, NICHT BESTANDEN</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 %, passed</source>
+        <translation>%1 ± %2 %, bestanden</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 %, NOT PASSED</source>
+        <translation>%1 ± %2 %, NICHT BESTANDEN</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: %2</source>
+        <translation>„%1“: %2</translation>
     </message>
 </context>
 <context>
@@ -3433,12 +4164,12 @@
         <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 listet die Tasten.</translation>
     </message>
     <message>
-        <source>from yyyy-mm-dd</source>
-        <translation>von jjjj-mm-tt</translation>
+        <source>from %1</source>
+        <translation>von %1</translation>
     </message>
     <message>
-        <source>until yyyy-mm-dd</source>
-        <translation>bis jjjj-mm-tt</translation>
+        <source>until %1</source>
+        <translation>bis %1</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include <QFile>
 #include <QListWidget>
 #include <QPlainTextEdit>
+#include <QScrollArea>
 #include <QTableWidget>
 #include <QTest>
 #include <QTreeWidget>
@@ -84,6 +85,11 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
     window.resize(1440, 900);
     QTest::qWait(50);
     picture(window, "logbook-1440x900");
+    window.resize(window.minimumSizeHint());
+    QTest::qWait(50);
+    picture(window, "logbook-smallest");
+    for (const QScrollArea* area : window.findChildren<QScrollArea*>())
+        if (area->isVisible() && area->widget()) EXPECT_LE(area->widget()->width(), area->viewport()->width());
 
     auto* complaint = window.findChild<QPlainTextEdit*>();
     ASSERT_TRUE(complaint);

@@ -20,6 +20,7 @@ std::optional<int> rankOf(std::string_view path) {
     static constexpr std::array kPlaces = {
         Place{"core/units.h", 0},
         Place{"core/result.h", 0},
+        Place{"core/finding_ids.h", 0},
         Place{"core/machine_card.h", 0},
         Place{"core/options.h", 0},
         Place{"core/normal_equations.h", 0},
