@@ -8,6 +8,7 @@
 #include "app/page_flow.h"
 #include "app/report_ink.h"
 #include "app/report_text.h"
+#include "core/report/shown_trace.h"
 #include "widgets/figures.h"
 #include "widgets/words.h"
 
@@ -87,7 +88,7 @@ void ReportGrid::drawBefore(QPainter& p, const CharacterTrace& chosen) const {
 }
 
 void ReportGrid::drawTraces(QPainter& p) const {
-    const auto chosen = frozenTrace(frame_);
+    const auto chosen = shownTrace(frame_);
     p.save();
     p.setClipRect(plot_);
     for (const auto& trace : snapshot_.traces)
@@ -156,7 +157,7 @@ void ReportGrid::draw(QPainter& p) const {
     p.save();
     p.setPen(QPen(kBoundary, 0.2 * mm_));
     p.drawRoundedRect(area_, 1.2 * mm_, 1.2 * mm_);
-    const auto trace = frozenTrace(frame_);
+    const auto trace = shownTrace(frame_);
     if (!trace || snapshot_.gridUnitSeconds <= 0.0) {
         p.setFont(PageFlow::font(9.0));
         p.setPen(kFaint);

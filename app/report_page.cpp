@@ -8,10 +8,12 @@
 #include "app/report_compare.h"
 #include "app/report_grid.h"
 #include "app/report_ink.h"
+#include "app/report_instrument.h"
 #include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "core/report/finding_words.h"
+#include "core/report/shown_trace.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -53,10 +55,8 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 }
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
-    const auto trace = frozenTrace(frame);
-    page.heading(trace ? Words::tr("Character on the grid: “%1”, number %2")
-                             .arg(QString::fromStdString(trace->print))
-                             .arg(trace->number)
+    const auto trace = shownTrace(frame);
+    page.heading(trace ? Words::tr("Character on the grid: “%1”, number %2").arg(told(trace->print)).arg(trace->number)
                        : Words::tr("Character on the grid"));
     constexpr double kHeight = 60.0;
     page.reserve(kHeight + 2.0);
@@ -203,24 +203,6 @@ void remarksOfReading(PageFlow& page, const Reading& reading) {
         page.paragraph(QStringLiteral("\u2022 ") + told(note), PageFlow::font(8.5), kInk);
 }
 
-void settings(PageFlow& page, const FrozenFrame& frame) {
-    page.heading(Words::tr("Instrument"));
-    QStringList parts;
-    for (const auto& [name, value] : settingsRows(frame)) parts += name + QStringLiteral(":\u00a0") + value;
-    page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
-}
-
-void caution(PageFlow& page) {
-    page.reserve(12.0);  // it stays whole
-    page.space(2.5);
-    page.paragraph(
-        Words::tr(
-            "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
-            "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
-            "Local codes and licensed practice come first."),
-        PageFlow::font(8.0, QFont::DemiBold), kInk);
-}
-
 void compose(PageFlow& page, const FrozenFrame& frame) {
     const Snapshot& snapshot = *frame.snapshot;
     head(page, frame);
@@ -233,8 +215,8 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     const bool cautioned = findings(page, snapshot.reading);
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);
-    settings(page, frame);
-    if (!cautioned) caution(page);
+    drawInstrument(page, instrumentParts(frame));
+    if (!cautioned) drawCaution(page);
 }
 
 ReportFacts factsOf(const FrozenFrame& frame) {

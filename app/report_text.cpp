@@ -185,7 +185,7 @@ VerdictText verdictText(const Snapshot& s) {
                 std::nullopt};
     if (*v.within) return inLimitsText(s);
     QStringList parts;
-    for (const std::string& wrong : textFaultWords(s.reading)) parts += QString::fromStdString(wrong);
+    for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
     for (const ReportRow& r : reportRows(s))
         if (r.out) parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);
     const auto& bias = s.reading.distortion.biasPercent;
@@ -229,7 +229,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(in.slicePercent));
     rows.emplace_back(Words::tr("Limits"), told(limitsText(s.limits)));
     rows.emplace_back(Words::tr("Self-check"),
-                      frame.selfCheck.empty() ? Words::tr("none kept") : QString::fromStdString(frame.selfCheck));
+                      frame.selfCheck.empty() ? Words::tr("none kept") : told(frame.selfCheck));
     rows.emplace_back(Words::tr("Clock trim"),
                       Words::tr("%1 parts in a million").arg(signedNumber(s.options.clockPpm, 1)));
     return rows;
@@ -247,13 +247,6 @@ QString fromText(const FrozenFrame& frame) {
     const QString characters = windowText(*frame.snapshot);
     if (frame.inputDescription.empty()) return characters;
     return QString::fromStdString(frame.inputDescription) + QStringLiteral(" \u00b7 ") + characters;
-}
-
-std::shared_ptr<const CharacterTrace> frozenTrace(const FrozenFrame& frame) {
-    const auto& traces = frame.snapshot->traces;
-    for (const auto& trace : traces)
-        if (frame.characterNumber != 0 && trace->number == frame.characterNumber) return trace;
-    return traces.empty() ? nullptr : traces.back();
 }
 
 }  // namespace trueunit

@@ -45,7 +45,4 @@ QString takenText(const FrozenFrame& frame);  // local date and time with its di
 QString whenText(const FrozenFrame& frame);   // the same in a sentence; of a recording also the date of its file
 QString fromText(const FrozenFrame& frame);   // the input, and how much of it was read
 
-// The trace that the grid shows: the chosen one, else the newest; empty when there is none.
-std::shared_ptr<const CharacterTrace> frozenTrace(const FrozenFrame& frame);
-
 }  // namespace trueunit

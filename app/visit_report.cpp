@@ -5,8 +5,10 @@
 
 #include "app/report_grid.h"
 #include "app/report_ink.h"
+#include "app/report_instrument.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "core/report/shown_trace.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -125,23 +127,23 @@ void readings(PageFlow& page, const VisitStory& story) {
                    PageFlow::font(7.0), kFaint);
 }
 
-void grid(PageFlow& page, const VisitFrame& frame, const QString& when) {
+void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
     page.reserve(kGridHeight + 11.0);
-    const auto trace = frozenTrace(frame.frame);
+    const auto trace = shownTrace(frame);
     page.heading(trace ? Words::tr("%1: character %2, number %3, taken %4")
-                             .arg(when, QString::fromStdString(trace->print))
+                             .arg(when, told(trace->print))
                              .arg(trace->number)
-                             .arg(takenText(frame.frame))
-                       : Words::tr("%1, taken %2").arg(when, takenText(frame.frame)));
-    ReportGrid(frame.frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());
+                             .arg(takenText(frame))
+                       : Words::tr("%1, taken %2").arg(when, takenText(frame)));
+    ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());
     page.space(kGridHeight + 1.5);
 }
 
 // On one page, so that they are seen together.
 void grids(PageFlow& page, const VisitStory& story) {
     if (story.before() && story.after()) page.reserve(2.0 * (kGridHeight + 11.0));
-    if (story.before()) grid(page, *story.before(), Words::tr("Before"));
-    if (story.after()) grid(page, *story.after(), Words::tr("After"));
+    if (story.before()) grid(page, withFaultShown(story.before()->frame), Words::tr("Before"));
+    if (story.after()) grid(page, withFaultShown(story.after()->frame), Words::tr("After"));
 }
 
 // Sentences that stood under a finding before are not said again: most end with the same cautions.
@@ -211,20 +213,13 @@ void frames(PageFlow& page, const VisitStory& story) {
 
 void instrument(PageFlow& page, const VisitStory& story) {
     page.reserve(62.0);  // settings, caution and signature stay together
-    page.heading(Words::tr("Instrument"));
     const VisitFrame* frame = story.after() ? story.after() : story.before();
     QStringList parts;
-    if (frame)
-        for (const auto& [key, value] : settingsRows(frame->frame)) parts += key + QStringLiteral(":\u00a0") + value;
-    if (!story.visit.selfCheck.trimmed().isEmpty()) parts += Words::tr("Checked:\u00a0") + story.visit.selfCheck;
-    page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
-    page.space(2.5);
-    page.paragraph(
-        Words::tr(
-            "Caution: the signal loop is hazardous live (well above 60 V DC) and its current limit does not make it "
-            "safe. Isolate between loop and sound card, and unplug the machine before hands or tools go in. "
-            "Local codes and licensed practice come first."),
-        PageFlow::font(8.0, QFont::DemiBold), kInk);
+    if (frame) parts = instrumentParts(frame->frame);
+    if (!story.visit.selfCheck.trimmed().isEmpty())
+        parts += Words::tr("Checked:\u00a0") + told(story.visit.selfCheck.toStdString());
+    drawInstrument(page, parts);
+    drawCaution(page);
 }
 
 void signature(PageFlow& page) {

@@ -9,22 +9,16 @@
 #include <complex>
 #include <limits>
 #include <numbers>
-#include <random>
+
+#include "tests/support/white_noise.h"
 
 using namespace trueunit;
+using trueunit::test::whiteNoise;
 
 namespace {
 
 constexpr double kTwoPi = 2.0 * std::numbers::pi;
 constexpr double kRate = 48000.0;
-
-std::vector<float> whiteNoise(std::size_t n) {
-    std::mt19937_64 random(7);
-    std::normal_distribution<float> normal(0.0F, 0.1F);
-    std::vector<float> v(n);
-    for (float& x : v) x = normal(random);
-    return v;
-}
 
 }  // namespace
 

@@ -9,6 +9,7 @@
 #include "core/condition/tone_finder.h"
 #include "tests/support/keyed_tones.h"
 #include "tests/support/texts.h"
+#include "tests/support/white_noise.h"
 
 using namespace trueunit;
 using namespace trueunit::test;
@@ -22,14 +23,6 @@ std::vector<float> sent(const KeyedTones& tones, PlainSender& sender) { return t
 std::vector<float> sent(const KeyedTones& tones) {
     PlainSender sender;
     return sent(tones, sender);
-}
-
-std::vector<float> whiteNoise(std::size_t n) {
-    std::mt19937_64 random(7);
-    std::normal_distribution<float> normal(0.0F, 0.1F);
-    std::vector<float> v(n);
-    for (float& x : v) x = normal(random);
-    return v;
 }
 
 // Mean lateness of the line's crossings of one half behind the instants of one direction, samples.
