@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/help_window.h"
 
+#include <QCoreApplication>
 #include <QDialogButtonBox>
+#include <QFile>
 #include <QHBoxLayout>
 #include <QImageReader>
 #include <QListWidget>
@@ -47,6 +49,13 @@ const Page kPages[] = {
     {"bounce.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Contact bounce")},
     {"glossary.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Glossary")},
 };
+
+// "de/bias.md" in a German window; a page that is missing there is shown in English.
+QString inOurLanguage(const QString& page) {
+    const QString folder = QCoreApplication::translate("trueunit::HelpWindow", "en", "folder of the help's language");
+    const QString name = folder + QLatin1Char('/') + page.section(QLatin1Char('#'), 0, 0);
+    return QFile::exists(QStringLiteral(":/help/") + name) ? folder + QLatin1Char('/') + page : page;
+}
 
 // "Bare contacts, interrupted tone" is linked to as "bare-contacts-interrupted-tone".
 QString slugOf(const QString& heading) {
@@ -102,7 +111,7 @@ HelpPages::HelpPages(QWidget* parent) : QTextBrowser(parent) {
     setPalette(paper);
 }
 
-void HelpPages::open(const QString& page) { setSource(QUrl(QStringLiteral("qrc:/help/") + page)); }
+void HelpPages::open(const QString& page) { setSource(QUrl(QStringLiteral("qrc:/help/") + inOurLanguage(page))); }
 
 void HelpPages::doSetSource(const QUrl& url, QTextDocument::ResourceType type) {
     if (url.scheme() != QLatin1String("qrc") && !url.isRelative()) return;  // no page leads out of the program
@@ -126,7 +135,7 @@ void HelpPages::scrollToHeading(const QString& slug) {
 // A drawing is made at the screen's own resolution.
 QVariant HelpPages::loadResource(int type, const QUrl& name) {
     if (type != QTextDocument::ImageResource) return QTextBrowser::loadResource(type, name);
-    QImageReader reader(QStringLiteral(":/help/") + name.fileName());
+    QImageReader reader(QLatin1Char(':') + source().resolved(name).path());
     QSize size = reader.size();
     if (size.isEmpty()) return {};
     if (size.width() > kWidestDrawing) size.scale(kWidestDrawing, size.height(), Qt::KeepAspectRatio);

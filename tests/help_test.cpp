@@ -68,6 +68,35 @@ TEST(Help, EveryLinkLeadsToAPageOfTheProgram) {
                 << page.toStdString() << " -> " << match.captured(1).toStdString();
 }
 
+QStringList found(const char* form, const QString& text) {
+    QStringList all;
+    const QRegularExpression pattern(QString::fromUtf8(form), QRegularExpression::MultilineOption);
+    for (const auto& match : pattern.globalMatch(text)) all += match.captured(1);
+    return all;
+}
+
+QStringList numbersOf(QString text) {
+    static const QRegularExpression comma("(?<=\\d),(?=\\d)");
+    QStringList numbers = found("(\\d+(?:\\.\\d+)?)", text.replace(comma, "."));
+    numbers.sort();
+    return numbers;
+}
+
+// Where hands go near a loop no number may differ between the languages.
+TEST(Help, EveryPageIsThereInGermanWithTheSameHeadingsLinksDrawingsAndNumbers) {
+    for (const QString& page : HelpWindow::pageNames()) {
+        const QString english = textOf(page), german = textOf("de/" + page);
+        EXPECT_NE(english, german) << page.toStdString();
+        EXPECT_EQ(found("^(#+) ", english), found("^(#+) ", german)) << page.toStdString();
+        EXPECT_EQ(found("\\]\\(([^)#]*)", english), found("\\]\\(([^)#]*)", german)) << page.toStdString();
+        EXPECT_EQ(numbersOf(english), numbersOf(german)) << page.toStdString();
+        for (const QString& drawing : found("!\\[[^]]*\\]\\(([^)]+)", german)) {
+            EXPECT_TRUE(QFile::exists(":/help/de/" + drawing)) << drawing.toStdString();
+            EXPECT_NE(textOf(drawing), textOf("de/" + drawing)) << drawing.toStdString();
+        }
+    }
+}
+
 TEST(Help, AHeadingIsFoundByItsLink) {
     HelpWindow help;
     help.show();
@@ -76,14 +105,14 @@ TEST(Help, AHeadingIsFoundByItsLink) {
 }
 
 TEST(Help, EveryLinkInsideTheGuideNamesOneOfItsHeadings) {
-    const QString guide = textOf("connect.md");
-    static const QRegularExpression heading("^#+ (.+)$", QRegularExpression::MultilineOption), mark("[^a-z0-9 -]"),
-        link("\\]\\(#([^)]+)\\)");
-    QStringList slugs;
-    for (const auto& match : heading.globalMatch(guide))
-        slugs += match.captured(1).toLower().remove(mark).replace(' ', '-');
-    for (const auto& match : link.globalMatch(guide))
-        EXPECT_TRUE(slugs.contains(match.captured(1))) << match.captured(1).toStdString();
+    static const QRegularExpression mark("[^\\w -]", QRegularExpression::UseUnicodePropertiesOption);
+    for (const char* page : {"connect.md", "de/connect.md"}) {
+        QStringList slugs;
+        for (const QString& heading : found("^#+ (.+)$", textOf(page)))
+            slugs += heading.toLower().remove(mark).replace(' ', '-');
+        for (const QString& link : found("\\]\\(#([^)]+)\\)", textOf(page)))
+            EXPECT_TRUE(slugs.contains(link)) << link.toStdString();
+    }
 }
 
 TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {

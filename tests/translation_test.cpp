@@ -5,6 +5,7 @@
 #include <QAbstractButton>
 #include <QDir>
 #include <QFile>
+#include <QImage>
 #include <QLabel>
 #include <QLocale>
 #include <QProcess>
@@ -12,10 +13,13 @@
 #include <QScrollArea>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTextBlock>
 #include <QTranslator>
+#include <QUrl>
 #include <QXmlStreamReader>
 
 #include "app/bench_panels.h"
+#include "app/help_window.h"
 #include "app/main_window.h"
 #include "app/session.h"
 #include "widgets/bias_gauge.h"
@@ -105,6 +109,20 @@ QString allWords(QWidget& top) {
     }
     for (const QAction* action : top.actions()) words << action->text() << action->statusTip();
     return words.join('\n');
+}
+
+TEST_F(German, TheHelpOpensInGermanWithItsDrawingsAndHeadings) {
+    HelpWindow help;
+    help.show();
+    for (const QString& page : HelpWindow::pageNames()) {
+        help.pages().open(page);
+        EXPECT_EQ(help.pages().source().path(), "/help/de/" + page);
+        EXPECT_FALSE(help.pages().toPlainText().contains(" the ")) << page.toStdString();
+    }
+    const QVariant drawing = help.pages().document()->resource(QTextDocument::ImageResource, QUrl("bias.svg"));
+    EXPECT_FALSE(drawing.value<QImage>().isNull());
+    help.pages().open(QString::fromUtf8("connect.md#bloße-kontakte-unterbrochener-ton"));
+    EXPECT_EQ(help.pages().textCursor().block().text(), QString::fromUtf8("Bloße Kontakte, unterbrochener Ton"));
 }
 
 TEST_F(German, TheWindowIsGermanAndHasNoPanelCutOffOnASmallScreen) {

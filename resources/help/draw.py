@@ -1,9 +1,25 @@
 #!/usr/bin/python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Draws the pictures of the help: ink for what is, one colour for what is meant. Run it in its own folder."""
+"""Draws the pictures of the help: ink for what is, one colour for what is meant. Run it in its own folder.
+
+The drawings with German words come into the folder de; what stands in no table of words (R1, 10 kΩ) is the same in both.
+"""
+
+import re
+
+from german import GERMAN
 
 INK, GREY, OUT, BLUE, PAPER = "#1e2a32", "#5f6b74", "#b8431a", "#0b5e8a", "#fffdf8"
 UNIT = 70  # pixels of a unit interval
+folder = ""  # and the words of its language
+words_of = {}
+untold = set()  # English words for which the table has none
+
+
+def told(words):
+    if words_of and words not in words_of and re.search("[a-z]{3}", words):
+        untold.add(words)
+    return words_of.get(words, words)
 
 
 class Drawing:
@@ -17,7 +33,7 @@ class Drawing:
         self.parts.append(f'<path d="{steps}" fill="{fill}" stroke="{color}" stroke-width="{width}"{dashes}/>')
 
     def text(self, x, y, words, color=INK, size=14, anchor="start", weight="normal"):
-        words = words.replace("&", "&amp;").replace("<", "&lt;")
+        words = told(words).replace("&", "&amp;").replace("<", "&lt;")
         self.parts.append(f'<text x="{x:g}" y="{y:g}" fill="{color}" font-size="{size}" text-anchor="{anchor}" '
                           f'font-weight="{weight}">{words}</text>')
 
@@ -69,9 +85,9 @@ class Drawing:
     def save(self, name):
         w, h = self.size
         body = "\n".join(self.parts)
-        with open(name + ".svg", "w", encoding="utf-8") as out:
+        with open(folder + name + ".svg", "w", encoding="utf-8") as out:
             out.write(f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {w} {h}" width="{w}" height="{h}" '
-                      f'font-family="Inter, DejaVu Sans, sans-serif">\n<title>{self.title}</title>\n'
+                      f'font-family="Inter, DejaVu Sans, sans-serif">\n<title>{told(self.title)}</title>\n'
                       f'<rect width="{w}" height="{h}" fill="{PAPER}"/>\n{body}\n</svg>\n')
 
 
@@ -97,8 +113,8 @@ class Character(Drawing):
         if names:
             for k, name in enumerate(["start", "1", "2", "3", "4", "5", "stop"]):
                 self.text(self.x(k + 0.5), self.top + self.high + 30, name, GREY, 12, "middle")
-        self.text(14, self.top + 5, "mark", GREY, 12)
-        self.text(14, self.top + self.high + 4, "space", GREY, 12)
+        self.text(50, self.top + 5, "mark", GREY, 12, "end")
+        self.text(50, self.top + self.high + 4, "space", GREY, 12, "end")
         self.trace(shift, unit, INK, 3)
 
     def x(self, units):
@@ -201,8 +217,8 @@ def quantities():
            (243, y1), (560, y1), (560, y0), (600, y0), width=3)
     d.arrow(200, 40, 243, both=True)
     d.text(221, 30, "from first closure to steady", OUT, 12, "middle")
-    d.text(14, y1 + 5, "mark", GREY, 12)
-    d.text(14, y0 + 4, "space", GREY, 12)
+    d.text(52, y1 + 5, "mark", GREY, 12, "end")
+    d.text(52, y0 + 4, "space", GREY, 12, "end")
     d.text(60, 196, "the instant is taken where the contact closes for good; the openings are counted beside it", GREY, 12)
     d.save("bounce")
 
@@ -396,5 +412,7 @@ def circuits():
     d.save("tone")
 
 
-quantities()
-circuits()
+for folder, words_of in (("", {}), ("de/", GERMAN)):
+    quantities()
+    circuits()
+assert not untold, untold

@@ -3806,6 +3806,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>en</source>
+        <comment>folder of the help&apos;s language</comment>
+        <translation>de</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::KeysHelp</name>

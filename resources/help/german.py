@@ -1,0 +1,73 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The German words of the drawings, by the English ones."""
+
+GERMAN = {
+    "start": "Anlauf", "stop": "Sperrschr.", "mark": "Zeichen", "space": "Trenn", "early": "zu früh", "late": "zu spät",
+    "6 units late": "bei k = 6 spät",
+    "dashed: nominal units T0; a slow sender spreads every instant more than the one before":
+        "gestrichelt: Nennlängen T0; ein langsamer Sender spreizt jeden Übergang mehr als den davor",
+    "marking bias: every mark begins early, so marks are long and spaces short":
+        "Zeichenstrom beginnt jedes Mal zu früh, ist also zu lang und der Trennstrom zu kurz",
+    "marking end distortion: every mark inside the character ends late":
+        "Zeichenstrom innerhalb des Zeichens endet jedes Mal zu spät",
+    "the largest": "die größte",
+    "of all instants of the window, early or late, the one displaced most counts":
+        "von allen Übergängen des Fensters zählt der mit der größten Abweichung, früh oder spät",
+    "late each time": "jedes Mal zu spät",
+    "mean and spread for each of the five levels and each direction; one that stands apart is one cam":
+        "Mittel und Streuung je Schritt und Richtung; einer, der für sich steht, ist ein einzelner Nocken",
+    "late after a short space": "zu spät nach kurzem Trennstrom",
+    "an instant after a short element is displaced otherwise than one after a long element":
+        "ein Übergang nach einem kurzen Schritt weicht anders ab als einer nach einem langen",
+    "the same letter several times laid over each other: instants fall about their mean at random":
+        "derselbe Buchstabe mehrmals übereinander: Übergänge liegen zufällig um ihr Mittel",
+    "one turn of the shaft that does it": "eine Umdrehung der Welle, die es tut",
+    "characters, one after the other": "Zeichen, eins nach dem andern",
+    "character period, start to start": "Zeichendauer, von Anlauf zu Anlauf",
+    "blue: the part of each unit in which every element of the window is read rightly, here 0 to 78 %":
+        "blau: der Teil jedes Schritts, in dem jeder des Fensters richtig gelesen wird, hier 0 bis 78 %",
+    "from first closure to steady": "vom ersten Schließen bis zur Ruhe",
+    "the instant is taken where the contact closes for good; the openings are counted beside it":
+        "der Übergang gilt, wo der Kontakt endgültig schließt; die Öffnungen werden daneben gezählt",
+    "loop": "Linie", "supply": "Speisung", "sets the current": "stellt den Strom", "20 or 60 mA": "20 oder 60 mA",
+    "115 to 260 V DC": "115 bis 260 V DC", "fuse F1": "Sicherung F1", "sender": "Sender", "magnets": "Magnete",
+    "receiver": "Empfänger", "isolating": "Trenn-", "stage": "stufe", "barrier": "Trennung", "sound card": "Soundkarte",
+    "line input": "Line-Eingang",
+    "Everything left of the barrier is hazardous live, at rest as well. Treat the sound card's ground as earth.":
+        "Links der Trennung ist alles gefährlich, auch in Ruhe. Die Masse der Soundkarte wie Erde behandeln.",
+    "in the loop (hazardous live)": "im Linienstromkreis (gefährliche Spannung)",
+    "towards the sound card (isolated)": "zur Soundkarte (getrennt)",
+    "loop +": "Linie +", "loop -": "Linie -", "table": "Tabelle", "battery": "Batterie", "4.5 V": "4,5 V",
+    "0.93 V": "0,93 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
+    "only with the machine unplugged from its loop": "nur mit der Maschine vom Linienstromkreis abgezogen",
+    "20 mA through the contacts; fresh cells make 13 V, and nothing here is above that":
+        "20 mA durch die Kontakte; frische Zellen haben 13 V, und nichts hier liegt darüber",
+    "headphone out": "Kopfhörer",
+    "one sound card at both ends, so there is one ground and no loop of grounds":
+        "eine Soundkarte an beiden Enden, also eine Masse und keine Masseschleife",
+    "Speed: the actual unit against the nominal one": "Geschwindigkeit: die wirkliche Schrittlänge gegen die Nennlänge",
+    "Bias: the fronts of all marks are displaced alike":
+        "Einseitige Verzerrung: alle Anfänge des Zeichenstroms weichen gleich ab",
+    "End distortion: the ends of marks are displaced alike": "Endverzerrung: alle Enden des Zeichenstroms weichen gleich ab",
+    "Start-stop distortion: the largest displacement": "Start-Stopp-Verzerrung: die größte Abweichung",
+    "Displacement by instant: each cam for itself": "Abweichung je Übergang: jeder Nocken für sich",
+    "Characteristic distortion: what depends on what went before":
+        "Charakteristische Verzerrung: was davon abhängt, was vorherging",
+    "Scatter: each time a little different": "Streuung: jedes Mal ein wenig anders",
+    "Cyclic distortion: a displacement that comes and goes with a shaft":
+        "Periodische Verzerrung: eine Abweichung, die mit einer Welle kommt und geht",
+    "Character period and stop": "Zeichendauer und Sperrschritt",
+    "Receiving margin: where a receiver may look": "Empfangsspielraum: wo ein Empfänger abtasten darf",
+    "Contact bounce": "Kontaktprellen",
+    "The loop, the isolating stage in it, and the sound card beyond the barrier":
+        "Der Linienstromkreis, die Trennstufe darin und die Soundkarte jenseits der Trennung",
+    "Optocoupler stage": "Optokopplerstufe",
+    "Bare contacts on a battery: a series resistor reads the current":
+        "Bloße Kontakte an einer Batterie: Ein Vorwiderstand misst den Strom",
+    "Transformer stage": "Übertragerstufe",
+    "Interrupted tone for bare contacts": "Unterbrochener Ton für bloße Kontakte",
+    "non-polar, 25 V": "ungepolt, 25 V", "ground: sleeve": "Masse: Hülse", "line in: tip": "Eingang: Spitze",
+    "eight AA": "acht AA", "rated in DC,": "für Gleichspannung,", "above the supply": "über der Speisung",
+    "barrier, 8 mm or more": "Trennung, 8 mm oder mehr", "fuse": "Sicherung",
+}
