@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A day at the bench in some minutes: the pipeline reads a sender for hours of signal, with pauses and losses, and must
-// neither grow nor drift. Prints an hour a line; fails when memory grows or the reading leaves the truth.
+// neither grow nor drift nor fall behind. Prints the first minute and then an hour a line; fails when memory grows, a
+// reading leaves the truth, other blocks are missed than were left out, or an hour takes an hour.
+#include <chrono>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -17,7 +19,8 @@ namespace {
 constexpr double kRate = 48000.0;
 constexpr double kBias = 4.0;
 constexpr double kBiasWithin = 0.3;
-constexpr double kGrowthMiB = 8.0;            // after the first hour, when every bounded store is full
+constexpr double kStoreMiB = 24.0;            // after the first minute: the log of the last 32,768 characters fills
+constexpr double kGrowthMiB = 2.0;            // after two hours, when every bounded store is full
 constexpr std::uint64_t kLossEvery = 500000;  // blocks; about three quarters of an hour
 
 double residentMiB() {
@@ -39,33 +42,64 @@ Scenario sender() {
     return s;
 }
 
+class Soak {
+public:
+    Soak() : signal_(sender()), pipeline_(kRate, window128(), {}) {}
+
+    // False: there is no more signal.
+    bool hearUntil(double seconds) {
+        const auto until = static_cast<std::uint64_t>(seconds * kRate / SampleBlock::kSamples);
+        for (; blocks_ < until; ++blocks_) {
+            const auto block = signal_.nextBlock();
+            if (!block) return false;
+            if (blocks_ % kLossEvery == kLossEvery - 1)
+                ++leftOut_;
+            else
+                pipeline_.push(*block);
+            if (blocks_ % 4 == 0) pipeline_.snapshot();
+        }
+        return true;
+    }
+
+    // Prints a line; whether the reading is as good as ever and no block was missed but those left out.
+    bool inOrder(const char* when) {
+        const Snapshot s = pipeline_.snapshot();
+        const auto bias = s.reading.distortion.biasPercent;
+        std::printf("%s: bias %+.2f %%, %ld gaps, %.1f MiB\n", when, bias ? bias->value : NAN, s.reading.input.gaps,
+                    residentMiB());
+        std::fflush(stdout);
+        return bias && std::abs(bias->value - kBias) <= kBiasWithin &&
+               s.lostSamples == leftOut_ * SampleBlock::kSamples;
+    }
+
+private:
+    static Options window128() {
+        Options options;
+        options.windowCharacters = 128;
+        return options;
+    }
+
+    ScenarioSignal signal_;
+    Pipeline pipeline_;
+    std::uint64_t blocks_ = 0;
+    std::uint64_t leftOut_ = 0;
+};
+
 }  // namespace
 
 int main(int argc, char** argv) {
+    using Clock = std::chrono::steady_clock;
     const int hours = argc > 1 ? std::atoi(argv[1]) : 8;
-    ScenarioSignal signal(sender());
-    Options options;
-    options.windowCharacters = 128;
-    Pipeline pipeline(kRate, options, {});
-    double first = 0.0;
-    std::uint64_t blocks = 0;
+    Soak soak;
+    if (!soak.hearUntil(60.0) || !soak.inOrder("first minute")) return 1;
+    const double atFirst = residentMiB();
+    double full = 0.0;
     for (int hour = 1; hour <= hours; ++hour) {
-        const auto until = static_cast<std::uint64_t>(hour * 3600.0 * kRate / SampleBlock::kSamples);
-        for (; blocks < until; ++blocks) {
-            const auto block = signal.nextBlock();
-            if (!block) return 2;
-            if (blocks % kLossEvery != kLossEvery - 1) pipeline.push(*block);
-            if (blocks % 4 == 0) pipeline.snapshot();
-        }
-        const Snapshot s = pipeline.snapshot();
-        const auto bias = s.reading.distortion.biasPercent;
-        const double resident = residentMiB();
-        if (hour == 1) first = resident;
-        std::printf("hour %d: bias %+.2f %%, %ld gaps, %.1f MiB\n", hour, bias ? bias->value : NAN,
-                    s.reading.input.gaps, resident);
-        std::fflush(stdout);
-        if (!bias || std::abs(bias->value - kBias) > kBiasWithin) return 1;
-        if (resident - first > kGrowthMiB) return 1;
+        const Clock::time_point began = Clock::now();
+        if (!soak.hearUntil(3600.0 * hour) || !soak.inOrder(("hour " + std::to_string(hour)).c_str())) return 1;
+        if (Clock::now() - began > std::chrono::hours(1)) return 1;
+        if (hour == 2) full = residentMiB();
+        if (residentMiB() - atFirst > kStoreMiB || (hour > 2 && residentMiB() - full > kGrowthMiB)) return 1;
     }
     return 0;
 }
