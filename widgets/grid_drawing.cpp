@@ -21,7 +21,7 @@ constexpr int kOlder = 11;         // faint lines behind the newest
 constexpr double kBefore = 0.35;   // units shown before the start instant
 constexpr double kAfter = 0.75;    // and after the first unit of stop
 constexpr double kClosest = 0.05;  // units across at the strongest zoom
-constexpr int kLeft = 56, kTop = 28, kRight = 8;
+constexpr int kLeft = 62, kTop = 28, kRight = 8;
 
 }  // namespace
 

@@ -33,7 +33,7 @@ GERMAN = {
     "loop": "Linie", "supply": "Speisung", "sets the current": "stellt den Strom", "20 or 60 mA": "20 oder 60 mA",
     "115 to 260 V DC": "115 bis 260 V DC", "fuse F1": "Sicherung F1", "sender": "Sender", "magnets": "Magnete",
     "receiver": "Empfänger", "isolating": "Trenn-", "stage": "stufe", "barrier": "Trennung", "sound card": "Soundkarte",
-    "line input": "Line-Eingang",
+    "line input": "Eingang",
     "Everything left of the barrier is hazardous live, at rest as well. Treat the sound card's ground as earth.":
         "Links der Trennung ist alles gefährlich, auch in Ruhe. Die Masse der Soundkarte wie Erde behandeln.",
     "in the loop (hazardous live)": "im Linienstromkreis (gefährliche Spannung)",

@@ -504,7 +504,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>%1 baud wants a ratio of 1 : %2, as by %3 to %4 teeth (%5 %).</source>
-        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2, etwa mit %3 zu %4 Zähnen (%5 %).</translation>
+        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2, etwa mit %3 zu %4 Zähnen (%5 %).</translation>
     </message>
     <message>
         <source>%1 baud wants a ratio of 1 : %2.</source>
@@ -3764,7 +3764,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>Characteristic</source>
-        <translation>charakteristisch</translation>
+        <translation>Charakteristisch</translation>
     </message>
     <message>
         <source>Cyclic</source>

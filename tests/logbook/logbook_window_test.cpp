@@ -88,8 +88,10 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
     window.resize(window.minimumSizeHint());
     QTest::qWait(50);
     picture(window, "logbook-smallest");
-    for (const QScrollArea* area : window.findChildren<QScrollArea*>())
-        if (area->isVisible() && area->widget()) EXPECT_LE(area->widget()->width(), area->viewport()->width());
+    for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
+        if (!area->isVisible() || !area->widget()) continue;
+        EXPECT_LE(area->widget()->width(), area->viewport()->width());
+    }
 
     auto* complaint = window.findChild<QPlainTextEdit*>();
     ASSERT_TRUE(complaint);
