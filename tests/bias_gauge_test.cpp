@@ -45,6 +45,9 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     s.reading.verdict.exceeded = {"gross_percent", "synchronous_percent"};
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.otherWords(), u("synchronous out"));
+    gauge.show(SnapshotBuilder().bias(0.1).end(-4.95).build());  // +-0.2 about a limit of 5
+    EXPECT_EQ(gauge.words(), u("bias in limits"));
+    EXPECT_EQ(gauge.otherWords(), u("end ?"));
     gauge.show(SnapshotBuilder().bias(9.0).end(-9.0).build());  // the bias itself comes first
     EXPECT_EQ(gauge.words(), u("marks too long"));
     EXPECT_TRUE(gauge.otherWords().isEmpty());

@@ -143,6 +143,17 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
     EXPECT_FALSE(panel.shownText().contains(u("silent")));
 }
 
+TEST(FindingsPanel, SaysOverHowManyCharactersWhereTheyAreMoreThanTheWindow) {
+    Snapshot s = SnapshotBuilder().bias(7.3).window(8).value();
+    s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "a", "b", "c", "d"}};
+    FindingsPanel panel;
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(panel.remark(), u("over 32 characters"));
+    s.windowUsed = 128;
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(panel.remark(), u(""));
+}
+
 TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {
     Snapshot s = SnapshotBuilder().value();
     const std::string words = "This is the evidence, in words enough to fill the panel and more than the panel. ";

@@ -80,6 +80,8 @@ void BiasGauge::say(const Snapshot& snapshot) {
     words_ = biasWords(bias_->value, limits.biasPercent);
     const bool biasIn = std::abs(bias_->value) <= limits.biasPercent;
     others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
+    othersOut_ = !others_.isEmpty();
+    if (biasIn && !othersOut_) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
     if (alone_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
@@ -165,7 +167,7 @@ void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, 
     QRectF text(left + kRoom * wordPx, row.top(), width, row.height());
     painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter, words_);
     text.translate(painter.fontMetrics().horizontalAdvance(words_), 0);
-    if (!resting_) painter.setPen(theme::kOut);
+    painter.setPen(othersOut_ && !resting_ ? theme::kOut : theme::kSecondary);
     painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter, besides);
 }
 

@@ -19,7 +19,7 @@ public:
 
     QString digits() const { return digits_; }      // "+7.3" or a dash
     QString words() const { return words_; }        // "marks too long", "in limits", or why there is no reading
-    QString otherWords() const { return others_; }  // "end out": what is out while the bias is in; or empty
+    QString otherWords() const { return others_; }  // "end out", "end ?": what else is not in; or empty
     QString smallWords() const { return small_; }   // uncertainty and window
     QString lastNudge() const { return did_; }      // "last nudge: +7.8 to +5.1"; when alone also how long it learns
     QString nextNudge() const { return next_; }     // what the hand should do now
@@ -58,6 +58,7 @@ private:
     bool resting_ = false;  // the line rests: the reading is of the last characters, not of now
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
     QString digits_, words_, others_, small_, did_, next_;
+    bool othersOut_ = false;  // not merely open
     bool alone_ = false;
     double digitHeight_ = 0.0;
     std::optional<double> lowest_, highest_;

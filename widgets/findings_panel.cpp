@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/report/compose_reading.h"
 #include "widgets/finding_list.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -24,6 +25,16 @@ QStringList withoutFindings(const Snapshot& s) {
     for (const std::string& note : s.reading.notes) sentences << told(note);
     if (!sentences.isEmpty()) return sentences;
     return {s.state == SignalState::reading ? Words::tr("No cause has been looked for.") : whyNothing(s)};
+}
+
+// A few characters tell no cause, so that findings may rest on more of them than the readings beside.
+QString remarkOf(const Snapshot& s) {
+    if (!s.reading.findings || s.reading.findings->empty()) return {};
+    const std::size_t used = std::min(kUnitCharacters, s.tape.size());
+    const bool more = used > s.windowUsed;
+    const QString over = more ? Words::tr("over %1 characters").arg(used) : QString();
+    if (s.reading.findings->size() < 2) return over;
+    return more ? Words::tr("worst first, %1").arg(over) : Words::tr("worst first");
 }
 
 // What the machine card says stands below the findings, with no bar of its own.
@@ -127,7 +138,7 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     else
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
-    setRemark(findings && findings->size() > 1 ? Words::tr("worst first") : QString());
+    setRemark(remarkOf(snapshot), Tone::quiet, QString());
     describe(shownText() + u' ' + caution_->text());
 }
 

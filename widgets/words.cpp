@@ -3,9 +3,12 @@
 
 #include <QDateTime>
 #include <QLocale>
+#include <QStringList>
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
+#include "core/report/judge.h"
 #include "widgets/figures.h"
 #include "widgets/told.h"
 
@@ -23,6 +26,27 @@ QLocale numbersAsHere() {
     QLocale here;
     here.setNumberOptions(QLocale::OmitGroupSeparator);
     return here;
+}
+
+// Readings of which something holds, named shortly enough to be read across the bench. The largest displacements
+// follow from the others, and are named only where it holds of nothing else.
+QStringList namesBesideBias(const std::function<bool(const std::string& key)>& holds) {
+    static constexpr std::pair<const char*, const char*> kNames[] = {
+        {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")},
+        {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
+        {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")},
+        {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
+        {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")},
+        {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
+        {"wrong_characters", QT_TRANSLATE_NOOP("Words", "text")},
+    };
+    QStringList names;
+    for (const auto& [key, name] : kNames)
+        if (holds(key)) names << Words::tr(name);
+    names.removeDuplicates();
+    if (names.isEmpty() && holds("synchronous_percent")) names << Words::tr("synchronous");
+    if (names.isEmpty() && holds("gross_percent")) names << Words::tr("gross");
+    return names;
 }
 
 }  // namespace
@@ -44,30 +68,21 @@ QString biasWords(double biasPercent, double limitPercent) {
     return biasPercent > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
 }
 
-// The first of them, so that the words stay short enough to be read across the bench. The largest displacements follow
-// from the others, and are named only where nothing else is out.
 QString othersOutWords(const Verdict& verdict) {
-    static constexpr std::pair<const char*, const char*> kCauses[] = {
-        {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")},
-        {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
-        {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")},
-        {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
-        {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")},
-        {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
-        {"wrong_characters", QT_TRANSLATE_NOOP("Words", "text")},
-    };
-    const auto out = [&verdict](const char* key) {
+    const QStringList names = namesBesideBias([&verdict](const std::string& key) {
         return std::find(verdict.exceeded.begin(), verdict.exceeded.end(), key) != verdict.exceeded.end();
-    };
-    QStringList names;
-    for (const auto& [key, name] : kCauses)
-        if (out(key)) names << Words::tr(name);
-    names.removeDuplicates();
-    if (names.isEmpty() && out("synchronous_percent")) names << Words::tr("synchronous");
-    if (names.isEmpty() && out("gross_percent")) names << Words::tr("gross");
+    });
     if (names.isEmpty()) return {};
     if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
     return Words::tr("%1 and %2 more out").arg(names.front()).arg(names.size() - 1);
+}
+
+QString othersOpenWords(const Verdict& verdict) {
+    const QStringList names = namesBesideBias([&verdict](const std::string& key) {
+        const JudgedReading* j = judged(verdict, key);
+        return j && j->judgement == Judgement::open;
+    });
+    return names.isEmpty() ? QString() : Words::tr("%1 ?").arg(names.front());
 }
 
 QString directionWords(double biasPercent, double limitPercent) {

@@ -15,11 +15,12 @@ struct Words {
 
 // How numbers and states are said, the same in every widget.
 
-QString number(double value, int decimals);                  // "1.42", "−0.3"; never "−0.0"
-QString signedNumber(double value, int decimals);            // "+7.3", "−0.3", "0.0"
-QString limitNumber(double limit);                           // "5", "0.75"
-QString biasWords(double biasPercent, double limitPercent);  // "marks too long", "marks too short", "in limits"
-QString othersOutWords(const Verdict& verdict);              // "end out": what is out beside the bias; or empty
+QString number(double value, int decimals);                       // "1.42", "−0.3"; never "−0.0"
+QString signedNumber(double value, int decimals);                 // "+7.3", "−0.3", "0.0"
+QString limitNumber(double limit);                                // "5", "0.75"
+QString biasWords(double biasPercent, double limitPercent);       // "marks too long", "marks too short", "in limits"
+QString othersOutWords(const Verdict& verdict);                   // "end out": what is out beside the bias; or empty
+QString othersOpenWords(const Verdict& verdict);                  // "end ?": what cannot be told yet; or empty
 QString directionWords(double biasPercent, double limitPercent);  // ": make them shorter", ", a little long"; or empty
 QString toWords(Condition to);                                    // "to mark", "to space"
 QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start

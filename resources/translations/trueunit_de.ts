@@ -3447,6 +3447,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>%1 and %2 more out</source>
         <translation>%1 und %2 weitere außerhalb</translation>
     </message>
+    <message>
+        <source>%1 ?</source>
+        <translation>%1 ?</translation>
+    </message>
+    <message>
+        <source>over %1 characters</source>
+        <translation>über %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>worst first, %1</source>
+        <translation>schlimmster zuerst, %1</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
