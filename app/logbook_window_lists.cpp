@@ -138,6 +138,7 @@ void LogbookWindow::fillVisits() {
         }
         if (!visits_->currentItem() && visits_->topLevelItemCount() > 0)
             visits_->setCurrentItem(visits_->topLevelItem(0));
+        visits_->resizeColumnToContents(0);
     }
     history_->show(histories);
     showChosen();

@@ -233,6 +233,9 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "With a mark its instants at %1 and %2 go too; the instants that are left are in their places."),
     QT_TRANSLATE_NOOP("Core",
+                      "Look at a faulty character on the grid; with the power off press the sensing pin of level %1 by "
+                      "hand and feel its way."),
+    QT_TRANSLATE_NOOP("Core",  // in frames kept before
                       "Click a faulty character on the tape view to see it on the grid; with the power off press the "
                       "sensing pin of level %1 by hand and feel its way."),
     QT_TRANSLATE_NOOP("Core",

@@ -173,10 +173,8 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     if (marks && w.level <= s.levels)
         f.evidence += " With a mark its instants at " + level + " and " + std::to_string(w.level + 1) +
                       " go too; the instants that are left are in their places.";
-    f.confirm =
-        "Click a faulty character on the tape view to see it on the grid; with the power off press the sensing pin "
-        "of level " +
-        level + " by hand and feel its way." + kUnplug + kLoopOff + kNoOil;
+    f.confirm = "Look at a faulty character on the grid; with the power off press the sensing pin of level " + level +
+                " by hand and feel its way." + kUnplug + kLoopOff + kNoOil;
     return f;
 }
 

@@ -504,7 +504,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>%1 baud wants a ratio of 1 : %2, as by %3 to %4 teeth (%5 %).</source>
-        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2, etwa mit %3 zu %4 Zähnen (%5 %).</translation>
+        <translation>%1 Baud verlangen ein Verhältnis von 1 : %2, etwa mit %3 zu %4 Zähnen (%5&#xa0;%).</translation>
     </message>
     <message>
         <source>%1 baud wants a ratio of 1 : %2.</source>
@@ -1193,6 +1193,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>With a mark its instants at %1 and %2 go too; the instants that are left are in their places.</source>
         <translation>Mit einem Zeichenschritt fehlen auch seine Übergänge bei %1 und %2; die übrigen Übergänge sind an ihrem Platz.</translation>
+    </message>
+    <message>
+        <source>Look at a faulty character on the grid; with the power off press the sensing pin of level %1 by hand and feel its way.</source>
+        <translation>Ein fehlerhaftes Zeichen auf dem Raster ansehen; bei gezogenem Netzstecker den Fühlstift von Schritt %1 von Hand drücken und seinen Weg fühlen.</translation>
     </message>
     <message>
         <source>Click a faulty character on the tape view to see it on the grid; with the power off press the sensing pin of level %1 by hand and feel its way.</source>
