@@ -88,5 +88,18 @@ TEST(BounceGate, TheResultDoesNotDependOnHowOftenItIsAdvanced) {
     }
 }
 
+TEST(BounceGate, WhatIsAroundATransitionDoesNotDependOnHowTheInputIsCut) {
+    for (const double late : {901.0, 1200.0, 5000.0}) {
+        BounceGate gate(150.0, 900.0);
+        gate.push({1000.0, true});
+        std::vector<HeldTransition> out;
+        gate.advance(1900.0, out);
+        EXPECT_TRUE(out.empty());
+        gate.advance(1000.0 + late, out);
+        ASSERT_EQ(out.size(), 1U);
+        EXPECT_DOUBLE_EQ(out[0].clearAfter, 900.0) << late;
+    }
+}
+
 }  // namespace
 }  // namespace trueunit

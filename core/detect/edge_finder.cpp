@@ -11,7 +11,9 @@ constexpr double kFirstHoldSeconds = 0.0034;  // before the unit is known
 }
 
 EdgeFinder::EdgeFinder(double rateHz, double sliceFraction, std::uint64_t firstSample)
-    : gate_(kFirstHoldSeconds * rateHz), timer_(rateHz, sliceFraction, firstSample), humMeter_(rateHz) {}
+    : timer_(rateHz, sliceFraction, firstSample),
+      gate_(kFirstHoldSeconds * rateHz, timer_.looksAhead()),
+      humMeter_(rateHz) {}
 
 void EdgeFinder::push(const Conditioned& conditioned, std::vector<Edge>& out) {
     take(conditioned);
@@ -21,7 +23,7 @@ void EdgeFinder::push(const Conditioned& conditioned, std::vector<Edge>& out) {
 
 void EdgeFinder::finish(const Conditioned& last, std::vector<Edge>& out) {
     take(last);
-    hold(static_cast<double>(timer_.end()) + gate_.hold() + 1.0);
+    hold(static_cast<double>(timer_.end()) + gate_.delay() + 1.0);
     timer_.finish(out);
 }
 
@@ -47,7 +49,7 @@ double EdgeFinder::humPeakToPeak(const HighPass& coupling) const {
 }
 
 double EdgeFinder::knownTo() const {
-    const double gateKnows = static_cast<double>(timer_.end()) - gate_.hold() - 1.0;
+    const double gateKnows = static_cast<double>(timer_.end()) - gate_.delay() - 1.0;
     return timer_.waits() ? std::min(gateKnows, timer_.waitsSince()) : gateKnows;
 }
 

@@ -34,8 +34,8 @@ private:
     void take(const Conditioned& conditioned);
     void hold(double end);  // times what holds, when nothing before the end is to come
 
-    BounceGate gate_;
     EdgeTimer timer_;
+    BounceGate gate_;
     HumMeter humMeter_;
     std::vector<HeldTransition> held_;  // of one push; kept to spare the allocation
 };

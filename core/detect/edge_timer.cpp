@@ -62,6 +62,8 @@ std::span<const float> EdgeTimer::between(double from, double to) const {
     return first < past ? std::span(history_).subspan(first - historyFrom_, past - first) : std::span<const float>{};
 }
 
+double EdgeTimer::looksAhead() const { return std::ceil(longestReach_ / kShareOfElement) + 2.0; }
+
 void EdgeTimer::advance(std::vector<Edge>& out) {
     const double needed = longestReach_ + 2.0;
     while (!waiting_.empty() && waiting_.front().first.time + needed < static_cast<double>(end_)) {

@@ -29,6 +29,9 @@ public:
     bool waits() const { return !waiting_.empty(); }
     double waitsSince() const { return waiting_.front().first.time; }
 
+    // Samples behind an edge that must be seen before what surrounds it is known well enough to place it.
+    double looksAhead() const;
+
     bool hums() const;        // more slow disturbance than noise
     double humRms() const;    // of that disturbance, fraction of the swing; what a slope over 24 ms does not explain
     double noiseRms() const;  // of the line, fraction of the swing; 0 = not known
