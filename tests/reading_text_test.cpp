@@ -71,3 +71,22 @@ TEST(ReadingText, ListsTheInstantsWithTheirDirection) {
     r.instants = {{3, Condition::mark, 120, -5.0, 0.2, -5.6, -4.4}};
     EXPECT_TRUE(has(readingText(r, Limits{}), "3 to mark           120    -5.00      0.20     -5.60     -4.40"));
 }
+
+TEST(ReadingText, SaysHowSureAFindingIsWhereToLookAndHowToConfirmInLinesThatFit) {
+    Reading r;
+    std::string evidence;
+    for (int i = 0; i < 40; ++i) evidence += "many words ";
+    r.findings = {
+        {"end-offset", 0.974, "Marks end early by 7.5 %", evidence, "The spring of the lever.", "Feel it.", {}}};
+    EXPECT_TRUE(has(lineOf(r, "finding 1"), "Marks end early by 7.5 %, 97 % sure"));
+    EXPECT_TRUE(has(lineOf(r, "  look at"), "The spring of the lever."));
+    EXPECT_TRUE(has(lineOf(r, "  confirm"), "Feel it."));
+    std::istringstream text(readingText(r, Limits{}));
+    long words = 0;
+    for (std::string line; std::getline(text, line);) {
+        if (!has(line, "many words")) continue;
+        EXPECT_LE(line.size(), 112U);
+        for (std::size_t at = line.find("words"); at != std::string::npos; at = line.find("words", at + 1)) ++words;
+    }
+    EXPECT_EQ(words, 40);
+}

@@ -18,6 +18,7 @@ constexpr std::size_t kNameColumns = 22;
 constexpr std::size_t kValueColumns = 34;
 constexpr std::size_t kLimitColumns = 14;
 constexpr std::size_t kTextColumns = 76;
+constexpr std::size_t kProseColumns = 88;
 
 // Columns a terminal uses for UTF-8 text: continuation bytes take none.
 std::size_t columns(std::string_view text) {
@@ -70,6 +71,17 @@ public:
                                   : j->judgement == Judgement::in ? "in limits"
                                                                   : judgementWords(*j);
         row(std::move(name), padded(value, kValueColumns) + padded(bound, kLimitColumns) + words);
+    }
+    // Prose, broken at words.
+    void prose(std::string name, std::string_view text) {
+        while (columns(text) > kProseColumns) {
+            const std::size_t cut = text.rfind(' ', kProseColumns);
+            if (cut == std::string_view::npos || cut == 0) break;
+            row(std::move(name), std::string(text.substr(0, cut)));
+            name.clear();
+            text.remove_prefix(cut + 1);
+        }
+        row(std::move(name), std::string(text));
     }
     void unknown(std::string name) { row(std::move(name), "no reading"); }
     void gap() { out_ += "\n"; }
@@ -185,8 +197,17 @@ void addDetails(const Reading& r, Table& table) {
         for (const std::string& cause : r.drive->explanation.causes) table.row("", cause);
         for (const GearWanted& g : r.drive->gears) table.row("gears", gearWords(g));
     }
-    if (r.findings)
-        for (const Finding& f : *r.findings) table.row("finding", f.title + ". " + f.evidence);
+}
+
+void addFindings(const std::vector<Finding>& findings, Table& table) {
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        const Finding& f = findings[i];
+        table.gap();
+        table.row("finding " + std::to_string(i + 1), f.title + ", " + fixed(100.0 * f.confidence, 0) + " % sure");
+        table.prose("  seen by", f.evidence);
+        table.prose("  look at", f.lookAt);
+        table.prose("  confirm", f.confirm);
+    }
 }
 
 std::string verdictWords(const Reading& r, const Limits& limits) {
@@ -211,6 +232,7 @@ std::string readingText(const Reading& reading, const Limits& limits) {
     addDistortion(reading.distortion, table);
     addDetails(reading, table);
     addInstants(reading.instants, out);
+    if (reading.findings) addFindings(*reading.findings, table);
     table.gap();
     table.row("verdict", verdictWords(reading, limits));
     table.row("limits", limitsText(limits));
