@@ -45,15 +45,21 @@ NoReading Pipeline::Stages::whyNoReading() const {
 void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
     tape = tapeOf(log.last(seen), window, options);
     recentTape = tapeOf(log.last(seen), std::min(kUnitCharacters, log.size()), options);
+    plainText.reset();
+    if (!tape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
     tapeEnd = log.back().character.number;
 }
 
 // What each character of the tape should have been.
 void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
-    if (!tape) return;
+    const bool presumed = !tape && plainText && plainText->probability >= kPlainTextTold;
+    if (!tape && !presumed) return;
+    const std::vector<std::optional<unsigned>>& due = tape ? tape->expected : plainText->meant;
     for (TapeCharacter& c : characters)
-        if (c.number <= tapeEnd && tapeEnd - c.number < tape->expected.size())
-            c.due = tape->expected[tape->expected.size() - 1 - (tapeEnd - c.number)];
+        if (c.number <= tapeEnd && tapeEnd - c.number < due.size()) {
+            c.due = due[due.size() - 1 - (tapeEnd - c.number)];
+            c.presumed = presumed && c.due;
+        }
 }
 
 bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {
@@ -75,7 +81,7 @@ Reading Pipeline::Stages::reading(bool final) {
         return r;
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);
-    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), {}, {}};
+    WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), {}, {}, {}};
     const std::size_t seen = n == 0 && final ? 0 : std::max(kTapeCharacters, n);
     if (final) {
         characters.parts = partsOf(characters);
@@ -83,13 +89,14 @@ Reading Pipeline::Stages::reading(bool final) {
     } else {
         if (log.back().character.number >= partsDue) {
             const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
-            parts = partsOf({log.last(take), characters.recent, {}, {}});
+            parts = partsOf({log.last(take), characters.recent, {}, {}, {}});
             studyTape(seen, characters.window.size());
             partsDue = log.back().character.number + kPartsEveryCharacters;
         }
         characters.parts = parts;
     }
     characters.tape = tape;
+    characters.plainText = plainText;
     Reading r = composeReading(characters, options, limits, inputReading());
     if (characters.window.size() < characters.recent.size()) r.findings = recentFindings(characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
@@ -100,7 +107,7 @@ Reading Pipeline::Stages::reading(bool final) {
 
 // A window for adjusting is too short to tell a cause by: the last characters are asked.
 std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) const {
-    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, recentTape};
+    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, recentTape, asked.plainText};
     return composeReading(wide, options, limits, inputReading()).findings;
 }
 

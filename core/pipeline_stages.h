@@ -68,12 +68,13 @@ struct Pipeline::Stages {
     std::shared_ptr<const LineModel> given;
     bool refused = false;  // there was a signal and it was no start-stop one
 
-    std::optional<Decomposition> parts;   // of the last characters, for a running window
-    std::optional<TapeStudy> tape;        // likewise
-    std::optional<TapeStudy> recentTape;  // of the last characters that findings are drawn from
-    std::uint64_t tapeEnd = 0;            // number of the newest character in it
-    std::uint64_t partsDue = 0;           // number of the character that makes them due again
-    bool finished = false;                // nothing more is to come: parts are of the whole window
+    std::optional<Decomposition> parts;       // of the last characters, for a running window
+    std::optional<TapeStudy> tape;            // likewise
+    std::optional<TapeStudy> recentTape;      // of the last characters that findings are drawn from
+    std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
+    std::uint64_t tapeEnd = 0;                // number of the newest character in it
+    std::uint64_t partsDue = 0;               // number of the character that makes them due again
+    bool finished = false;                    // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
     std::uint64_t serial = 0;
 

@@ -2,6 +2,8 @@
 // From the samples of an independent sender to the finding that comes first.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
 #include <random>
 #include <string>
 
@@ -119,4 +121,42 @@ TEST(Diagnosis, SilenceIsNoSignal) {
     pipeline.push(std::vector<float>(96000, 0.0F));
     pipeline.finish();
     EXPECT_EQ(first(pipeline.snapshot()), "no-signal");
+}
+
+// A text that nobody knows and that does not repeat: only what cannot be, or hardly can, tells on the level.
+TEST(Diagnosis, LostMarksShowInAPlainTextThatIsNotKnown) {
+    const std::string text =
+        "THE KEEPER OF THE NORTH LIGHT REPORTS THAT THE WIND HAS GONE ROUND TO THE WEST SINCE MIDNIGHT AND THE SEA IS "
+        "STILL RISING. TWO BOATS WERE SEEN BEFORE DAYBREAK, BOTH OF THEM MAKING FOR THE HARBOUR. THE LAMP BURNED WELL "
+        "ALL NIGHT, THOUGH THE GLASS OF THE LANTERN WANTS CLEANING ON THE SEAWARD SIDE.";
+    std::vector<unsigned> whole;
+    for (const unsigned char c : encode(*findCode("ita2"), text)) whole.push_back(c);
+    std::vector<unsigned> harmed = whole;
+    std::mt19937_64 random(4);
+    for (unsigned& c : harmed)
+        if ((c & 4U) != 0 && random() % 4 == 0) c &= ~4U;
+    PlainSender sound;
+    EXPECT_EQ(first(measured(sound, whole)), "in-order");
+    PlainSender sender;
+    const Snapshot s = measured(sender, harmed);
+    ASSERT_EQ(first(s), "level-dropout");
+    EXPECT_EQ(s.reading.findings->front().seenAt.level, 3);
+    EXPECT_FALSE(s.reading.levels) << "not counted: the text is not known";
+    EXPECT_TRUE(std::any_of(s.tape.begin(), s.tape.end(), [](const TapeCharacter& c) { return c.presumed; }));
+}
+
+// Least squares gives a part of one lever's fault to the speed; what the reading states must cover the shaft's.
+TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
+    PlainSender sender;
+    sender.extraPercent = [](int k, bool, double) { return k == 4 ? 7.0 : 0.0; };
+    std::vector<unsigned> codes;
+    for (const unsigned char c : encode(*findCode("ita2"),
+                                        "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG THE QUICK BROWN "
+                                        "FOX JUMPS OVER THE LAZY DOG THE QUICK BROWN FOX JUMPS"))
+        codes.push_back(c);
+    const Reading r = measured(sender, codes).reading;
+    ASSERT_TRUE(r.speed.errorPercent && r.speed.stopUnits);
+    EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
+    EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
+    EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
 }

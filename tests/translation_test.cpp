@@ -90,9 +90,9 @@ TEST_F(German, TheSentencesOfTheCoreAreTranslatedAsWholesWithTheirNumbers) {
     EXPECT_EQ(told("Marks too long by 10.1 %"), "Zeichenstrom zu lang um 10,1 %");
     EXPECT_EQ(told("Marks too long by 3.1 %, within limits"), "Zeichenstrom zu lang um 3,1 %, in den Grenzen");
     EXPECT_EQ(told("All instants to mark come 10.1 % of a unit (2.23 ms) early, whatever the level; those to space do "
-                   "not. One lever stands out besides and is set aside here."),
+                   "not. A lever is out of place as well; its part is left out of this figure."),
               "Alle Übergänge zum Zeichenstrom kommen um 10,1 % der Schrittlänge (2,23 ms) zu früh, bei jedem Schritt; "
-              "die zum Trennstrom nicht. Ein Hebel fällt daneben auf und ist hier ausgenommen.");
+              "die zum Trennstrom nicht. Auch ein Hebel steht falsch; sein Anteil ist in diesem Wert nicht enthalten.");
     EXPECT_EQ(told("A sentence that nobody knows."), "A sentence that nobody knows.");
     EXPECT_EQ(signedNumber(10.14, 1), "+10,1");
 }

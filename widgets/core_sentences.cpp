@@ -150,6 +150,9 @@ constexpr std::array kSentences = {
         "Core",
         "Over %1 characters bias is %2 %, end distortion %3 %, and no instant is further off than %4 of a unit."),
     QT_TRANSLATE_NOOP("Core", "No level lost a mark or filled a space more than chance would have it."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The text is not known, but it reads as plain text in which no level seems to lose marks or fill "
+                      "spaces."),
     QT_TRANSLATE_NOOP("Core", "The text is not known, so lost marks and filled spaces were not counted."),
     QT_TRANSLATE_NOOP("Core", "Nothing; leave the adjustments as they are."),
     QT_TRANSLATE_NOOP("Core", "Keep this reading in the logbook to compare with at the next visit."),

@@ -38,7 +38,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "Marks too short by %1"),
     QT_TRANSLATE_NOOP("Core",
                       "All instants to mark come %1 of a unit (%2 ms) %3, whatever the level; those to space do not."),
-    QT_TRANSLATE_NOOP("Core", "One lever stands out besides and is set aside here."),
+    QT_TRANSLATE_NOOP("Core", "A lever is out of place as well; its part is left out of this figure."),
     QT_TRANSLATE_NOOP("Core",
                       "The instants to space are off by as much the same way: the start instant itself may be %1, "
                       "which cannot be told apart."),
@@ -53,8 +53,8 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "Marks end late by %1"),
     QT_TRANSLATE_NOOP("Core", "Marks end early by %1"),
     QT_TRANSLATE_NOOP("Core",
-                      "All instants to space inside the character come %1 of a unit (%2 ms) %3, while the start "
-                      "instant sets the beat."),
+                      "Counted from the start of the character, all its other instants to space come %1 of a unit (%2 ms) "
+                      "%3."),
     QT_TRANSLATE_NOOP("Core",
                       "What opens the contact: spring of the contact lever, residual magnetism or friction that holds "
                       "it, and a start instant that comes too early (start cam)."),
@@ -209,6 +209,17 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP(
         "Core",
         "The text is not known; plain text uses every level either way in a quarter of its characters or more."),
+    QT_TRANSLATE_NOOP("Core", "Level %1 seems to lose marks: about %2 of %3"),
+    QT_TRANSLATE_NOOP("Core", "Level %1 seems to fill spaces: about %2 of %3"),
+    QT_TRANSLATE_NOOP("Core", "The text is not known."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Read as plain text, about %1 of its %2 characters fit in only with a mark on level %3 that did "
+                      "not come: %4 of that level's marks."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Read as plain text, about %1 of its %2 characters fit in only with a space on level %3 that was "
+                      "filled: %4 of that level's spaces."),
+    QT_TRANSLATE_NOOP("Core", "For example: %1."),
+    QT_TRANSLATE_NOOP("Core", "The chance that the text itself is like that is %1."),
     QT_TRANSLATE_NOOP("Core", "Level %1: sensing pin, transfer lever, its spring and its contact."),
     QT_TRANSLATE_NOOP("Core",
                       "Level %1: sensing pin stuck up, transfer lever not returning, contact welded or shorted."),
@@ -256,6 +267,7 @@ constexpr std::array kFindings = {
                       "agree within %5."),
     QT_TRANSLATE_NOOP("Core", "So does %1, by %2 %."),
     QT_TRANSLATE_NOOP("Core", "Bias and end distortion as read are partly this: without it they are %1 % and %2 %."),
+    QT_TRANSLATE_NOOP("Core", "So is the speed error: without it %1 %."),
     QT_TRANSLATE_NOOP("Core", "Stop cam or stop lever; the end of level %1's travel."),
     QT_TRANSLATE_NOOP(
         "Core",

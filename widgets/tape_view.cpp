@@ -62,7 +62,7 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
     const TapeCharacter& c = tape[i];
     QString words = told(c.print);
     if (!c.stopPresent) words += Words::tr(", no stop");
-    if (isWrong(c)) words += Words::tr(", wrong: ") + levelsWords(c);
+    if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     words += Words::tr(". On tape printed six behind its holes");
     words += i >= kBehind ? Words::tr(" its holes stand beside the print \"%1\"").arg(told(tape[i - kBehind].print))
                           : Words::tr(" its holes stand beside the print of the sixth character before");
@@ -113,8 +113,9 @@ void TapeView::refresh(const Snapshot& s) {
     } else {
         const QString count = counted(s.reading.text.characters, Words::tr("character"), Words::tr("characters"));
         const QString fault = Words::tr("%1 without a stop").arg(errors);
+        const bool presumed = std::any_of(s.tape.begin(), s.tape.end(), [](const auto& c) { return c.presumed; });
         const QString misread =
-            Words::tr("%1 wrong")
+            (presumed ? Words::tr("%1 probably wrong") : Words::tr("%1 wrong"))
                 .arg(counted(wrong > 0 ? wrong : passed, Words::tr("character"), Words::tr("characters")));
         if (wrong > 0)
             setRemark(misread + Words::tr(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);

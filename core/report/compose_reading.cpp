@@ -94,6 +94,16 @@ void readSpeed(Reading& r, const UnitFit& fit, Characters window, const std::opt
         Measured{units - (levels + 1), std::hypot(period->uncertainty / unit, units * fit.unit.uncertainty / unit)};
 }
 
+// One lever out of place draws the unit along, by what setting it aside moves it; how fast the shaft turns lies
+// between.
+void widenSpeed(SpeedReading& s, const std::optional<DisplacementPattern>& pattern) {
+    if (!pattern || pattern->out.empty()) return;
+    const double relative = 0.01 * std::abs(pattern->unitPercent);
+    s.baud->uncertainty += relative * s.baud->value;
+    if (s.errorPercent) s.errorPercent->uncertainty += 100.0 * relative;
+    if (s.stopUnits && s.characterMs) s.stopUnits->uncertainty += relative * s.characterMs->value / *s.unitMs;
+}
+
 void readDrive(Reading& r, const Options& options, int levels) {
     if (!options.card || !r.speed.baud) return;
     const double baud = r.speed.baud->value;
@@ -196,9 +206,17 @@ void noteWhatIsMissing(Reading& r) {
 
 // What is measured for the findings' sake alone, and the findings.
 void diagnose(Reading& r, const WindowOfCharacters& characters, Characters window, const Limits& limits,
-              const Options& options, double unit, int levels) {
-    Symptoms s{r, limits, options, levels, {}, {}, characters.tape, levelShares(sentCodes(characters.window), levels)};
-    s.pattern = displacementPattern(instantStatistics(window, unit), levels);
+              const Options& options, double unit, int levels, const std::optional<DisplacementPattern>& pattern) {
+    Symptoms s{r,
+               limits,
+               options,
+               levels,
+               {},
+               {},
+               characters.tape,
+               levelShares(sentCodes(characters.window), levels),
+               characters.plainText};
+    s.pattern = pattern;
     std::vector<PeriodicLine> lines;
     if (characters.parts) lines = characters.parts->lines;
     s.steadiness = steadinessOf(window, unit, levels, lines);
@@ -231,6 +249,12 @@ std::optional<TapeStudy> tapeOf(const std::vector<const LoggedCharacter*>& seen,
     return studyTape(*code, options.expect, sentCodes(seen), window);
 }
 
+std::optional<PlainTextStudy> plainTextOf(const std::vector<const LoggedCharacter*>& seen, const Options& options) {
+    const CodeTable* code = findCode(options.code);
+    if (!code || !options.expect.empty()) return std::nullopt;
+    return studyPlainText(*code, sentCodes(seen));
+}
+
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input) {
     Reading r;
@@ -253,6 +277,8 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     readSpeed(r, *fit, unitCharacters, nominal, levels, clock);
+    const auto pattern = displacementPattern(instantStatistics(window, fit->unit.value), levels);
+    widenSpeed(r.speed, pattern);
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
@@ -268,7 +294,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},
                              {static_cast<long>(window.size()), static_cast<long>(unitCharacters.size())});
     for (std::string& note : openNotes(r.verdict)) r.notes.push_back(std::move(note));
-    diagnose(r, characters, window, limits, options, fit->unit.value, levels);
+    diagnose(r, characters, window, limits, options, fit->unit.value, levels, pattern);
     return r;
 }
 

@@ -6,6 +6,7 @@
 #include "core/measure/character_log.h"
 #include "core/measure/decomposition.h"
 #include "core/measure/level_counts.h"
+#include "core/measure/plain_text.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -17,8 +18,9 @@ namespace trueunit {
 struct WindowOfCharacters {
     std::vector<const LoggedCharacter*> window;
     std::vector<const LoggedCharacter*> recent;
-    std::optional<Decomposition> parts;  // of the window's displacement
-    std::optional<TapeStudy> tape;       // held against the text of the tape; empty: that is not known
+    std::optional<Decomposition> parts;         // of the window's displacement
+    std::optional<TapeStudy> tape;              // held against the text of the tape; empty: that is not known
+    std::optional<PlainTextStudy> plainText{};  // then: read as a plain text, if there are characters enough
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
@@ -29,6 +31,12 @@ std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);
 // The characters of the window held against the text of their tape, which is looked for in all of `seen`.
 std::optional<TapeStudy> tapeOf(const std::vector<const LoggedCharacter*>& seen, std::size_t window,
                                 const Options& options);
+
+// Where the text of the tape is not known: the characters read as a plain text.
+std::optional<PlainTextStudy> plainTextOf(const std::vector<const LoggedCharacter*>& seen, const Options& options);
+
+// Characters that are read as a plain text, at least: fewer tell too little.
+constexpr std::size_t kPlainTextCharacters = 256;
 
 // Characters in which the text of a tape is looked for, at least.
 constexpr std::size_t kTapeCharacters = 512;

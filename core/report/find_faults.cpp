@@ -15,7 +15,10 @@ namespace {
 constexpr long kFewestInOrder = 24;
 constexpr double kInDoubt = 0.5;       // of the confidence is left beside an input that spoils the readings
 constexpr double kTextUnknown = 0.12;  // of the confidence that all is in order: lost marks would not be seen
-constexpr double kMinor = 0.6;         // of the confidence is left of a doubtful trifle beside what is out of limits
+constexpr double kTextPlain = 0.05;    // likewise: many of them would show
+constexpr long kPlainTells = 200;      // characters
+constexpr double kNoSuspicion = 0.1;
+constexpr double kMinor = 0.6;  // of the confidence is left of a doubtful trifle beside what is out of limits
 constexpr double kSurely = 0.9;
 constexpr double kOverdrivenPercent = 1.0;
 
@@ -23,6 +26,20 @@ constexpr std::array<Rule, 17> kRules = {contactOffset, endOffset, contactBounce
                                          levelStuck,    levelLate, feedSlip,      wrongSpeed,     unsteadySpeed,
                                          cyclicDrive,   tripLate,  slowRise,      weakSignal,     hum,
                                          clipped,       reversed};
+
+// Whether lost marks would probably have shown though the text is not known.
+bool plainTextClears(const Symptoms& s) {
+    return s.plainText && s.plainText->plain && s.plainText->characters >= kPlainTells &&
+           s.plainText->probability < kNoSuspicion;
+}
+
+std::string levelWords(const Symptoms& s) {
+    if (s.tape) return " No level lost a mark or filled a space more than chance would have it.";
+    if (plainTextClears(s))
+        return " The text is not known, but it reads as plain text in which no level seems to lose marks or fill "
+               "spaces.";
+    return " The text is not known, so lost marks and filled spaces were not counted.";
+}
 
 Finding inOrder(const Symptoms& s) {
     const Reading& r = s.reading;
@@ -39,12 +56,12 @@ Finding inOrder(const Symptoms& s) {
     if (r.distortion.synchronousPercent)
         f.evidence +=
             " and no instant is further off than " + percent(*r.distortion.synchronousPercent) + " of a unit.";
-    f.evidence += s.tape ? " No level lost a mark or filled a space more than chance would have it."
-                         : " The text is not known, so lost marks and filled spaces were not counted.";
+    f.evidence += levelWords(s);
     f.lookAt = "Nothing; leave the adjustments as they are.";
     f.confirm = s.tape ? "Keep this reading in the logbook to compare with at the next visit."
                        : "Run a tape of known text (RY or the fox sentence) to have the levels counted as well.";
-    f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - (s.tape ? 0.0 : kTextUnknown), 0.5, 0.97);
+    const double unknown = s.tape ? 0.0 : plainTextClears(s) ? kTextPlain : kTextUnknown;
+    f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - unknown, 0.5, 0.97);
     return f;
 }
 

@@ -14,8 +14,10 @@ struct RankedFinding {
     double severity = 0.0;
 };
 inline constexpr double kMentioned = 0.4;
-inline constexpr double kFirst = 100.0;  // puts all others in doubt
-inline constexpr double kRemark = 0.1;   // of a remark that leaves the machine in order
+inline constexpr double kFirst = 100.0;          // puts all others in doubt
+inline constexpr double kRemark = 0.1;           // of a remark that leaves the machine in order
+inline constexpr double kWrongNowAndThen = 1.6;  // of a wrong character now and then
+inline constexpr double kMorePerRate = 8.0;      // and more with how often
 
 // One pure function per rule; empty when the symptom is not there or the data are too few to tell.
 using Rule = std::optional<RankedFinding> (*)(const Symptoms&);
@@ -28,6 +30,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms&);
 // Levels and feed
 std::optional<RankedFinding> levelDropout(const Symptoms&);
 std::optional<RankedFinding> levelStuck(const Symptoms&);
+std::optional<RankedFinding> levelWithoutText(const Symptoms&, bool marks);  // of both, where the text is not known
 std::optional<RankedFinding> levelLate(const Symptoms&);
 std::optional<RankedFinding> feedSlip(const Symptoms&);
 // Drive and clutch

@@ -44,7 +44,7 @@ bool startIsOff(const Symptoms& s) {
 
 std::string offsetDoubt(const Symptoms& s) {
     if (!s.pattern || s.pattern->out.empty()) return "";
-    return " One lever stands out besides and is set aside here.";
+    return " A lever is out of place as well; its part is left out of this figure.";
 }
 
 bool riseExplains(const Symptoms& s, double bias) {
@@ -108,9 +108,9 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
     f.confidence = offsetConfidence(s, *end) * (startIsOff(s) ? 0.8 : 1.0);
     f.title = std::string(late ? "Marks end late by " : "Marks end early by ") + percent(end->value) +
               (mild ? ", within limits" : "");
-    f.evidence = "All instants to space inside the character come " + percent(end->value) + " of a unit (" +
-                 decimals(std::abs(end->value) * 0.01 * s.unitMs(), 2) + " ms) " + (late ? "late" : "early") +
-                 ", while the start instant sets the beat." + offsetDoubt(s);
+    f.evidence = "Counted from the start of the character, all its other instants to space come " +
+                 percent(end->value) + " of a unit (" + decimals(std::abs(end->value) * 0.01 * s.unitMs(), 2) +
+                 " ms) " + (late ? "late" : "early") + "." + offsetDoubt(s);
     f.lookAt =
         late ? "What opens the contact: spring of the contact lever, residual magnetism or friction that holds it, "
                "and a start instant that comes too early (start cam)."

@@ -33,11 +33,14 @@ std::optional<double> usualStop(double units, double within) {
     return std::nullopt;
 }
 
-// Error of the speed by the account of all causes, fast is positive.
+// Error of the speed by the account of all causes, fast is positive. A lever out of place is set aside in it, so that
+// the doubt it throws on the speed as read does not count here.
 std::optional<Measured> speedError(const Symptoms& s) {
     const auto& read = s.reading.speed.errorPercent;
     if (!read || !s.pattern) return read;
-    return Measured{read->value - s.pattern->unitPercent * (1.0 + 0.01 * read->value), read->uncertainty};
+    const double aside = s.pattern->unitPercent;
+    const double doubt = s.pattern->out.empty() ? 0.0 : std::abs(aside);
+    return Measured{read->value - aside * (1.0 + 0.01 * read->value), std::max(0.0, read->uncertainty - doubt)};
 }
 
 // A line or a scatter of a few percent leaves some of itself in the speed of a short window.

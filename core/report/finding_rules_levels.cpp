@@ -12,11 +12,7 @@ namespace {
 constexpr long kFewestExpected = 10;
 constexpr long kFewestOnSeveral = 4;
 constexpr double kSeveralRate = 0.01;
-constexpr double kOutOfLimits = 1.6;  // severity of a wrong character now and then
-constexpr double kOnce = 0.9;         // of a single one, which chance may have made
-constexpr double kPerRate = 8.0;      // and more with how often
-constexpr long kFewestShares = 40;    // characters, without a text to hold them against
-constexpr double kRareShare = 0.04;   // of the characters have a level at mark: no plain text is so
+constexpr double kOnce = 0.9;  // of a single one, which chance may have made
 constexpr long kPrevails = 4;
 constexpr double kMildPercent = 2.0;
 constexpr double kLatePercent = 5.0;
@@ -92,32 +88,6 @@ EvidencePlaces placesOf(const StandingOut& o, int levels) {
     return at;
 }
 
-std::optional<RankedFinding> levelNeverSeen(const Symptoms& s, bool marks) {
-    if (s.tape) return std::nullopt;
-    const LevelShare* worst = nullptr;
-    const auto seen = [marks](const LevelShare& l) { return marks ? l.marks : l.characters - l.marks; };
-    for (const LevelShare& l : s.shares)
-        if (!worst || seen(l) < seen(*worst)) worst = &l;
-    if (!worst || worst->characters < kFewestShares) return std::nullopt;
-    if (rateInterval(seen(*worst), worst->characters).high > 2.0 * kRareShare) return std::nullopt;
-    const std::string level = std::to_string(worst->level);
-    Finding f;
-    f.id = marks ? "level-dropout" : "level-stuck";
-    f.confidence = seen(*worst) == 0 ? 0.8 : 0.6;
-    f.seenAt.level = worst->level;
-    f.title = "Level " + level + (marks ? " hardly ever sends a mark" : " hardly ever sends a space");
-    f.evidence =
-        "Of " + std::to_string(worst->characters) + " characters only " + std::to_string(seen(*worst)) + " had " +
-        (marks ? "a mark" : "a space") + " on level " + level +
-        ". The text is not known; plain text uses every level either way in a quarter of its characters or more.";
-    f.lookAt =
-        marks ? "Level " + level + ": sensing pin, transfer lever, its spring and its contact."
-              : "Level " + level + ": sensing pin stuck up, transfer lever not returning, contact welded or shorted.";
-    f.confirm =
-        "Run a tape whose text is known (RY uses every level both ways) and give it as the expected text." + kUnplug;
-    return RankedFinding{f, kOutOfLimits};
-}
-
 // Errors on several levels alike point away from any one level's parts.
 std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bool marks) {
     const long hits = w.hits + w.otherHits;
@@ -137,7 +107,7 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
         "transmitting cams, a contact that chatters; and a weak or disturbed input.";
     f.confirm = "Try a new tape, and compare the faulty characters on the tape view." + kUnplug;
-    return RankedFinding{f, (few ? 0.5 : 1.0) + kPerRate * static_cast<double>(hits) / static_cast<double>(tries)};
+    return RankedFinding{f, (few ? 0.5 : 1.0) + kMorePerRate * static_cast<double>(hits) / static_cast<double>(tries)};
 }
 
 // A lever that loses marks seems to fill a space now and then where the text was taken wrong, and the other way about:
@@ -149,7 +119,7 @@ bool otherWayPrevails(const Symptoms& s, const Worst& w, long LevelCount::*other
 }
 
 RankedFinding ranked(const Symptoms& s, Finding f, const Worst& w, long LevelCount::*otherHits) {
-    const double severity = (w.hits > 1 ? kOutOfLimits : kOnce) + kPerRate * w.rate();
+    const double severity = (w.hits > 1 ? kWrongNowAndThen : kOnce) + kMorePerRate * w.rate();
     if (!otherWayPrevails(s, w, otherHits)) return {std::move(f), severity};
     f.confidence = std::min(f.confidence, 0.3);
     return {std::move(f), 0.5 * severity};
@@ -181,7 +151,7 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
 }  // namespace
 
 std::optional<RankedFinding> levelDropout(const Symptoms& s) {
-    if (!s.tape) return levelNeverSeen(s, true);
+    if (!s.tape) return levelWithoutText(s, true);
     const Worst w = worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected);
     if (w.level == 0) return std::nullopt;
     if (!standsOut(s, w)) return severalLevels(s, w, true);
@@ -194,7 +164,7 @@ std::optional<RankedFinding> levelDropout(const Symptoms& s) {
 }
 
 std::optional<RankedFinding> levelStuck(const Symptoms& s) {
-    if (!s.tape) return levelNeverSeen(s, false);
+    if (!s.tape) return levelWithoutText(s, false);
     const Worst w = worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
     if (w.level == 0) return std::nullopt;
     if (!standsOut(s, w)) return severalLevels(s, w, false);
@@ -241,6 +211,9 @@ std::optional<RankedFinding> levelLate(const Symptoms& s) {
     f.evidence += " Bias and end distortion as read are partly this: without it they are " +
                   signedDecimals(s.pattern->bias.value, 1) + " % and " + signedDecimals(s.pattern->end.value, 1) +
                   " %.";
+    if (const auto& error = s.reading.speed.errorPercent)
+        f.evidence += " So is the speed error: without it " +
+                      signedDecimals(error->value - s.pattern->unitPercent * (1.0 + 0.01 * error->value), 2) + " %.";
     f.lookAt = stop ? "Stop cam or stop lever; the end of level " + std::to_string(s.levels) + "'s travel."
                     : "Level " + level +
                           ": worn or gummed transfer lever, its cam or cam follower, its contact gap, weak "
@@ -274,7 +247,8 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
         "Mark the tape and let it run: the mark must come by after the same number of characters each round. "
         "Try a new tape before the feed is touched." +
         kUnplug;
-    return RankedFinding{f, kOutOfLimits + 20.0 * static_cast<double>(slips) / static_cast<double>(s.tape->compared)};
+    return RankedFinding{f,
+                         kWrongNowAndThen + 20.0 * static_cast<double>(slips) / static_cast<double>(s.tape->compared)};
 }
 
 }  // namespace trueunit

@@ -46,6 +46,7 @@ TRUEUNIT_FIELDS(TapeCharacter) {
     f("print", v.print);
     f("stop_present", v.stopPresent);
     f("due", v.due);
+    f("presumed", v.presumed);
 }
 
 TRUEUNIT_FIELDS(Nudge) {

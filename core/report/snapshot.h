@@ -56,6 +56,7 @@ struct TapeCharacter {
     std::string print;
     bool stopPresent = true;
     std::optional<unsigned> due;  // the combination the tape should have sent, where its text is known
+    bool presumed = false;        // it is not known, but a plain text would have it so
 };
 
 enum class SignalState {

@@ -6,6 +6,7 @@
 
 #include "core/measure/displacement_pattern.h"
 #include "core/measure/level_counts.h"
+#include "core/measure/plain_text.h"
 #include "core/measure/steadiness.h"
 #include "core/options.h"
 #include "core/report/limits.h"
@@ -24,6 +25,7 @@ struct Symptoms {
     std::optional<Steadiness> steadiness;
     std::optional<TapeStudy> tape;
     std::vector<LevelShare> shares;
+    std::optional<PlainTextStudy> plainText{};  // where the text of the tape is not known
 
     double unitMs() const { return reading.speed.unitMs.value_or(20.0); }
     // Displacement to be expected of the instants from the noise of the input alone, rms percent.

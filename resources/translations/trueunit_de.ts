@@ -739,8 +739,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Alle Übergänge zum Zeichenstrom kommen um %1 der Schrittlänge (%2 ms) %3, bei jedem Schritt; die zum Trennstrom nicht.</translation>
     </message>
     <message>
-        <source>One lever stands out besides and is set aside here.</source>
-        <translation>Ein Hebel fällt daneben auf und ist hier ausgenommen.</translation>
+        <source>A lever is out of place as well; its part is left out of this figure.</source>
+        <translation>Auch ein Hebel steht falsch; sein Anteil ist in diesem Wert nicht enthalten.</translation>
     </message>
     <message>
         <source>The instants to space are off by as much the same way: the start instant itself may be %1, which cannot be told apart.</source>
@@ -783,8 +783,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Zeichenstrom endet zu früh um %1</translation>
     </message>
     <message>
-        <source>All instants to space inside the character come %1 of a unit (%2 ms) %3, while the start instant sets the beat.</source>
-        <translation>Alle Übergänge zum Trennstrom im Zeichen kommen um %1 der Schrittlänge (%2 ms) %3, während der Anlaufübergang den Takt gibt.</translation>
+        <source>Counted from the start of the character, all its other instants to space come %1 of a unit (%2 ms) %3.</source>
+        <translation>Vom Anlauf des Zeichens an gezählt kommen alle anderen Übergänge zum Trennstrom um %1 der Schrittlänge (%2 ms) %3.</translation>
     </message>
     <message>
         <source>What opens the contact: spring of the contact lever, residual magnetism or friction that holds it, and a start instant that comes too early (start cam).</source>
@@ -1123,6 +1123,34 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Schritt %1 sendet kaum je Zeichenstrom</translation>
     </message>
     <message>
+        <source>Level %1 seems to lose marks: about %2 of %3</source>
+        <translation>Schritt %1 scheint Zeichenschritte zu verlieren: etwa %2 von %3</translation>
+    </message>
+    <message>
+        <source>Level %1 seems to fill spaces: about %2 of %3</source>
+        <translation>Schritt %1 scheint Trennschritte zu füllen: etwa %2 von %3</translation>
+    </message>
+    <message>
+        <source>The text is not known.</source>
+        <translation>Der Text ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Read as plain text, about %1 of its %2 characters fit in only with a mark on level %3 that did not come: %4 of that level&apos;s marks.</source>
+        <translation>Als Klartext gelesen passen etwa %1 seiner %2 Zeichen nur, wenn im Schritt %3 ein Zeichenschritt ausblieb: %4 der Zeichenschritte dieses Schritts.</translation>
+    </message>
+    <message>
+        <source>Read as plain text, about %1 of its %2 characters fit in only with a space on level %3 that was filled: %4 of that level&apos;s spaces.</source>
+        <translation>Als Klartext gelesen passen etwa %1 seiner %2 Zeichen nur, wenn im Schritt %3 ein Trennschritt gefüllt wurde: %4 der Trennschritte dieses Schritts.</translation>
+    </message>
+    <message>
+        <source>For example: %1.</source>
+        <translation>Zum Beispiel: %1.</translation>
+    </message>
+    <message>
+        <source>The chance that the text itself is like that is %1.</source>
+        <translation>Dass der Text selbst so lautet, hat eine Wahrscheinlichkeit von %1.</translation>
+    </message>
+    <message>
         <source>Level %1 hardly ever sends a space</source>
         <translation>Schritt %1 sendet kaum je Trennstrom</translation>
     </message>
@@ -1243,6 +1271,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Die gemessene einseitige und die Endverzerrung kommen zum Teil daher: ohne dies sind sie %1 % und %2 %.</translation>
     </message>
     <message>
+        <source>So is the speed error: without it %1 %.</source>
+        <translation>Auch der Geschwindigkeitsfehler: ohne ihn %1 %.</translation>
+    </message>
+    <message>
         <source>Stop cam or stop lever; the end of level %1&apos;s travel.</source>
         <translation>Sperrnocken oder Sperrhebel; das Ende des Wegs von Schritt %1.</translation>
     </message>
@@ -1301,6 +1333,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>The text is not known, so lost marks and filled spaces were not counted.</source>
         <translation>Der Text ist unbekannt, daher wurden verlorene Zeichenschritte und gefüllte Trennschritte nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>The text is not known, but it reads as plain text in which no level seems to lose marks or fill spaces.</source>
+        <translation>Der Text ist nicht bekannt, liest sich aber als Klartext, in dem kein Schritt Zeichenschritte zu verlieren oder Trennschritte zu füllen scheint.</translation>
     </message>
     <message>
         <source>Nothing; leave the adjustments as they are.</source>
@@ -3228,6 +3264,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>, falsch: </translation>
     </message>
     <message>
+        <source>, probably wrong: </source>
+        <translation>, wahrscheinlich falsch: </translation>
+    </message>
+    <message>
         <source>. On tape printed six behind its holes</source>
         <translation>. Auf einem Streifen, der sechs hinter den Löchern druckt,</translation>
     </message>
@@ -3266,6 +3306,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>%1 wrong</source>
         <translation>%1 falsch</translation>
+    </message>
+    <message>
+        <source>%1 probably wrong</source>
+        <translation>%1 wahrscheinlich falsch</translation>
     </message>
     <message>
         <source> on this tape: ○ hole not felt, ✕ hole too many</source>
