@@ -119,7 +119,7 @@ void studyInputs(Table& table) {
                              clipped(s);
                              s.polesHz.clear();
                          }},
-                        {"clipped, 8 Hz", 0.05, clipped},
+                        {"clipped, 8 Hz", 0.25, clipped},  // what is cut off is lost: the reading states as much
                         {"inverted", 0.05,
                          [](Sender& s) {
                              s.inverted = true;
