@@ -20,7 +20,7 @@ constexpr double kRate = 48000.0;
 constexpr double kBias = 4.0;
 constexpr double kBiasWithin = 0.3;
 constexpr double kStoreMiB = 24.0;            // after the first minute: the log of the last 32,768 characters fills
-constexpr double kGrowthMiB = 2.0;            // after two hours, when every bounded store is full
+constexpr double kGrowthMiB = 4.0;            // after two hours, when every bounded store is full
 constexpr std::uint64_t kLossEvery = 500000;  // blocks; about three quarters of an hour
 
 double residentMiB() {
