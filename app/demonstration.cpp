@@ -4,12 +4,12 @@
 #include <QFile>
 
 // The resource sits in a static library, where nothing else would make the linker keep it.
-static void keepResource() { Q_INIT_RESOURCE(demonstration); }
+static void keepDemonstration() { Q_INIT_RESOURCE(demonstration); }
 
 namespace trueunit {
 
 Result<Scenario> demonstrationScenario() {
-    keepResource();
+    keepDemonstration();
     QFile file(":/scenarios/demonstration.json");
     if (!file.open(QIODevice::ReadOnly)) return Error{"The built-in demonstration is missing from this build."};
     const QByteArray json = file.readAll();

@@ -10,19 +10,19 @@
 #include "core/report/limits_json.h"
 
 // The resource sits in a static library, where nothing else would make the linker keep it.
-static void keepResource() { Q_INIT_RESOURCE(limits); }
+static void keepLimits() { Q_INIT_RESOURCE(limits); }
 
 namespace trueunit {
 
 namespace {
 
-constexpr qint64 kLargest = 65536;  // bytes; a set has some hundred
+constexpr qint64 kLargestSet = 65536;  // bytes; a set has some hundred
 
 void readFolder(const QString& path, bool own, std::vector<Limits>& into) {
     const QDir folder(path);
     for (const QString& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
         QFile file(folder.filePath(name));
-        if (!file.open(QIODevice::ReadOnly) || file.size() > kLargest) continue;
+        if (!file.open(QIODevice::ReadOnly) || file.size() > kLargestSet) continue;
         const QByteArray json = file.readAll();
         Result<Limits> limits = parseLimits({json.constData(), static_cast<std::size_t>(json.size())});
         if (!limits || (own && isBuiltIn(limits->name))) continue;
@@ -32,7 +32,7 @@ void readFolder(const QString& path, bool own, std::vector<Limits>& into) {
 }
 
 std::vector<Limits> builtIn() {
-    keepResource();
+    keepLimits();
     std::vector<Limits> all;
     readFolder(QStringLiteral(":/limits"), false, all);
     return all;

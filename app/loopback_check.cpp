@@ -17,7 +17,7 @@ namespace {
 
 using Clock = std::chrono::steady_clock;
 
-constexpr double kBiases[] = {0.0, -15.0, 15.0};
+constexpr double kLoopbackBiases[] = {0.0, -15.0, 15.0};
 constexpr int kCharacters = 48;          // that are judged
 constexpr std::uint64_t kSettling = 24;  // before them: while the wiring is being learned
 constexpr double kBaud = 100.0;
@@ -109,7 +109,7 @@ Outcome LoopbackCheck::Bench::startBias() {
     listenAnew();
     SenderSettings settings;
     settings.baud = kBaud;
-    settings.biasPercent = kBiases[bias];
+    settings.biasPercent = kLoopbackBiases[bias];
     return sender.start(output, settings);
 }
 
@@ -168,7 +168,7 @@ void LoopbackCheck::Bench::takeDelay(const Snapshot& s) {
 
 void LoopbackCheck::Bench::take(const Snapshot& s) {
     const Reading& r = s.reading;
-    CheckRow row{QT_TRANSLATE_NOOP("CheckWords", "100 baud through the card"), kBiases[bias], {0.0, -1.0}};
+    CheckRow row{QT_TRANSLATE_NOOP("CheckWords", "100 baud through the card"), kLoopbackBiases[bias], {0.0, -1.0}};
     if (r.distortion.biasPercent) row.read = *r.distortion.biasPercent;
     found.rows.push_back(row);
     found.gaps += r.input.gaps + static_cast<long>(sender.missedSamples() > 0);
@@ -207,7 +207,7 @@ bool LoopbackCheck::Bench::stepBias() {
                       : "What comes back could not be read: check the cable, the levels and the devices chosen."});
     }
     take(*snapshot);
-    if (++bias == std::size(kBiases)) {
+    if (++bias == std::size(kLoopbackBiases)) {
         result = found;
         return finish();
     }
@@ -246,7 +246,8 @@ double LoopbackCheck::progress() const {
     const auto snapshot = bench_->latest ? bench_->latest->take() : nullptr;
     const double part = static_cast<double>(charactersIn(snapshot.get())) / (kCharacters + kSettling);
     const double begun = bench_->found.clock || !bench_->found.clockWords.empty() ? 0.3 : 0.0;
-    return begun + (1.0 - begun) * (static_cast<double>(bench_->bias) + std::min(part, 1.0)) / std::size(kBiases);
+    return begun +
+           (1.0 - begun) * (static_cast<double>(bench_->bias) + std::min(part, 1.0)) / std::size(kLoopbackBiases);
 }
 
 const Result<LoopbackResult>& LoopbackCheck::result() const { return bench_->result; }

@@ -11,13 +11,13 @@
 #include "core/report/machine_card_json.h"
 
 // The resource sits in a static library, where nothing else would make the linker keep it.
-static void keepResource() { Q_INIT_RESOURCE(machines); }
+static void keepMachines() { Q_INIT_RESOURCE(machines); }
 
 namespace trueunit {
 
 namespace {
 
-constexpr qint64 kLargest = 65536;  // bytes; a card has some hundred
+constexpr qint64 kLargestCard = 65536;  // bytes; a card has some hundred
 
 Result<MachineCard> readCard(const QString& path) {
     QFile file(path);
@@ -25,7 +25,7 @@ Result<MachineCard> readCard(const QString& path) {
         return Error{"\"" + QDir::toNativeSeparators(path).toStdString() + "\": " + sentence};
     };
     if (!file.open(QIODevice::ReadOnly)) return inFile("cannot be opened.");
-    if (file.size() > kLargest) return inFile("is too large for a machine card.");
+    if (file.size() > kLargestCard) return inFile("is too large for a machine card.");
     const QByteArray json = file.readAll();
     Result<MachineCard> card = parseMachineCard({json.constData(), static_cast<std::size_t>(json.size())});
     if (!card) return inFile(card.error().text);
@@ -57,7 +57,7 @@ QString ownMachinesFolder() {
 }
 
 std::vector<MachineCard> machineCards(std::vector<Error>* refused) {
-    keepResource();
+    keepMachines();
     std::vector<MachineCard> all;
     readFolder(QStringLiteral(":/machines"), all, refused);
     readFolder(ownMachinesFolder(), all, refused);

@@ -11,8 +11,8 @@ namespace trueunit {
 
 namespace {
 
-constexpr std::int64_t kSilenceNs = 1'500'000'000;  // a callback older than this: the device is gone
-constexpr double kLatencySeconds = 0.1;             // nobody waits for it, and it must not run dry
+constexpr std::int64_t kOutputSilenceNs = 1'500'000'000;  // a callback older than this: the device is gone
+constexpr double kOutputLatencySeconds = 0.1;             // nobody waits for it, and it must not run dry
 
 }  // namespace
 
@@ -48,19 +48,18 @@ Outcome PortAudioOutput::start(SampleRing& ring) {
 
     const int channels = std::min(device_.outputChannels, 2);
     auto stream = std::make_shared<Stream>(ring, channels);
-    const PortAudioStream::Order order{false, channels, kLatencySeconds, paClipOff, &Stream::callback};
+    const PortAudioStream::Order order{false, channels, kOutputLatencySeconds, paClipOff, &Stream::callback};
     if (Outcome started = PortAudioStream::start(stream, device_, order); !started) return started;
     stream_ = std::move(stream);
     return done();
 }
 
-void PortAudioOutput::stop() {
-    PortAudioStream::stop(std::exchange(stream_, nullptr));
-}
+void PortAudioOutput::stop() { PortAudioStream::stop(std::exchange(stream_, nullptr)); }
 
 SourceState PortAudioOutput::state() const {
     if (!stream_) return SourceState::idle;
-    const bool silent = stream_->silentFor(stream_->playback.lastCallNs.load(std::memory_order_relaxed), kSilenceNs);
+    const bool silent =
+        stream_->silentFor(stream_->playback.lastCallNs.load(std::memory_order_relaxed), kOutputSilenceNs);
     return silent || !stream_->active() ? SourceState::lost : SourceState::running;
 }
 

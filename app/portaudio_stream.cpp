@@ -6,16 +6,15 @@
 
 #include "app/quiet_stderr.h"
 #include "app/time_limit.h"
+#include "core/acquire/sample_block.h"
 
 namespace trueunit {
 
 namespace {
 
-constexpr std::chrono::milliseconds kOpenLimit{5000};
+constexpr std::chrono::milliseconds kStreamOpenLimit{5000};
 constexpr std::chrono::milliseconds kCloseLimit{1000};
 constexpr double kNativeRateHz = 48000.0;  // of most cards and servers; the library's default is often 44.1, resampled
-
-std::int64_t nowNs() { return std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1); }
 
 }  // namespace
 
@@ -24,7 +23,7 @@ Outcome PortAudioStream::start(const std::shared_ptr<PortAudioStream>& stream, c
     const std::string which =
         std::string("The sound ") + (order.input ? "input" : "output") + " \"" + device.title() + "\"";
     const QuietStderr quiet;
-    const bool answered = finishesWithin(kOpenLimit, [stream, device, order] {
+    const bool answered = finishesWithin(kStreamOpenLimit, [stream, device, order] {
         stream->open(device, order);
         if (stream->settled_.exchange(true)) stream->close();  // nobody waits any more
     });
@@ -34,7 +33,7 @@ Outcome PortAudioStream::start(const std::shared_ptr<PortAudioStream>& stream, c
     }
     if (stream->error_ != paNoError)
         return Error{which + " cannot be opened: " + SoundLibrary::errorText(stream->error_) + "."};
-    stream->startedNs_ = nowNs();
+    stream->startedNs_ = stampNow();
     return done();
 }
 
@@ -45,7 +44,7 @@ void PortAudioStream::stop(std::shared_ptr<PortAudioStream> stream) {
 }
 
 bool PortAudioStream::silentFor(std::int64_t lastCallNs, std::int64_t longestNs) const {
-    return nowNs() - std::max(lastCallNs, startedNs_) > longestNs;
+    return stampNow() - std::max(lastCallNs, startedNs_) > longestNs;
 }
 
 void PortAudioStream::open(const SoundDevice& device, const Order& order) {

@@ -12,7 +12,7 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kLatencySeconds = 0.08;
+constexpr double kToneLatencySeconds = 0.08;
 
 std::optional<SoundDevice> chosenOutput(const DeviceList& outputs, const std::optional<SoundDevice>& wanted) {
     if (wanted) return findDevice(outputs, wanted->name, wanted->hostApi);
@@ -55,7 +55,7 @@ Outcome TonePlayer::start(const std::optional<SoundDevice>& output) {
     if (!device) return Error{"There is no sound output to play the tone on."};
     auto stream = std::make_shared<Stream>();
     hand(*stream);
-    const PortAudioStream::Order order{false, 1, kLatencySeconds, paNoFlag, &Stream::callback};
+    const PortAudioStream::Order order{false, 1, kToneLatencySeconds, paNoFlag, &Stream::callback};
     if (Outcome started = PortAudioStream::start(stream, *device, order); !started) return started;
     stop();
     device_ = *device;
@@ -63,9 +63,7 @@ Outcome TonePlayer::start(const std::optional<SoundDevice>& output) {
     return done();
 }
 
-void TonePlayer::stop() {
-    PortAudioStream::stop(std::exchange(stream_, nullptr));
-}
+void TonePlayer::stop() { PortAudioStream::stop(std::exchange(stream_, nullptr)); }
 
 bool TonePlayer::lost() const { return stream_ && !stream_->active(); }
 

@@ -2,17 +2,10 @@
 #include "app/sound_capture.h"
 
 #include <algorithm>
-#include <chrono>
 #include <thread>
 #include <utility>
 
 namespace trueunit {
-
-namespace {
-std::int64_t nowNs() noexcept {
-    return std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1);
-}
-}  // namespace
 
 bool SoundCapture::capture(const float* interleaved, std::uint64_t frames, bool overflowed) noexcept {
     inside_.store(true);  // sequentially consistent with release(): either we see released_, or it sees us inside
@@ -20,7 +13,7 @@ bool SoundCapture::capture(const float* interleaved, std::uint64_t frames, bool 
         inside_.store(false);
         return false;
     }
-    const std::int64_t now = nowNs();
+    const std::int64_t now = stampNow();
     const int heard = std::min(channel.load(std::memory_order_relaxed), channels_ - 1);
     block_.lossBefore |= overflowed;
     if (const std::uint64_t missing = losses_.push(frames, now); missing > 0) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/sound_playback.h"
 
-#include <chrono>
 #include <thread>
 
 namespace trueunit {
@@ -18,7 +17,7 @@ bool SoundPlayback::play(float* interleaved, std::uint64_t frames) noexcept {
         ++(some ? taken : silent);
         for (int c = 0; c < channels_; ++c) *interleaved++ = value;
     }
-    const std::int64_t now = std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1);
+    const std::int64_t now = stampNow();
     const std::uint64_t before = played.fetch_add(taken, std::memory_order_relaxed);
     if (before == 0 && taken > 0) firstSampleNs.store(now, std::memory_order_relaxed);
     if (before + taken > 0) missed.fetch_add(silent, std::memory_order_relaxed);

@@ -55,7 +55,7 @@ protected:
     std::int64_t stamp_ = 0;
 };
 
-constexpr double kBiasWithin = 0.2;  // over a few seconds of text
+constexpr double kEccentricWithin = 0.2;  // over a few seconds of text
 
 }  // namespace
 
@@ -66,7 +66,7 @@ TEST_F(AnalysisThreadTest, PublishesReadingsOfWhatTheRingCarries) {
     ASSERT_TRUE(s);
     EXPECT_EQ(s->state, SignalState::reading);
     ASSERT_TRUE(s->reading.distortion.biasPercent);
-    EXPECT_NEAR(s->reading.distortion.biasPercent->value, 6.0, kBiasWithin);
+    EXPECT_NEAR(s->reading.distortion.biasPercent->value, 6.0, kEccentricWithin);
     EXPECT_GT(s->newestStampNs, 0);
     EXPECT_EQ(s->lostSamples, 0U);
     EXPECT_EQ(s->reading.input.gaps, 0);
@@ -83,7 +83,7 @@ TEST_F(AnalysisThreadTest, ALostBlockIsCountedAndTheFramingBeginsAnew) {
     EXPECT_EQ(s->reading.input.gaps, 1);
     EXPECT_EQ(s->lostSamples, 20U * SampleBlock::kSamples);
     EXPECT_EQ(s->reading.text.framingErrors, 0);  // the cut character is left out, not misread
-    EXPECT_NEAR(s->reading.distortion.biasPercent->value, 6.0, kBiasWithin);
+    EXPECT_NEAR(s->reading.distortion.biasPercent->value, 6.0, kEccentricWithin);
 }
 
 TEST_F(AnalysisThreadTest, AStalledAnalysisLosesBlocksAndSaysHowMany) {

@@ -60,7 +60,7 @@ void RecordingSource::play(const std::stop_token& stop, SampleRing& ring) {
         if (got < SampleBlock::kSamples) break;  // the last few milliseconds, less than a block, are left out
         if (!waitForTurn(stop, ring)) return;
         block.firstSample = played_;
-        block.stampNs = Clock::now().time_since_epoch() / std::chrono::nanoseconds(1);
+        block.stampNs = stampNow();
         ring.tryPush(block);
         played_ += SampleBlock::kSamples;
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <chrono>
 #include <cstdint>
 
 namespace trueunit {
@@ -15,5 +16,10 @@ struct SampleBlock {
     bool lossBefore = false;        // the driver reported a loss of unknown length before this block
     std::array<float, kSamples> samples{};
 };
+
+// The clock of the stamps, nanoseconds. Any thread, the sound callback's too.
+inline std::int64_t stampNow() noexcept {
+    return std::chrono::steady_clock::now().time_since_epoch() / std::chrono::nanoseconds(1);
+}
 
 }  // namespace trueunit

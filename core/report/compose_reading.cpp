@@ -11,6 +11,7 @@
 #include "core/measure/timing.h"
 #include "core/report/find_faults.h"
 #include "core/report/judge.h"
+#include "core/report/speed_reading.h"
 
 namespace trueunit {
 
@@ -69,39 +70,6 @@ ContactReading contactOf(const std::vector<const LoggedCharacter*>& window) {
         contact.longestMs = std::max(contact.longestMs, 1e3 * c->character.longestBounceSeconds);
     }
     return contact;
-}
-
-void readSpeed(Reading& r, const UnitFit& fit, Characters window, const std::optional<StandardSpeed>& nominal,
-               int levels, double clockPercent) {
-    SpeedReading& s = r.speed;
-    const double unit = fit.unit.value;
-    s.unitMs = 1e3 * unit;
-    const double relative = std::hypot(fit.unit.uncertainty / unit, 0.01 * clockPercent);
-    s.baud = Measured{1.0 / unit, relative / unit};
-    if (nominal) {
-        s.nominalBaud = nominal->baud;
-        s.nominalUnitMs = 1e3 * nominal->unitSeconds;
-        s.errorPercent = Measured{100.0 * (nominal->unitSeconds / unit - 1.0), 100.0 * relative};
-    }
-    const auto period = characterPeriod(window, unit, levels);
-    if (!period) return;
-    s.characterMs = scaled(*period, 1e3, 10.0 * period->value * clockPercent);
-    s.operationsPerMinute =
-        Measured{60.0 / period->value,
-                 60.0 / period->value * std::hypot(period->uncertainty / period->value, 0.01 * clockPercent)};
-    const double units = period->value / unit;
-    s.stopUnits =
-        Measured{units - (levels + 1), std::hypot(period->uncertainty / unit, units * fit.unit.uncertainty / unit)};
-}
-
-// One lever out of place draws the unit along, by what setting it aside moves it; how fast the shaft turns lies
-// between.
-void widenSpeed(SpeedReading& s, const std::optional<DisplacementPattern>& pattern) {
-    if (!pattern || pattern->out.empty()) return;
-    const double relative = 0.01 * std::abs(pattern->unitPercent);
-    s.baud->uncertainty += relative * s.baud->value;
-    if (s.errorPercent) s.errorPercent->uncertainty += 100.0 * relative;
-    if (s.stopUnits && s.characterMs) s.stopUnits->uncertainty += relative * s.characterMs->value / *s.unitMs;
 }
 
 void readDrive(Reading& r, const Options& options, int levels) {
@@ -276,9 +244,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const auto nominal = nominalSpeed(options, fit->unit.value);
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
-    readSpeed(r, *fit, unitCharacters, nominal, levels, clock);
+    r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);
     const auto pattern = displacementPattern(instantStatistics(window, fit->unit.value), levels);
-    widenSpeed(r.speed, pattern);
+    if (pattern) doubtSpeed(r.speed, *pattern);
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();

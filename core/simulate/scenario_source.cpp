@@ -50,7 +50,7 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
         while (!stop.stop_requested() && Clock::now() < until)  // behind a gap the wait is long, a stop is not
             std::this_thread::sleep_until(std::min(until, Clock::now() + kLongestNap));
         if (stop.stop_requested()) return;
-        block->stampNs = std::chrono::duration_cast<std::chrono::nanoseconds>(Clock::now().time_since_epoch()).count();
+        block->stampNs = stampNow();
         ring.tryPush(*block);  // a full ring counts the loss itself
     }
 }
