@@ -63,10 +63,9 @@ void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
 }
 
 bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {
-    if (!framing.framed()) return false;
     std::vector<const Character*> characters;
     for (const LoggedCharacter* c : recent) characters.push_back(&c->character);
-    return runsOnOneClock(characters, framing.framing().unitSeconds);
+    return runsOnOneClock(characters, newestUnit);
 }
 
 // A running window takes the parts of the displacement anew every few characters only.

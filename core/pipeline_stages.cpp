@@ -108,6 +108,7 @@ void Pipeline::Stages::takeCharacters(const std::vector<Character>& characters) 
         keepStamp(c);
     }
     if (characters.empty()) return;
+    newestUnit = framing.framing().unitSeconds;
     std::vector<const Character*> recent;
     for (const LoggedCharacter* c : log.last(kUnitCharacters)) recent.push_back(&c->character);
     heed(framing.follow(recent));

@@ -60,6 +60,7 @@ struct Pipeline::Stages {
     Conditioned conditioned;                     // of one chunk
     std::optional<EdgeFinder> edges;             // once a line is found
     FramingFollower framing;
+    double newestUnit = 0.0;  // seconds, of the framing of the newest characters: it may have been lost since
     Decoder decoder;
     CharacterLog log;
     Picture picture;

@@ -81,5 +81,20 @@ TEST(HardInput, SplitPhaseDataGiveNoReading) {
     }
 }
 
+// 50 bits a second without start or stop. Here and there some of it looks like characters, of that speed or another.
+TEST(HardInput, SynchronousDataGiveNoReading) {
+    constexpr std::size_t kBit = 160;  // samples
+    constexpr std::size_t kSecond = 50 * kBit;
+    std::mt19937_64 random(5);
+    Pipeline pipeline(kSecond, Options{}, Limits{});
+    std::vector<float> bit(kBit);
+    for (std::size_t n = 0; n < 110 * 50; ++n) {
+        std::fill(bit.begin(), bit.end(), (random() & 1U) != 0 ? 0.4F : -0.4F);
+        pipeline.push(bit);
+        if (n % 50 != 0) continue;
+        EXPECT_FALSE(pipeline.reading().valid()) << n / 50 << " s";
+    }
+}
+
 }  // namespace
 }  // namespace trueunit

@@ -7,9 +7,10 @@
 
 namespace trueunit {
 
-// Data on one running clock (split-phase, synchronous) falls into start-stop characters here and there by chance: then
-// some characters have no stop, and the others follow each other after now one, now two whole units and never anything
-// between. A start-stop machine has one length of stop, or pauses of any length. The unit in seconds.
+// Data on one running clock (split-phase, synchronous) falls into start-stop characters here and there by chance, at
+// the clock's speed or another one: then the starts are whole periods of that clock apart, now so many, now one more,
+// and never anything between; of many characters some have no stop. A start-stop machine has one length of stop, give
+// or take, or pauses of any length. The unit that they were framed with in seconds, positive.
 bool runsOnOneClock(std::span<const Character* const> characters, double unitSeconds);
 
 }  // namespace trueunit
