@@ -37,7 +37,6 @@ Settings loadSettings() {
     const int kind = store.value("measure/input", 0).toInt();
     s.options.input = kind >= 0 && kind <= 3 ? static_cast<InputKind>(kind) : InputKind::automatic;
     s.options.windowCharacters = store.value("measure/windowCharacters", kFirstWindow).toInt();
-    s.options.slicePercent = storedNumber(store, "measure/slicePercent").value_or(s.options.slicePercent);
     s.options.clockPpm = storedNumber(store, "measure/clockPpm").value_or(0.0);
     if (const std::string card = store.value("measure/card").toString().toStdString(); !card.empty())
         if (Result<MachineCard> found = parseMachineCard(card)) s.options.card = std::move(*found);
@@ -56,7 +55,6 @@ void saveSettings(const Settings& s) {
     store.setValue("measure/code", QString::fromStdString(s.options.code));
     store.setValue("measure/input", static_cast<int>(s.options.input));
     store.setValue("measure/windowCharacters", s.options.windowCharacters);
-    store.setValue("measure/slicePercent", s.options.slicePercent);
     store.setValue("measure/clockPpm", s.options.clockPpm);
     store.setValue("measure/card",
                    s.options.card ? QString::fromStdString(machineCardJson(*s.options.card)) : QString());

@@ -171,7 +171,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "Nothing on the input switches between two levels"),
     QT_TRANSLATE_NOOP("Core", "The largest sample lies %1 dB of full scale."),
     QT_TRANSLATE_NOOP("Core", "Every sample is zero."),
-    QT_TRANSLATE_NOOP("Core", "Right input chosen?"),
+    QT_TRANSLATE_NOOP("Core", "Right input chosen, right recording?"),
     QT_TRANSLATE_NOOP("Core", "Cable, coupler, gain; is the loop closed and fed, does the tape run?"),
     QT_TRANSLATE_NOOP("Core",
                       "The report could not be written to \"%1\" (%2); choose another folder or free some space."),

@@ -135,7 +135,7 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
         f.title = silent ? "The input is silent" : "Nothing on the input switches between two levels";
         f.evidence = input.peakDbfs ? "The largest sample lies " + decimals(*input.peakDbfs, 0) + " dB of full scale."
                                     : "Every sample is zero.";
-        f.lookAt = "Right input chosen? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
+        f.lookAt = "Right input chosen, right recording? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
     }
     out.push_back(f);
     if (input.clippedPercent > kOverdrivenPercent) {

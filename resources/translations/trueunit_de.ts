@@ -1391,8 +1391,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Jeder Abtastwert ist null.</translation>
     </message>
     <message>
-        <source>Right input chosen?</source>
-        <translation>Richtiger Eingang gewählt?</translation>
+        <source>Right input chosen, right recording?</source>
+        <translation>Richtiger Eingang, richtige Aufnahme gewählt?</translation>
     </message>
     <message>
         <source>Cable, coupler, gain; is the loop closed and fed, does the tape run?</source>
