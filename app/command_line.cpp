@@ -2,6 +2,7 @@
 #include "app/command_line.h"
 
 #include <QCommandLineParser>
+#include <QFileInfo>
 #include <map>
 
 #include "app/sending_options.h"
@@ -172,6 +173,13 @@ std::optional<Error> readOperands(const QCommandLineParser& parser, const Comman
     return std::nullopt;
 }
 
+Error noSuchCommand(const QString& name) {
+    const std::string word = name.toStdString();
+    const bool file = QFileInfo(name).isFile();
+    return Error{"There is no command \"" + word +
+                 (file ? "\"; to play that file in the window: trueunit open " + word : "\"; see trueunit --help.")};
+}
+
 }  // namespace
 
 Result<Command> parseCommandLine(const QStringList& arguments) {
@@ -192,8 +200,7 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
     CommandRule rule{Kind::window, false, false, kMeasuring + QStringList{"logbook"}};
     if (!operands.isEmpty()) {
         const auto found = commandRules().find(name);
-        if (found == commandRules().end())
-            return Error{"There is no command \"" + name.toStdString() + "\"; see trueunit --help."};
+        if (found == commandRules().end()) return noSuchCommand(name);
         rule = found->second;
         if (auto e = readOperands(parser, rule, command)) return *e;
     }
@@ -277,8 +284,8 @@ picture
 
 measure ends with 0 when the sender is in limits, 1 when it is out of limits, 2 when there is no valid reading
 or when the arguments are unusable; a reading whose uncertainty reaches over its limit counts by its value, and a note
-says so. check ends with 0 when it passes, 1 when it
-does not. The other commands end with 0, or with 2 and one sentence why not.
+says so. check ends with 0 when it passes, 1 when it does not. The other commands end with 0, or with 2 and one
+sentence why not.
 
 examples
   trueunit measure skerry.wav --baud 45.45

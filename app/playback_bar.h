@@ -6,6 +6,7 @@
 
 class QAction;
 class QLabel;
+class QProgressBar;
 
 namespace trueunit {
 
@@ -20,12 +21,14 @@ public:
     PlaybackBar(const Session& session, const QList<QAction*>& actions, QWidget* parent = nullptr);
 
     QString words() const;  // "0:12 of 0:40", "paused at 0:12 of 0:40", "ended after 0:40"
+    int percentDone() const;
 
 private:
     void follow();
 
     const Session& session_;
     QLabel* words_;
+    QProgressBar* done_;
 };
 
 }  // namespace trueunit

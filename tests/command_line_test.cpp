@@ -174,3 +174,8 @@ TEST(CommandLine, TheHelpNamesEveryCommandAndOption) {
           "--input", "--window", "--slice", "--out", "--machine", "--seconds", "--rate", "--bits"})
         EXPECT_NE(help.find(word), std::string::npos) << word;
 }
+
+TEST(CommandLine, AFileInPlaceOfACommandIsToldHowToOpen) {
+    EXPECT_NE(refusal({"/etc/hostname"}).find("trueunit open /etc/hostname"), std::string::npos);
+    EXPECT_EQ(refusal({"opne"}), "There is no command \"opne\"; see trueunit --help.");
+}

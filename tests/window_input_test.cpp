@@ -64,6 +64,7 @@ TEST_F(InputOfTheWindow, ARecordingTellsHowFarItIsAndItsEndIsNoFault) {
     press(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
     press(Qt::Key_P, Qt::ControlModifier);
     ASSERT_TRUE(waitUntil([this] { return window.playback().words() == "ended after 0:03"; }));
+    EXPECT_EQ(window.playback().percentDone(), 100);
     EXPECT_EQ(window.bar().stateShown(), QString::fromUtf8("■ ended"));
     EXPECT_EQ(window.messages().sentence(), "tape.wav has come to its end. It is silent throughout.");
     EXPECT_FALSE(window.messages().warns());

@@ -5182,6 +5182,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
 <context>
     <name>trueunit::PlaybackBar</name>
     <message>
+        <source>Part of the recording that has been measured</source>
+        <translation>Gemessener Teil der Aufnahme</translation>
+    </message>
+    <message>
         <source>ended after %1</source>
         <translation>zu Ende nach %1</translation>
     </message>
