@@ -91,6 +91,7 @@ void layOut(QTextDocument& page) {
         table.setBorderBrush(theme::kBorder);
         table.setCellPadding(4);
         table.setBottomMargin(12);
+        table.setWidth(QTextLength(QTextLength::PercentageLength, 99));  // room for its border
         laidOut->setFormat(table);
     }
     cursor.endEditBlock();

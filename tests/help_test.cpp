@@ -13,6 +13,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QScreen>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -55,6 +56,7 @@ TEST(Help, EveryPageOpensWithItsDrawings) {
             EXPECT_FALSE(image.value<QImage>().isNull()) << match.captured(1).toStdString();
         }
         QTest::qWait(20);
+        EXPECT_EQ(help.pages().horizontalScrollBar()->maximum(), 0) << page.toStdString();
         keepPicture(help, "help-" + page.chopped(3));
     }
 }

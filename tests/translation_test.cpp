@@ -11,6 +11,7 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextBlock>
@@ -118,6 +119,7 @@ TEST_F(German, TheHelpOpensInGermanWithItsDrawingsAndHeadings) {
         help.pages().open(page);
         EXPECT_EQ(help.pages().source().path(), "/help/de/" + page);
         EXPECT_FALSE(help.pages().toPlainText().contains(" the ")) << page.toStdString();
+        EXPECT_EQ(help.pages().horizontalScrollBar()->maximum(), 0) << page.toStdString();
     }
     const QVariant drawing = help.pages().document()->resource(QTextDocument::ImageResource, QUrl("bias.svg"));
     EXPECT_FALSE(drawing.value<QImage>().isNull());
