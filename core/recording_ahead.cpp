@@ -9,8 +9,8 @@
 namespace trueunit {
 
 namespace {
-constexpr std::size_t kBatchChunks = 64;
-constexpr std::size_t kBatchesAhead = 8;
+constexpr std::size_t kBatchChunks = 256;  // a second and more: waking the other thread is dear
+constexpr std::size_t kBatchesAhead = 4;
 }  // namespace
 
 RecordingAhead::RecordingAhead(Recording& recording, std::uint64_t most, const std::optional<FoundLine>& line)

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "core/acquire/magnitude.h"
 #include "core/straight_sums.h"
@@ -144,22 +145,23 @@ bool LineRestorer::calm(const Stride& smooth) const {
            });
 }
 
+// The loss goes straight on for so short a time.
 void LineRestorer::decideCalm(const Stride& smooth) {
+    constexpr auto kBlocks = static_cast<double>(kStrideBlocks);
     const double trusted = trust(sinceDecision_ + 0.5 * static_cast<double>(stride_));
-    CouplingLoss loss = decisionLoss_;  // in registers
-    loss.startRun(level(), trusted, static_cast<double>(kStrideBlocks));
-    double sum = 0.0;
-    for (const double s : smooth) {
-        const double heard = s - offset_;
-        loss.run(smoothBefore_, heard);
-        smoothBefore_ = heard;
-        sum += heard + loss.loss();
-    }
-    decisionLoss_ = loss;
-    previous_ = smoothBefore_ + loss.loss();
+    const double heard = std::accumulate(smooth.begin(), smooth.end(), 0.0) - kBlocks * offset_;
+    const double last = smooth.back() - offset_;
+    const double before = decisionLoss_.loss();
+    decisionLoss_.startRun(level(), trusted, kBlocks);
+    decisionLoss_.runThrough(kBlocks, 2.0 * heard + smoothBefore_ - last);
+    const double after = decisionLoss_.loss();
+    smoothBefore_ = last;
+    previous_ = last + after;
     heardCount_ += stride_;
     sinceDecision_ += static_cast<double>(stride_);
-    if (sinceDecision_ > quiet_) error_ = trusted * (sum - static_cast<double>(kStrideBlocks) * level());
+    const double slope = (after - before) / kBlocks;
+    const double losses = kBlocks * (before + 0.5 * (kBlocks + 1.0) * slope);
+    if (sinceDecision_ > quiet_) error_ = trusted * (heard + losses - kBlocks * level());
 }
 
 // The smoothed means lie groupDelay_ behind; the loss model of the decision runs on that clock, block by block.
