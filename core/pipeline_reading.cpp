@@ -44,7 +44,7 @@ NoReading Pipeline::Stages::whyNoReading() const {
 
 void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
     tape = tapeOf(log.last(seen), window, options);
-    recentTape = tapeOf(log.last(seen), std::min(kUnitCharacters, log.size()), options);
+    recentTape = tapeOf(log.last(seen), std::min(kLevelsCharacters, log.size()), options);
     plainText.reset();
     if (!tape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
     tapeEnd = log.back().character.number;
@@ -97,7 +97,7 @@ Reading Pipeline::Stages::reading(bool final) {
     characters.tape = tape;
     characters.plainText = plainText;
     Reading r = composeReading(characters, options, limits, inputReading());
-    if (characters.window.size() < characters.recent.size()) r.findings = recentFindings(characters);
+    if (characters.window.size() < std::min(kLevelsCharacters, log.size())) r.findings = recentFindings(characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
     r.findings.reset();
     r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");

@@ -186,6 +186,24 @@ TEST(FindingRules, ALevelThatLosesMarksIsNamedWithItsRate) {
     EXPECT_LT(b.findings()[0].confidence, 0.4);
 }
 
+TEST(FindingRules, ASingleMarkBesideAnotherFaultIsNotSaidOfSeveralLevels) {
+    Bench b;
+    b.tape->levels[2].marksMissed = 1;
+    b.reading.text.framingErrors = 1;
+    const auto found = levelDropout(b.symptoms());
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->finding.title, "A single mark is missed");
+    EXPECT_FALSE(says(found->finding.evidence, "most of all"));
+}
+
+TEST(FindingRules, ACountOverMoreThanTheWindowSaysOverHowMuch) {
+    Bench b;
+    b.tape->levels[2].marksMissed = 6;
+    b.tape->compared = b.reading.text.characters + 156;
+    const std::string over = "over the last " + std::to_string(b.tape->compared) + " characters";
+    EXPECT_TRUE(says(b.findings()[0].evidence, over));
+}
+
 TEST(FindingRules, MarksLostOnEveryLevelAlikeAreNoLevelsFault) {
     Bench b;
     for (LevelCount& l : b.tape->levels) l.marksMissed = 5;

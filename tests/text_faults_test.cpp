@@ -37,6 +37,16 @@ TEST(TextFaults, ASenderThatLosesMarksIsOutOfLimitsHoweverWellItTimesThem) {
               (std::vector<std::string>{"7 of 100 marks of level 3 missed", "7 characters are wrong"}));
 }
 
+TEST(TextFaults, AFewSpacesFilledOnALevelThatLosesManyMarksProveNothing) {
+    Reading r = wellTimed();
+    (*r.levels)[3].marksMissed = 14;
+    (*r.levels)[3].spacesFilled = 2;
+    EXPECT_EQ(textFaults(r), std::vector<std::string>{"marks_missed"});
+    EXPECT_EQ(textFaultWords(r), std::vector<std::string>{"14 of 100 marks of level 4 missed"});
+    (*r.levels)[3].spacesFilled = 5;
+    EXPECT_EQ(textFaults(r), (std::vector<std::string>{"marks_missed", "spaces_filled"}));
+}
+
 TEST(TextFaults, SlipsOfTheFeedAndMissingStopsAreNamed) {
     Reading r = wellTimed();
     r.text.feedSlips = 1;

@@ -142,7 +142,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "a wheel that turns once in %1 turns of the transmitting shaft"),
     QT_TRANSLATE_NOOP("Core", "the motor shaft (%1 Hz), seen once a character"),
     QT_TRANSLATE_NOOP("Core", "In order: nothing stands out"),
-    QT_TRANSLATE_NOOP("Core", "The timing is in order; the text is not known"),
+    QT_TRANSLATE_NOOP("Core", "The timing is in order; lost marks cannot be counted"),
     QT_TRANSLATE_NOOP("Core",
                       "Over %1 characters bias is %2 %, end distortion %3 %, speed error %4 %, and no instant is "
                       "further off than %5 of a unit."),
@@ -151,10 +151,11 @@ constexpr std::array kSentences = {
         "Over %1 characters bias is %2 %, end distortion %3 %, and no instant is further off than %4 of a unit."),
     QT_TRANSLATE_NOOP("Core", "No level lost a mark or filled a space more than chance would have it."),
     QT_TRANSLATE_NOOP("Core",
-                      "The text is not known, but it reads as plain text in which no level seems to lose marks or fill "
-                      "spaces."),
+                      "It reads much like plain text; a level that now and then loses a mark or fills a space may hide "
+                      "in it."),
     QT_TRANSLATE_NOOP("Core", "The text is not known, so lost marks and filled spaces were not counted."),
     QT_TRANSLATE_NOOP("Core", "Nothing; leave the adjustments as they are."),
+    QT_TRANSLATE_NOOP("Core", "Nothing in the timing; leave the adjustments as they are."),
     QT_TRANSLATE_NOOP("Core", "Keep this reading in the logbook to compare with at the next visit."),
     QT_TRANSLATE_NOOP("Core", "Run a tape of known text (RY or the fox sentence) to have the levels counted as well."),
     QT_TRANSLATE_NOOP("Core", "Open and close the contact by hand, slowly, and watch the line on the grid."),

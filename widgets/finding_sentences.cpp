@@ -23,7 +23,8 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "falls"),
     QT_TRANSLATE_NOOP("Core", "the expected text"),
     QT_TRANSLATE_NOOP("Core", "the fox sentence"),
-    QT_TRANSLATE_NOOP("Core", "the loop as the rounds before it had it"),
+    QT_TRANSLATE_NOOP("Core", "the rounds of the tape before"),
+    QT_TRANSLATE_NOOP("Core", "%1 over the last %2 characters"),
     QT_TRANSLATE_NOOP("Core", "the beginning of stop"),
     QT_TRANSLATE_NOOP("Core", "instant %1"),
     QT_TRANSLATE_NOOP("Core", "in both directions"),
@@ -225,6 +226,10 @@ constexpr std::array kFindings = {
                       "Level %1: sensing pin stuck up, transfer lever not returning, contact welded or shorted."),
     QT_TRANSLATE_NOOP(
         "Core", "Run a tape whose text is known (RY uses every level both ways) and give it as the expected text."),
+    QT_TRANSLATE_NOOP("Core", "A single mark is missed"),
+    QT_TRANSLATE_NOOP("Core", "A single space is filled"),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the marks are missed; that may be chance."),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the spaces are filled; that may be chance."),
     QT_TRANSLATE_NOOP("Core", "Marks are missed on several levels: %1 of %2"),
     QT_TRANSLATE_NOOP("Core", "Spaces are filled on several levels: %1 of %2"),
     QT_TRANSLATE_NOOP(
@@ -242,7 +247,8 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "Held against %1, level %2 filled %3 of %4 spaces, %5; the other levels together %6 of %7."),
     QT_TRANSLATE_NOOP("Core",
-                      "With a mark its instants at %1 and %2 go too; the instants that are left are in their places."),
+                      "A mark that is lost takes the changes of the line at %1 and %2 with it; those that are left "
+                      "come in time."),
     QT_TRANSLATE_NOOP("Core",
                       "Look at a faulty character on the grid; with the power off press the sensing pin of level %1 by "
                       "hand and feel its way."),

@@ -41,6 +41,10 @@ constexpr std::size_t kPlainTextCharacters = 256;
 // Characters in which the text of a tape is looked for, at least.
 constexpr std::size_t kTapeCharacters = 512;
 
+// Characters that lost marks and filled spaces are counted over for the findings, at least: they are too seldom to be
+// seen in a window that follows the screwdriver.
+constexpr std::size_t kLevelsCharacters = 256;
+
 // Shortest window whose own characters give the unit.
 constexpr std::size_t kUnitCharacters = 32;
 

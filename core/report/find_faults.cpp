@@ -15,7 +15,7 @@ namespace {
 constexpr long kFewestInOrder = 24;
 constexpr double kInDoubt = 0.5;       // of the confidence is left beside an input that spoils the readings
 constexpr double kTextUnknown = 0.12;  // of the confidence that all is in order: lost marks would not be seen
-constexpr double kTextPlain = 0.05;    // likewise: many of them would show
+constexpr double kTextPlain = 0.09;    // likewise: of half of them something would show
 constexpr long kPlainTells = 200;      // characters
 constexpr double kNoSuspicion = 0.1;
 constexpr double kMinor = 0.6;  // of the confidence is left of a doubtful trifle beside what is out of limits
@@ -36,8 +36,8 @@ bool plainTextClears(const Symptoms& s) {
 std::string levelWords(const Symptoms& s) {
     if (s.tape) return " No level lost a mark or filled a space more than chance would have it.";
     if (plainTextClears(s))
-        return " The text is not known, but it reads as plain text in which no level seems to lose marks or fill "
-               "spaces.";
+        return " The text is not known. It reads much like plain text; a level that now and then loses a mark or fills "
+               "a space may hide in it.";
     return " The text is not known, so lost marks and filled spaces were not counted.";
 }
 
@@ -45,7 +45,7 @@ Finding inOrder(const Symptoms& s) {
     const Reading& r = s.reading;
     Finding f;
     f.id = "in-order";
-    f.title = s.tape ? "In order: nothing stands out" : "The timing is in order; the text is not known";
+    f.title = s.tape ? "In order: nothing stands out" : "The timing is in order; lost marks cannot be counted";
     const long n = r.text.characters;
     f.evidence = "Over " + std::to_string(n) + " characters";
     if (r.distortion.biasPercent)
@@ -57,7 +57,8 @@ Finding inOrder(const Symptoms& s) {
         f.evidence +=
             " and no instant is further off than " + percent(*r.distortion.synchronousPercent) + " of a unit.";
     f.evidence += levelWords(s);
-    f.lookAt = "Nothing; leave the adjustments as they are.";
+    f.lookAt = s.tape ? "Nothing; leave the adjustments as they are."
+                      : "Nothing in the timing; leave the adjustments as they are.";
     f.confirm = s.tape ? "Keep this reading in the logbook to compare with at the next visit."
                        : "Run a tape of known text (RY or the fox sentence) to have the levels counted as well.";
     const double unknown = s.tape ? 0.0 : plainTextClears(s) ? kTextPlain : kTextUnknown;
@@ -135,7 +136,8 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
         f.title = silent ? "The input is silent" : "Nothing on the input switches between two levels";
         f.evidence = input.peakDbfs ? "The largest sample lies " + decimals(*input.peakDbfs, 0) + " dB of full scale."
                                     : "Every sample is zero.";
-        f.lookAt = "Right input chosen, right recording? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
+        f.lookAt =
+            "Right input chosen, right recording? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
     }
     out.push_back(f);
     if (input.clippedPercent > kOverdrivenPercent) {

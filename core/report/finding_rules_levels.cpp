@@ -4,6 +4,7 @@
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
+#include "core/report/text_faults.h"
 
 namespace trueunit {
 
@@ -13,7 +14,6 @@ constexpr long kFewestExpected = 10;
 constexpr long kFewestOnSeveral = 4;
 constexpr double kSeveralRate = 0.01;
 constexpr double kOnce = 0.9;  // of a single one, which chance may have made
-constexpr long kPrevails = 4;
 constexpr double kMildPercent = 2.0;
 constexpr double kLatePercent = 5.0;
 constexpr long kFewestFed = 30;
@@ -27,9 +27,16 @@ std::string sourceName(const TapeStudy& t) {
         case TextSource::fox:
             return "the fox sentence";
         case TextSource::learned:
-            return "the loop as the rounds before it had it";
+            return "the rounds of the tape before";
     }
     return "";
+}
+
+// What the text is held against, and over how much, where that is more than the window.
+std::string heldAgainst(const Symptoms& s) {
+    const std::string name = sourceName(*s.tape);
+    if (s.tape->compared <= s.reading.text.characters) return name;
+    return name + " over the last " + std::to_string(s.tape->compared) + " characters";
 }
 
 std::string rate(long hits, long tries) {
@@ -98,11 +105,13 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
     f.id = marks ? "level-dropout" : "level-stuck";
     f.confidence = few ? 0.25 : 0.4;
     f.seenAt.characters = true;
-    f.title = std::string(marks ? "Marks are missed" : "Spaces are filled") +
-              " on several levels: " + std::to_string(hits) + " of " + std::to_string(tries);
-    f.evidence = "Held against " + sourceName(*s.tape) + ", " + rate(hits, tries) +
-                 (marks ? " of the marks are missed" : " of the spaces are filled") + "; level " +
-                 std::to_string(w.level) + " most of all, but not beyond what chance makes.";
+    f.title = hits == 1 ? std::string(marks ? "A single mark is missed" : "A single space is filled")
+                        : std::string(marks ? "Marks are missed" : "Spaces are filled") +
+                              " on several levels: " + std::to_string(hits) + " of " + std::to_string(tries);
+    f.evidence = "Held against " + heldAgainst(s) + ", " + rate(hits, tries) +
+                 (marks ? " of the marks are missed" : " of the spaces are filled") + "; ";
+    f.evidence += hits == 1 ? "that may be chance."
+                            : "level " + std::to_string(w.level) + " most of all, but not beyond what chance makes.";
     f.lookAt =
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
         "transmitting cams, a contact that chatters; and a weak or disturbed input.";
@@ -110,11 +119,9 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
     return RankedFinding{f, (few ? 0.5 : 1.0) + kMorePerRate * static_cast<double>(hits) / static_cast<double>(tries)};
 }
 
-// A lever that loses marks seems to fill a space now and then where the text was taken wrong, and the other way about:
-// of very unlike counts on one level the small one is doubtful.
 bool otherWayPrevails(const Symptoms& s, const Worst& w, long LevelCount::*otherHits) {
     for (const LevelCount& l : s.tape->levels)
-        if (l.level == w.level) return l.*otherHits >= kPrevails * w.hits;
+        if (l.level == w.level) return prevails(l.*otherHits, w.hits);
     return false;
 }
 
@@ -136,13 +143,13 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
         marks
             ? "Marks of level " + level + " are missed: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
             : "Spaces of level " + level + " are filled: " + std::to_string(w.hits) + " of " + std::to_string(w.tries);
-    f.evidence = "Held against " + sourceName(*s.tape) + ", level " + level + (marks ? " lost " : " filled ") +
+    f.evidence = "Held against " + heldAgainst(s) + ", level " + level + (marks ? " lost " : " filled ") +
                  std::to_string(w.hits) + " of " + std::to_string(w.tries) + (marks ? " marks, " : " spaces, ") +
                  rate(w.hits, w.tries) + "; the other levels together " + std::to_string(w.otherHits) + " of " +
                  std::to_string(w.otherTries) + ".";
     if (marks && w.level <= s.levels)
-        f.evidence += " With a mark its instants at " + level + " and " + std::to_string(w.level + 1) +
-                      " go too; the instants that are left are in their places.";
+        f.evidence += " A mark that is lost takes the changes of the line at " + level + " and " +
+                      std::to_string(w.level + 1) + " with it; those that are left come in time.";
     f.confirm = "Look at a faulty character on the grid; with the power off press the sensing pin of level " + level +
                 " by hand and feel its way." + kUnplug + kLoopOff + kNoOil;
     return f;
@@ -238,7 +245,7 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (s.tape->strange > slips) f.confidence *= 0.7;
     f.title =
         "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
-    f.evidence = "Held against " + sourceName(*s.tape) + ", " + std::to_string(s.tape->repeated) +
+    f.evidence = "Held against " + heldAgainst(s) + ", " + std::to_string(s.tape->repeated) +
                  " characters came twice and " + std::to_string(s.tape->skipped) + " were passed over, " +
                  rate(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
     if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";

@@ -13,8 +13,12 @@ bool framingFails(const TextReading& t) { return kFramingErrorsIn * t.framingErr
 // A slip told for each character without a stop is that character, not the feed.
 bool feedFails(const TextReading& t) { return t.feedSlips.value_or(0) > t.framingErrors; }
 
-bool anyLevel(const Reading& r, long LevelReading::*hits) {
-    return r.levels && std::any_of(r.levels->begin(), r.levels->end(), [hits](const auto& l) { return l.*hits > 0; });
+bool counts(long hits, long otherWay) { return hits > 0 && !prevails(otherWay, hits); }
+bool losesMarks(const LevelReading& l) { return counts(l.marksMissed, l.spacesFilled); }
+bool fillsSpaces(const LevelReading& l) { return counts(l.spacesFilled, l.marksMissed); }
+
+bool anyLevel(const Reading& r, bool (*fails)(const LevelReading&)) {
+    return r.levels && std::any_of(r.levels->begin(), r.levels->end(), fails);
 }
 
 std::string counted(long n, const char* one, const char* many) {
@@ -31,8 +35,8 @@ std::vector<std::string> textFaults(const Reading& r) {
     check("framing_errors", framingFails(r.text));
     check("wrong_characters", r.text.wrongCharacters.value_or(0) > 0);
     check("feed_slips", feedFails(r.text));
-    check("marks_missed", anyLevel(r, &LevelReading::marksMissed));
-    check("spaces_filled", anyLevel(r, &LevelReading::spacesFilled));
+    check("marks_missed", anyLevel(r, losesMarks));
+    check("spaces_filled", anyLevel(r, fillsSpaces));
     return keys;
 }
 
@@ -40,10 +44,10 @@ std::vector<std::string> textFaultWords(const Reading& r) {
     std::vector<std::string> words;
     for (const LevelReading& l : r.levels.value_or(std::vector<LevelReading>{})) {
         const std::string of = " of level " + std::to_string(l.level) + " ";
-        if (l.marksMissed > 0)
+        if (losesMarks(l))
             words.push_back(std::to_string(l.marksMissed) + " of " + std::to_string(l.marksExpected) + " marks" + of +
                             "missed");
-        if (l.spacesFilled > 0)
+        if (fillsSpaces(l))
             words.push_back(std::to_string(l.spacesFilled) + " of " + std::to_string(l.spacesExpected) + " spaces" +
                             of + "filled");
     }

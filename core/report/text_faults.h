@@ -17,4 +17,8 @@ std::vector<std::string> textFaults(const Reading& reading);
 // The same for the person, a few words each: "13 of 96 marks of level 3 missed".
 std::vector<std::string> textFaultWords(const Reading& reading);
 
+// Where a level loses many marks, the text that was learned is wrong at a place or two, and spaces seem filled there;
+// and the other way about. Of very unlike counts on one level the small one proves nothing.
+inline bool prevails(long many, long few) { return many >= 4 * few; }
+
 }  // namespace trueunit

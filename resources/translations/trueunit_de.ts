@@ -683,8 +683,12 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>den Fuchssatz</translation>
     </message>
     <message>
-        <source>the loop as the rounds before it had it</source>
-        <translation>die Schleife, wie die Umläufe davor sie brachten</translation>
+        <source>the rounds of the tape before</source>
+        <translation>die Umläufe des Streifens davor</translation>
+    </message>
+    <message>
+        <source>%1 over the last %2 characters</source>
+        <translation>%1 über die letzten %2 Zeichen</translation>
     </message>
     <message>
         <source>the beginning of stop</source>
@@ -1179,6 +1183,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Einen Streifen mit bekanntem Text laufen lassen (RY nutzt jeden Schritt in beiden Richtungen) und ihn als erwarteten Text angeben.</translation>
     </message>
     <message>
+        <source>A single mark is missed</source>
+        <translation>Ein einziger Zeichenschritt fehlt</translation>
+    </message>
+    <message>
+        <source>A single space is filled</source>
+        <translation>Ein einziger Trennschritt ist gefüllt</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the marks are missed; that may be chance.</source>
+        <translation>Gegen %1 gehalten fehlen %2 der Zeichenschritte; das kann Zufall sein.</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the spaces are filled; that may be chance.</source>
+        <translation>Gegen %1 gehalten sind %2 der Trennschritte gefüllt; das kann Zufall sein.</translation>
+    </message>
+    <message>
         <source>Marks are missed on several levels: %1 of %2</source>
         <translation>Zeichenschritte fehlen in mehreren Schritten: %1 von %2</translation>
     </message>
@@ -1219,8 +1239,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Gegen %1 gehalten füllte Schritt %2 %3 von %4 Trennschritten, %5; die anderen Schritte zusammen %6 von %7.</translation>
     </message>
     <message>
-        <source>With a mark its instants at %1 and %2 go too; the instants that are left are in their places.</source>
-        <translation>Mit einem Zeichenschritt fehlen auch seine Übergänge bei %1 und %2; die übrigen Übergänge sind an ihrem Platz.</translation>
+        <source>A mark that is lost takes the changes of the line at %1 and %2 with it; those that are left come in time.</source>
+        <translation>Ein verlorener Zeichenschritt nimmt die Übergänge bei %1 und %2 mit; die übrigen kommen rechtzeitig.</translation>
     </message>
     <message>
         <source>Look at a faulty character on the grid; with the power off press the sensing pin of level %1 by hand and feel its way.</source>
@@ -1315,8 +1335,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>In Ordnung: Nichts fällt auf</translation>
     </message>
     <message>
-        <source>The timing is in order; the text is not known</source>
-        <translation>Die Zeiten sind in Ordnung; der Text ist unbekannt</translation>
+        <source>The timing is in order; lost marks cannot be counted</source>
+        <translation>Die Zeiten sind in Ordnung; verlorene Zeichenschritte lassen sich nicht zählen</translation>
     </message>
     <message>
         <source>Over %1 characters bias is %2 %, end distortion %3 %, speed error %4 %, and no instant is further off than %5 of a unit.</source>
@@ -1335,8 +1355,12 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Der Text ist unbekannt, daher wurden verlorene Zeichenschritte und gefüllte Trennschritte nicht gezählt.</translation>
     </message>
     <message>
-        <source>The text is not known, but it reads as plain text in which no level seems to lose marks or fill spaces.</source>
-        <translation>Der Text ist nicht bekannt, liest sich aber als Klartext, in dem kein Schritt Zeichenschritte zu verlieren oder Trennschritte zu füllen scheint.</translation>
+        <source>It reads much like plain text; a level that now and then loses a mark or fills a space may hide in it.</source>
+        <translation>Er liest sich fast wie Klartext; ein Schritt, der ab und zu einen Zeichenschritt verliert oder einen Trennschritt füllt, kann sich darin verbergen.</translation>
+    </message>
+    <message>
+        <source>Nothing in the timing; leave the adjustments as they are.</source>
+        <translation>Nichts an den Zeiten; die Einstellungen lassen, wie sie sind.</translation>
     </message>
     <message>
         <source>Nothing; leave the adjustments as they are.</source>
