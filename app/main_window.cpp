@@ -138,7 +138,8 @@ void MainWindow::newInput() {
     frameIsOfThisInput_ = false;
     keeper_.release();
     origin_ = session_.origin();
-    remarks_.clear();
+    before_.reset();  // of another machine
+    panels_->setBefore({});
     const Scenario* scenario = session_.scenario();
     bar_->machine().setMachine(scenario ? QString::fromStdString(scenario->machine.name)
                                : kind == SourceKind::recording

@@ -53,7 +53,6 @@ public:
     static QString pageUnder(const QWidget* widget);  // of the help; the contents where nothing is under it
     void startFirstSteps();                           // where there is an eccentric to turn
     void forgetSettings();
-    void setRemarks(const QString& remarks) { remarks_ = remarks; }
     BenchLog& log() { return *log_; }
     void startLog(const QString& path);          // empty: the usual place; from now on frozen frames survive a crash
     Outcome keepInLog();                         // the frozen frame, or this moment; says what came of it
@@ -99,7 +98,7 @@ private:
     void newInput();
     void freezeNow();
     void freezeIn(FrameKeeper& keeper) const;
-    void signFrame();  // with the names of the input, where the frame is of this one
+    void signFrame();  // with the machine of the input, where the frame is of this one
     void frameChanged();
     void startNote(double units, double level);
     std::optional<std::size_t> noteNear(double units, double level) const;
@@ -146,9 +145,8 @@ private:
     std::optional<std::size_t> editedNote_;  // empty: a new one at noteUnits_
     double noteUnits_ = 0.0, noteLevel_ = 0.5;
     std::uint64_t lostBefore_ = 0;
-    std::string origin_;               // of the input that name and remarks speak of
+    std::string origin_;               // of the input that the name speaks of
     bool frameIsOfThisInput_ = false;  // not of one before; then it keeps the name it was signed with
-    QString remarks_;
     bool keepingEnded_ = true;
     std::jthread keeping_;  // writes a recording; last: it ends before what it reports to
 };

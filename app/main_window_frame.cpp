@@ -47,7 +47,7 @@ void MainWindow::connectGrid() {
 }
 
 void MainWindow::signFrame() {
-    if (frameIsOfThisInput_) keeper_.sign(bar_->machine().machine(), remarks_);
+    if (frameIsOfThisInput_) keeper_.sign(bar_->machine().machine(), QString::fromStdString(keeper_.frame().remarks));
 }
 
 void MainWindow::freezeNow() {
@@ -123,7 +123,7 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     if (!keeper_.frozen()) {
         FrameKeeper moment;
         freezeIn(moment);
-        moment.sign(bar_->machine().machine(), remarks_);
+        moment.sign(bar_->machine().machine(), {});
         frame = moment.frame();
     }
     if (!frame.snapshot) return Error{"There is nothing to report yet; choose an input first."};
@@ -152,10 +152,7 @@ void MainWindow::askReport() {
                         this);
     if (dialog.exec() == QDialog::Accepted) {
         keeper_.sign(dialog.machine(), dialog.remarks());
-        if (frameIsOfThisInput_) {
-            bar_->machine().setMachine(dialog.machine());
-            remarks_ = dialog.remarks();
-        }
+        if (frameIsOfThisInput_) bar_->machine().setMachine(dialog.machine());
         const Outcome written = writeReportTo(dialog.path());
         if (!written) return;  // the sentence is said; the frame stays for another try
     }

@@ -4,6 +4,7 @@
 #include <QPolygonF>
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "app/page_flow.h"
 #include "app/report_ink.h"
@@ -91,7 +92,8 @@ void ReportGrid::drawTraces(QPainter& p) const {
     const auto chosen = shownTrace(frame_);
     p.save();
     p.setClipRect(plot_);
-    for (const auto& trace : snapshot_.traces)
+    const std::size_t ofWindow = std::max<std::size_t>(snapshot_.windowUsed, 1);
+    for (const auto& trace : std::span(snapshot_.traces).last(std::min(ofWindow, snapshot_.traces.size())))
         if (trace != chosen) drawTrace(p, *trace, QPen(kOlder, 0.18 * mm_));
     if (chosen) drawBefore(p, *chosen);
     if (chosen) drawTrace(p, *chosen, QPen(kInk, 0.4 * mm_, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));

@@ -12,6 +12,7 @@ constexpr std::size_t kFewestCharacters = 3;
 constexpr double kIdleSeconds = 2.0;
 constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
+constexpr std::size_t kFewToCompare = 12;
 constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 }  // namespace
@@ -46,7 +47,7 @@ void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
     tape = tapeOf(log.last(seen), window, options);
     recentTape = tapeOf(log.last(seen), std::min(kLevelsCharacters, log.size()), options);
     plainText.reset();
-    if (!tape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
+    if (!recentTape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
     tapeEnd = log.back().character.number;
 }
 
@@ -96,6 +97,7 @@ Reading Pipeline::Stages::reading(bool final) {
     }
     characters.tape = tape;
     characters.plainText = plainText;
+    characters.textKnown = recentTape && characters.window.size() < kFewToCompare;
     Reading r = composeReading(characters, options, limits, inputReading());
     if (characters.window.size() < std::min(kLevelsCharacters, log.size())) r.findings = recentFindings(characters);
     if (characters.recent.size() >= kFewestForFindings) return r;

@@ -27,8 +27,18 @@ TEST(BiasGauge, SaysShortMarksAndInLimits) {
     gauge.show(SnapshotBuilder().bias(-6.2).build());
     EXPECT_EQ(gauge.digits(), u("−6.2"));
     EXPECT_EQ(gauge.words(), u("marks too short"));
-    gauge.show(SnapshotBuilder().bias(5.0).build());  // the limit itself is in order
+    gauge.show(SnapshotBuilder().bias(4.5).build());
     EXPECT_EQ(gauge.words(), u("in limits"));
+}
+
+TEST(BiasGauge, SaysNeitherInNorOutWhereTheUncertaintyReachesOverTheLimit) {
+    BiasGauge gauge;
+    gauge.setAlone(true);
+    for (const double bias : {4.9, -5.1}) {  // +-0.2
+        gauge.show(SnapshotBuilder().bias(bias).build());
+        EXPECT_TRUE(gauge.words().startsWith(u("cannot tell"))) << gauge.words().toStdString();
+        EXPECT_TRUE(gauge.otherWords().isEmpty());
+    }
 }
 
 TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {

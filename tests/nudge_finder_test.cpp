@@ -94,6 +94,16 @@ TEST_F(NudgeFinderTest, OneTurnOverSeveralCharactersIsOneNudge) {
     EXPECT_NEAR(finder.nudges()[0].after.value, 3.0, 0.4);
 }
 
+TEST_F(NudgeFinderTest, ATurnInFiveMovesOverFourSecondsIsOneNudge) {
+    sender.biasPercent = [](std::uint64_t n) {
+        return n < 100 ? 9.0 : 9.0 - 2.0 * static_cast<double>(std::min<std::uint64_t>(5, 1 + (n - 100) / 6));
+    };
+    const NudgeFinder finder = listen(sender, 160);
+    ASSERT_EQ(finder.nudges().size(), 1U);
+    EXPECT_NEAR(finder.nudges()[0].before.value, 9.0, 0.4);
+    EXPECT_NEAR(finder.nudges()[0].after.value, -1.0, 0.4);
+}
+
 TEST_F(NudgeFinderTest, AnErrorOfTheUnitIsNotTakenForBias) {
     sender.unit = 0.0221;  // slow against the nominal one
     stepAt(120, 5.0, 1.0);

@@ -12,6 +12,7 @@
 #include "app/top_bar.h"
 #include "core/acquire/recording_writer.h"
 #include "tests/support/bench_window.h"
+#include "widgets/comparison_panel.h"
 #include "widgets/level_meter.h"
 
 namespace trueunit {
@@ -28,8 +29,9 @@ QString silence(const QString& path, int seconds) {
 
 TEST_F(InputOfTheWindow, NameAndRemarksDoNotGoOnToAnotherMachine) {
     ASSERT_TRUE(biasIsKnown());
-    window.setRemarks("found marks 10 % long, turned the eccentric");
+    press(Qt::Key_B);
     press(Qt::Key_Space);
+    window.keeper().sign("Skerry 2", "found marks 10 % long, turned the eccentric");
     QTemporaryDir folder;
     const QString wav = silence(folder.filePath("friend.wav"), 8);
     window.openFile(wav);
@@ -41,7 +43,8 @@ TEST_F(InputOfTheWindow, NameAndRemarksDoNotGoOnToAnotherMachine) {
     };
     ASSERT_TRUE(waitUntil([this] { return shown() && shown()->seconds < 2.0; }));
     EXPECT_TRUE(reported("friend.png").startsWith("friend"));
-    press(Qt::Key_Space, Qt::ShiftModifier);  // the frame of the machine before keeps its own
+    EXPECT_TRUE(window.panels().comparison().isHidden());  // it was of the machine before
+    press(Qt::Key_Space, Qt::ShiftModifier);               // the frame of the machine before keeps its own
     EXPECT_EQ(window.keeper().frame().machine, "Skerry 2");
     EXPECT_EQ(window.keeper().frame().remarks, "found marks 10 % long, turned the eccentric");
     EXPECT_TRUE(reported("skerry.png").startsWith("Skerry 2"));

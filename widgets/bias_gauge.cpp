@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/judge.h"
 #include "core/report/nudge_words.h"
 #include "widgets/bias_scale.h"
 #include "widgets/figures.h"
@@ -77,17 +78,18 @@ void BiasGauge::say(const Snapshot& snapshot) {
         return;
     }
     digits_ = signedNumber(bias_->value, 1);
-    words_ = biasWords(bias_->value, limits.biasPercent);
-    const bool biasIn = std::abs(bias_->value) <= limits.biasPercent;
+    const JudgedReading* judgement = judged(snapshot.reading.verdict, "bias_percent");
+    open_ = judgement && judgement->judgement == Judgement::open;
+    words_ = open_ ? told(judgementWords(*judgement)) : biasWords(bias_->value, limits.biasPercent);
+    const bool biasIn = !open_ && std::abs(bias_->value) <= limits.biasPercent;
     others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
     othersOut_ = !others_.isEmpty();
     if (biasIn && !othersOut_) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
-    if (alone_) words_ += directionWords(bias_->value, limits.biasPercent);
+    if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);
-    const int decimals = bias_->uncertainty < 0.095 ? 2 : 1;
-    small_ = Words::tr("± %1 % over %2").arg(number(bias_->uncertainty, decimals), characters);
+    small_ = Words::tr("± %1 % over %2").arg(uncertaintyNumber(bias_->uncertainty), characters);
     if (const std::size_t since = charactersSinceNudge(snapshot); since < snapshot.windowUsed)
         small_ += Words::tr(", %1 since the nudge").arg(since);
     if (resting_) small_ = Words::tr("line rests, last ") + characters;
@@ -148,7 +150,8 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
 }
 
 // The direction as a shape and in words, together in the middle, smaller where they would not fit. What else is out
-// stands beside a bias that is in, so that a green word alone never speaks for the machine.
+// stands beside a bias that is in, so that a green word alone never speaks for the machine. A bias whose uncertainty
+// reaches over its limit is called neither.
 void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const {
     constexpr double kShape = 0.62;  // of the letters' height
     constexpr double kRoom = 1.1;    // for the shape and the gap after it
@@ -159,11 +162,12 @@ void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, 
     wordPx *= std::min(1.0, row.width() / widthAt(wordPx));
     const double width = widthAt(wordPx);
     painter.setFont(theme::text(wordPx, QFont::DemiBold));
-    painter.setPen(resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
+    painter.setPen(resting_ || open_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
     const double left = row.center().x() - width / 2;
     const int side = !out ? 0 : bias_->value > 0.0 ? 1 : -1;
-    drawLimitShape(painter, {left + kShape * wordPx / 2, row.center().y()}, kShape * wordPx, side,
-                   painter.pen().color());
+    if (!open_)
+        drawLimitShape(painter, {left + kShape * wordPx / 2, row.center().y()}, kShape * wordPx, side,
+                       painter.pen().color());
     QRectF text(left + kRoom * wordPx, row.top(), width, row.height());
     painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter, words_);
     text.translate(painter.fontMetrics().horizontalAdvance(words_), 0);
@@ -180,7 +184,7 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     const QFontMetricsF trial(theme::display(100));
     const double widthAt100 = figuresWidth(trial, QStringLiteral("+88.8")) + 60;  // with the percent sign
     const double px = std::min(1.22 * part * digitsHeight, 100 * 0.94 * area.width() / widthAt100);
-    const bool out = std::abs(bias_->value) > limit_;
+    const bool out = !open_ && std::abs(bias_->value) > limit_;
     const QColor color = resting_ ? theme::kSecondary : out ? theme::kOut : theme::kInk;
 
     const QFont big = theme::display(px);

@@ -18,7 +18,7 @@ public:
     explicit BiasGauge(QWidget* parent = nullptr);
 
     QString digits() const { return digits_; }      // "+7.3" or a dash
-    QString words() const { return words_; }        // "marks too long", "in limits", or why there is no reading
+    QString words() const { return words_; }        // "marks too long", "in limits", "cannot tell yet", or why nothing
     QString otherWords() const { return others_; }  // "end out", "end ?": what else is not in; or empty
     QString smallWords() const { return small_; }   // uncertainty and window
     QString lastNudge() const { return did_; }      // "last nudge: +7.8 to +5.1"; when alone also how long it learns
@@ -55,6 +55,7 @@ private:
 
     std::optional<Measured> bias_;
     double limit_ = 0.0;
+    bool open_ = false;     // in or out cannot be told
     bool resting_ = false;  // the line rests: the reading is of the last characters, not of now
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
     QString digits_, words_, others_, small_, did_, next_;

@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/report/compose_reading.h"
+#include "core/report/nudge_words.h"
 #include "widgets/finding_list.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -31,8 +32,10 @@ QStringList withoutFindings(const Snapshot& s) {
 QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};
     const std::size_t used = std::min(kUnitCharacters, s.tape.size());
-    const bool more = used > s.windowUsed;
-    const QString over = more ? Words::tr("over %1 characters").arg(used) : QString();
+    const std::size_t since = charactersSinceNudge(s, used);
+    const bool more = used > s.windowUsed || since < used;
+    QString over = more ? Words::tr("over %1 characters").arg(used) : QString();
+    if (since < used) over += Words::tr(", %1 since the nudge").arg(since);
     if (s.reading.findings->size() < 2) return over;
     return more ? Words::tr("worst first, %1").arg(over) : Words::tr("worst first");
 }

@@ -103,7 +103,8 @@ void GridDrawing::drawTraces() {
         linesUnit_ = s.gridUnitSeconds;
         const CharacterTrace& chosen = *content_.chosen;
         std::vector<quint64> used{chosen.number};
-        const std::size_t fits = std::min(s.traces.size(), static_cast<std::size_t>(kOlder) + 1);
+        const std::size_t ofWindow = std::max<std::size_t>(s.windowUsed, 1);  // what was before speaks of before
+        const std::size_t fits = std::min({s.traces.size(), ofWindow, static_cast<std::size_t>(kOlder) + 1});
         for (std::size_t i = s.traces.size() - fits; i < s.traces.size(); ++i) {
             if (s.traces[i]->number == chosen.number) continue;
             behind.push_back(lineOf(*s.traces[i]));

@@ -37,7 +37,9 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Largest displacement against the nominal speed: what a receiver has to stand."),
     QT_TRANSLATE_NOOP("Words", "Largest displacement after the speed is taken out: contacts, cams, levers."),
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
-    QT_TRANSLATE_NOOP("Words", "Part of a unit in which a receiver reads every element rightly; 50 is the middle."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Part of a unit in which a receiver reads every element rightly; 50 is the middle. Below 0 or "
+                      "over 100: even beside the element."),
     QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
 };
 const char* const kPages[ReadingsPanel::kRows] = {
@@ -71,16 +73,26 @@ void judge(RowText& text, const Snapshot& s, const char* key) {
     }
 }
 
-RowText measured(const std::optional<Measured>& m, const QString& unit, bool withSign, StableDecimals& decimals) {
+RowText measured(const std::optional<Measured>& m, const QString& unit, StableDecimals& decimals) {
     RowText text;
     if (!m) {
         decimals.reset();
         return text;
     }
     const int places = decimals.update(m->uncertainty);
-    text.value = withSign ? signedNumber(m->value, places) : number(m->value, places);
+    text.value = number(m->value, places);
     text.unit = unit;
     text.uncertainty = QStringLiteral("±") + number(std::max(m->uncertainty, std::pow(10.0, -places)), places);
+    return text;
+}
+
+// With one decimal, as on the gauge: the same bias never reads two ways.
+RowText asOnGauge(const std::optional<Measured>& m) {
+    RowText text;
+    if (!m) return text;
+    text.value = signedNumber(m->value, 1);
+    text.unit = QStringLiteral("%");
+    text.uncertainty = QStringLiteral("±") + uncertaintyNumber(m->uncertainty);
     return text;
 }
 
@@ -95,7 +107,7 @@ RowText plain(const std::optional<double>& value, const Snapshot& s, const char*
 
 RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     const SpeedReading& speed = s.reading.speed;
-    RowText text = measured(speed.baud, Words::tr("Bd"), false, decimals);
+    RowText text = measured(speed.baud, Words::tr("Bd"), decimals);
     if (!speed.baud || !speed.errorPercent) return text;
     judge(text, s, "error_percent");
     text.judgement = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
@@ -135,21 +147,20 @@ RowText framingRow(const Snapshot& s) {
 
 RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decimals) {
     const DistortionReading& d = s.reading.distortion;
-    const QString percent = QStringLiteral("%");
     RowText text;
     switch (row) {
         case ReadingsPanel::speed:
             return speedRow(s, decimals);
         case ReadingsPanel::shaft:
-            return measured(s.reading.speed.operationsPerMinute, Words::tr("/min"), false, decimals);
+            return measured(s.reading.speed.operationsPerMinute, Words::tr("/min"), decimals);
         case ReadingsPanel::stop:
-            return measured(s.reading.speed.stopUnits, Words::tr("units"), false, decimals);
+            return measured(s.reading.speed.stopUnits, Words::tr("units"), decimals);
         case ReadingsPanel::bias:
-            text = measured(d.biasPercent, percent, true, decimals);
+            text = asOnGauge(d.biasPercent);
             judge(text, s, "bias_percent");
             return text;
         case ReadingsPanel::end:
-            text = measured(d.endPercent, percent, true, decimals);
+            text = asOnGauge(d.endPercent);
             judge(text, s, "end_percent");
             return text;
         case ReadingsPanel::gross:

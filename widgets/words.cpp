@@ -61,6 +61,8 @@ QString signedNumber(double value, int decimals) {
     return rounded(value, decimals) > 0.0 ? u'+' + number(value, decimals) : number(value, decimals);
 }
 
+QString uncertaintyNumber(double percent) { return number(percent, percent < 0.095 ? 2 : 1); }
+
 QString limitNumber(double limit) { return numbersAsHere().toString(limit, 'g', 4); }
 
 QString biasWords(double biasPercent, double limitPercent) {

@@ -17,6 +17,7 @@ struct Words {
 
 QString number(double value, int decimals);                       // "1.42", "−0.3"; never "−0.0"
 QString signedNumber(double value, int decimals);                 // "+7.3", "−0.3", "0.0"
+QString uncertaintyNumber(double percent);                        // of a bias: "0.3", "0.05"
 QString limitNumber(double limit);                                // "5", "0.75"
 QString biasWords(double biasPercent, double limitPercent);       // "marks too long", "marks too short", "in limits"
 QString othersOutWords(const Verdict& verdict);                   // "end out": what is out beside the bias; or empty

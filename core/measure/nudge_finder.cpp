@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <span>
+#include <utility>
 
 #include "core/frame/unit_fit.h"
 #include "core/measure/nudge_contrast.h"
@@ -22,7 +23,7 @@ constexpr std::size_t kSoon = 3;         // characters within which most steps s
 constexpr double kRareSoon = 4.5;        // standard deviations: 6.8 in a million, both sides; most of what is allowed
 constexpr double kRare = 4.8;            // for the other trials: 1.6 in a million
 constexpr double kUnitMoved = 0.003;     // then the displacements are taken anew
-constexpr double kOneTurnSeconds = 1.5;  // steps so close together are one turn of the screwdriver
+constexpr double kOneTurnSeconds = 2.0;  // a step so soon after another is part of the same turn of the screwdriver
 constexpr std::size_t kMostNudges = 64;
 
 }  // namespace
@@ -108,7 +109,8 @@ void NudgeFinder::begin(std::size_t first, const Measured& before) {
     ++segment_;
     for (std::size_t i = first; i < points_.size(); ++i) points_[i].segment = segment_;
     const BiasPoint& p = points_[first];
-    if (!nudges_.empty() && p.seconds - nudges_.back().seconds < kOneTurnSeconds) return;  // the same turn goes on
+    const bool goesOn = p.seconds - std::exchange(steppedAt_, p.seconds) < kOneTurnSeconds;
+    if (goesOn && !nudges_.empty()) return;  // the same turn
     nudges_.push_back({p.number, p.seconds, points_.back().number, before, {}, {}});
     if (nudges_.size() > kMostNudges) nudges_.erase(nudges_.begin());
 }

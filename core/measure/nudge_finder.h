@@ -41,6 +41,7 @@ private:
     std::vector<Nudge> nudges_;
     std::optional<Measured> level_;
     int segment_ = 0;
+    double steppedAt_ = -1e12;  // seconds, of the newest step
     double fixedUnit_ = 0.0, nominal_ = 0.0, unit_ = 0.0;
 };
 

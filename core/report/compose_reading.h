@@ -21,6 +21,7 @@ struct WindowOfCharacters {
     std::optional<Decomposition> parts;         // of the window's displacement
     std::optional<TapeStudy> tape;              // held against the text of the tape; empty: that is not known
     std::optional<PlainTextStudy> plainText{};  // then: read as a plain text, if there are characters enough
+    bool textKnown = false;  // of more characters than these, which are too few to be held against it
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);

@@ -101,16 +101,20 @@ NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Me
     return advice;
 }
 
-std::size_t charactersSinceNudge(const Snapshot& s) {
-    if (s.nudges.empty() || s.traces.empty()) return s.windowUsed;
+std::size_t charactersSinceNudge(const Snapshot& s) { return charactersSinceNudge(s, s.windowUsed); }
+
+std::size_t charactersSinceNudge(const Snapshot& s, std::size_t last) {
+    if (s.nudges.empty() || s.traces.empty()) return last;
     const std::uint64_t first = s.nudges.back().number, newest = s.traces.back()->number;
-    return newest < first ? 0 : std::min<std::size_t>(s.windowUsed, newest - first + 1);
+    return newest < first ? 0 : std::min<std::size_t>(last, newest - first + 1);
 }
 
 NudgeAdvice adviceAfter(const Snapshot& s) {
     NudgeAdvice advice = adviceAfter(s.nudges, s.biasSinceNudge, s.limits);
     if (advice.kind != Kind::inOrder) return advice;
     if (s.seconds - s.nudges.back().seconds > kSettledSeconds) return {};
+    if (const auto& now = s.biasSinceNudge; now && std::abs(now->value) + now->uncertainty > s.limits.biasPercent)
+        advice.next = "in limits so far; let some more characters come";
     const auto& shown = s.reading.distortion.biasPercent;
     if (shown && std::abs(shown->value) > s.limits.biasPercent) advice.next = notYetIn(s);
     return advice;

@@ -35,5 +35,6 @@ NudgeAdvice adviceAfter(const Snapshot& s);
 
 // How many of the window's characters came after the last nudge; all of them without one.
 std::size_t charactersSinceNudge(const Snapshot& s);
+std::size_t charactersSinceNudge(const Snapshot& s, std::size_t last);  // the same of so many
 
 }  // namespace trueunit

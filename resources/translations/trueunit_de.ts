@@ -227,6 +227,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Der Streifen lief nicht ohne Pause: Der Sperrschritt ist nicht zu bestimmen.</translation>
     </message>
     <message>
+        <source>These characters are too few to count missed marks and filled spaces.</source>
+        <translation>Diese Zeichen sind zu wenige, um fehlende Zeichenschritte und gefüllte Trennschritte zu zählen.</translation>
+    </message>
+    <message>
         <source>These characters have too few instants to tell the unit from the bias.</source>
         <translation>Diese Zeichen haben zu wenige Übergänge, um Schrittlänge und einseitige Verzerrung zu trennen.</translation>
     </message>
@@ -449,6 +453,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>nearer, in limits; tighten the screws and watch that it stays</source>
         <translation>näher, in den Grenzen; Schrauben festziehen und darauf achten, dass es bleibt</translation>
+    </message>
+    <message>
+        <source>in limits so far; let some more characters come</source>
+        <translation>bisher in den Grenzen; noch einige Zeichen abwarten</translation>
     </message>
     <message>
         <source>in limits; tighten the screws and watch that it stays</source>
@@ -3228,8 +3236,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Was regellos ist: abgenutzte oder schmutzige Kontakte, lose Gelenke, Rauschen.</translation>
     </message>
     <message>
-        <source>Part of a unit in which a receiver reads every element rightly; 50 is the middle.</source>
-        <translation>Teil der Schrittlänge, in dem ein Empfänger jeden Schritt richtig liest; 50 ist die Mitte.</translation>
+        <source>Part of a unit in which a receiver reads every element rightly; 50 is the middle. Below 0 or over 100: even beside the element.</source>
+        <translation>Teil der Schrittlänge, in dem ein Empfänger jeden Schritt richtig liest; 50 ist die Mitte. Unter 0 oder über 100: sogar neben dem Schritt.</translation>
     </message>
     <message>
         <source>Characters whose stop is not at mark: wrong speed, lost elements, a broken signal.</source>
