@@ -69,9 +69,11 @@ QWidget* BenchPanels::makeLeft() {
     panels_.insert(panels_.end(), {displacement_, margin_, trail_});
     for (QWidget* panel : {static_cast<QWidget*>(grid_), static_cast<QWidget*>(displacement_)})
         panel->setProperty(theme::kHelpPage, QStringLiteral("instants.md"));
-    for (QWidget* panel : {static_cast<QWidget*>(gauge_), static_cast<QWidget*>(trail_)})
-        panel->setProperty(theme::kHelpPage, QStringLiteral("bias.md"));
+    for (QWidget* panel : {static_cast<QWidget*>(trail_), static_cast<QWidget*>(eccentric_)})
+        panel->setProperty(theme::kHelpPage, QStringLiteral("adjusting.md"));
+    gauge_->setProperty(theme::kHelpPage, QStringLiteral("bias.md"));
     margin_->setProperty(theme::kHelpPage, QStringLiteral("margin.md"));
+    tape_->setProperty(theme::kHelpPage, QStringLiteral("tape.md"));
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 0);
@@ -95,7 +97,9 @@ QWidget* BenchPanels::makeRight() {
     auto* readings = new ReadingsPanel;
     comparison_ = new ComparisonPanel;
     comparison_->hide();
+    comparison_->setProperty(theme::kHelpPage, QStringLiteral("adjusting.md"));
     findings_ = new FindingsPanel;
+    findings_->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
     panels_.insert(panels_.end(), {readings, comparison_, findings_});
     auto* below = new QWidget;

@@ -13,6 +13,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 
+#include "app/help_window.h"
 #include "app/portaudio_source.h"
 #include "app/version.h"
 #include "widgets/told.h"
@@ -55,6 +56,7 @@ CheckDialog::CheckDialog(QWidget* parent)
     form->addRow(tr("&Reference tone"), tone_);
     auto* close = new QPushButton(tr("Close"));
     auto* buttons = new QHBoxLayout;
+    buttons->addWidget(makeHelpButton(this, QStringLiteral("check.md")));
     buttons->addWidget(progress_, 1);
     buttons->addStretch(1);
     for (QPushButton* button : {close, cable_, memory_}) buttons->addWidget(button);

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/help_window.h"
 #include "core/measure/clock_trim.h"
 #include "widgets/told.h"
 
@@ -47,6 +48,7 @@ ClockDialog::ClockDialog(double ppm, std::shared_ptr<const RecentInput> input, Q
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     buttons->addButton(tr("&Use"), QDialogButtonBox::AcceptRole)->setDefault(true);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    buttons->addButton(makeHelpButton(this, QStringLiteral("check.md")), QDialogButtonBox::HelpRole);
     auto* form = new QFormLayout(this);
     form->addRow(tr("The card's clock is &fast by"), ppm_);
     auto* toneLabel = new QLabel(tr("Reference &tone"));

@@ -47,6 +47,12 @@ const Page kPages[] = {
     {"stop.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Stop")},
     {"margin.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Receiving margin")},
     {"bounce.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Contact bounce")},
+    {"findings.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Findings")},
+    {"adjusting.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Adjusting")},
+    {"tape.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Tape and text")},
+    {"cards.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Cards and limits")},
+    {"logbook.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Logbook")},
+    {"check.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Self-check")},
     {"glossary.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Glossary")},
 };
 
@@ -182,6 +188,25 @@ HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWi
     column->addWidget(buttons);
     resize(960, 740);
     pages_->open(QStringLiteral("index.md"));
+}
+
+void openHelpBeside(QWidget* window, const QString& page) {
+    auto* help = window->findChild<HelpWindow*>(QString(), Qt::FindDirectChildrenOnly);
+    if (!help) help = new HelpWindow(window);
+    help->pages().open(page);
+    help->show();
+    help->raise();
+    help->activateWindow();
+}
+
+QPushButton* makeHelpButton(QWidget* window, const QString& page) {
+    auto* button = new QPushButton(HelpWindow::tr("Help"), window);
+    button->setShortcut(Qt::Key_F1);
+    button->setToolTip(HelpWindow::tr("What this window is for (F1)"));
+    button->setAutoDefault(false);
+    window->setProperty(theme::kHelpPage, page);
+    QObject::connect(button, &QPushButton::clicked, window, [window, page] { openHelpBeside(window, page); });
+    return button;
 }
 
 }  // namespace trueunit

@@ -5,6 +5,7 @@
 #include <QTextBrowser>
 
 class QListWidget;
+class QPushButton;
 
 namespace trueunit {
 
@@ -41,5 +42,11 @@ private:
     QListWidget* contents_;
     HelpPages* pages_;
 };
+
+// Beside the window that asks, a dialog or the logbook, and usable even while that keeps all others waiting.
+void openHelpBeside(QWidget* window, const QString& page);
+
+// "Help", with the key F1, for the buttons of a dialog that this page explains.
+QPushButton* makeHelpButton(QWidget* window, const QString& page);
 
 }  // namespace trueunit

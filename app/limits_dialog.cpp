@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 
+#include "app/help_window.h"
 #include "app/limit_sets.h"
 #include "core/report/judge.h"
 #include "core/report/limits_json.h"
@@ -89,6 +90,7 @@ LimitsDialog::LimitsDialog(const Limits& now, QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     buttons->addButton(tr("&Use"), QDialogButtonBox::AcceptRole)->setDefault(true);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    buttons->addButton(makeHelpButton(this, QStringLiteral("cards.md")), QDialogButtonBox::HelpRole);
     form->addRow(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &LimitsDialog::use);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

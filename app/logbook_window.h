@@ -81,6 +81,7 @@ private:
     void askReport();
     void askExport();
     void askImport();
+    void showHelp();
     void showKeys();
 
     QString path_;

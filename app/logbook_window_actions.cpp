@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "app/frame_window.h"
+#include "app/help_window.h"
 #include "app/keys_help.h"
 #include "app/logbook/readings_export.h"
 #include "app/logbook/statement.h"
@@ -47,7 +48,8 @@ void LogbookWindow::makeActions() {
             &LogbookWindow::askExport),
         act(tr("Import\u2026"), tr("Take in the archive of a visit"), {Qt::CTRL | Qt::Key_I},
             &LogbookWindow::askImport),
-        act(tr("Keys"), tr("List the keys of this window"), {Qt::Key_F1}, &LogbookWindow::showKeys)};
+        act(tr("Help"), tr("How the logbook is kept"), {Qt::Key_F1}, &LogbookWindow::showHelp),
+        act(tr("Keys"), tr("List the keys of this window"), {Qt::SHIFT | Qt::Key_F1}, &LogbookWindow::showKeys)};
     auto* row = new QHBoxLayout;
     for (QAction* action : buttons) {
         auto* button = new QToolButton;
@@ -62,6 +64,7 @@ void LogbookWindow::makeActions() {
             &QAction::triggered, this, &QWidget::close);
 }
 
+void LogbookWindow::showHelp() { openHelpBeside(this, QStringLiteral("logbook.md")); }
 void LogbookWindow::focusSearch() { search_->setFocus(); }
 void LogbookWindow::markBefore() { mark(FrameRole::before); }
 void LogbookWindow::markAfter() { mark(FrameRole::after); }

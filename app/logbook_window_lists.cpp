@@ -133,7 +133,7 @@ void LogbookWindow::fillVisits() {
             say(found->all > kMostFrames ? tr("The newest %1 of %2 frames are shown; narrow the search for others.")
                                                .arg(kMostFrames)
                                                .arg(found->all)
-                                         : tr("%1 in %2. Enter opens a frame, F1 lists the keys.")
+                                         : tr("%1 in %2. Enter opens a frame, F1 is the help.")
                                                .arg(counted(found->all, tr("frame"), tr("frames")), path_));
         }
         if (!visits_->currentItem() && visits_->topLevelItemCount() > 0)

@@ -12,6 +12,7 @@
 #include <QSpinBox>
 #include <cmath>
 
+#include "app/help_window.h"
 #include "app/machine_cards.h"
 #include "core/frame/code_table.h"
 #include "core/report/drive.h"
@@ -98,6 +99,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     auto* keepIt = buttons->addButton(tr("&Keep as my own"), QDialogButtonBox::ActionRole);
     auto* none = buttons->addButton(tr("&No card"), QDialogButtonBox::DestructiveRole);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    buttons->addButton(makeHelpButton(this, QStringLiteral("cards.md")), QDialogButtonBox::HelpRole);
     useIt->setDefault(true);
     form->addRow(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &MachineCardDialog::use);

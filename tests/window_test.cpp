@@ -24,7 +24,9 @@
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
+#include "widgets/findings_panel.h"
 #include "widgets/reading_row.h"
+#include "widgets/tape_view.h"
 
 namespace trueunit {
 namespace {
@@ -130,6 +132,9 @@ TEST_F(Window, TheReportIsNamedAfterTheMachineAndTheLineSaysWhereItIs) {
 
 TEST_F(Window, F1ExplainsWhatThePointerIsOn) {
     EXPECT_EQ(MainWindow::pageUnder(&panels().gauge()), "bias.md");
+    EXPECT_EQ(MainWindow::pageUnder(&panels().findings()), "findings.md");
+    EXPECT_EQ(MainWindow::pageUnder(&panels().tape()), "tape.md");
+    EXPECT_EQ(MainWindow::pageUnder(&panels().eccentric()), "adjusting.md");
     EXPECT_EQ(MainWindow::pageUnder(&window.bar()), "index.md");
     QStringList pages;
     for (const ReadingRow* row : window.findChildren<ReadingRow*>()) pages << MainWindow::pageUnder(row);

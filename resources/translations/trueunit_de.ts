@@ -3883,6 +3883,30 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Kontaktprellen</translation>
     </message>
     <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Adjusting</source>
+        <translation>Einstellen</translation>
+    </message>
+    <message>
+        <source>Tape and text</source>
+        <translation>Streifen und Text</translation>
+    </message>
+    <message>
+        <source>Cards and limits</source>
+        <translation>Karten und Grenzen</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>Self-check</source>
+        <translation>Selbstprüfung</translation>
+    </message>
+    <message>
         <source>Glossary</source>
         <translation>Begriffe</translation>
     </message>
@@ -3897,6 +3921,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>What this window is for (F1)</source>
+        <translation>Wozu dieses Fenster da ist (F1)</translation>
     </message>
     <message>
         <source>en</source>
@@ -4129,6 +4157,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Das Archiv eines Besuchs einlesen</translation>
     </message>
     <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>How the logbook is kept</source>
+        <translation>Wie das Logbuch geführt wird</translation>
+    </message>
+    <message>
         <source>Keys</source>
         <translation>Tasten</translation>
     </message>
@@ -4257,8 +4293,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Die neuesten %1 von %2 Bildern sind gezeigt; für andere die Suche einengen.</translation>
     </message>
     <message>
-        <source>%1 in %2. Enter opens a frame, F1 lists the keys.</source>
-        <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 listet die Tasten.</translation>
+        <source>%1 in %2. Enter opens a frame, F1 is the help.</source>
+        <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 ist die Hilfe.</translation>
     </message>
     <message>
         <source>from %1</source>
