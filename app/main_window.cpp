@@ -137,6 +137,7 @@ void MainWindow::newInput() {
     signFrame();
     frameIsOfThisInput_ = false;
     keeper_.release();
+    if (!origin_.empty()) forgetTapeText();
     origin_ = session_.origin();
     before_.reset();  // of another machine
     panels_->setBefore({});

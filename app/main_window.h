@@ -111,6 +111,8 @@ private:
     void askRecording();
     void recordingKept(const Result<KeptRecording>& kept);
     void askClock();
+    void askTapeText();
+    void forgetTapeText();  // it was of another input
     void askMachineCard();
     void leaveView();  // Escape: the gauge alone, then the message
 

@@ -18,6 +18,7 @@
 #include "app/report_dialog.h"
 #include "app/sender_dialog.h"
 #include "app/session.h"
+#include "app/tape_text_dialog.h"
 #include "app/top_bar.h"
 #include "widgets/told.h"
 
@@ -48,6 +49,8 @@ void MainWindow::makeProvingActions() {
                {Qt::CTRL | Qt::Key_S}, [this] { askRecording(); });
     all += act(tr("Clock trim"), tr("Trim the clock of the sound card"), {Qt::CTRL | Qt::SHIFT | Qt::Key_T},
                [this] { askClock(); });
+    all.prepend(act(tr("Text of the tape"), tr("Give the text of the tape, so that lost marks can be counted"),
+                    {Qt::CTRL | Qt::Key_H}, [this] { askTapeText(); }));
     more_ = act(tr("More"),
                 tr("Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone"),
                 {Qt::Key_F10},
@@ -107,6 +110,23 @@ void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
     keepingEnded_ = true;
     if (!kept) return messages_->warn(told(kept.error().text));
     messages_->sayWritten({QString::fromStdString(kept->soundFiles.front())});
+}
+
+void MainWindow::askTapeText() {
+    TapeTextDialog dialog(session_.options().expect, session_.options().code, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    Options options = session_.options();
+    options.expect = dialog.text();
+    if (const Outcome set = session_.setOptions(options); !set) return messages_->warn(told(set.error().text));
+    messages_->say(options.expect.empty() ? tr("The text of the tape is looked for in the signal.")
+                                          : tr("The tape is held against its text."));
+}
+
+void MainWindow::forgetTapeText() {
+    Options options = session_.options();
+    if (options.expect.empty()) return;
+    options.expect.clear();
+    (void)static_cast<bool>(session_.setOptions(options));  // an empty text is never refused
 }
 
 void MainWindow::askClock() {

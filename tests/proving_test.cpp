@@ -23,6 +23,7 @@
 #include "app/message_line.h"
 #include "app/sender_dialog.h"
 #include "app/session.h"
+#include "app/tape_text_dialog.h"
 #include "core/acquire/recording.h"
 
 namespace trueunit {
@@ -192,6 +193,24 @@ TEST_F(Proving, TheLastMinutesAreKeptFromTheWindow) {
     window.keepRecordingTo(folder_.filePath("no folder/kept.flac"));
     EXPECT_TRUE(QTest::qWaitFor([&] { return window.messages().sentence().contains("still at hand"); }, 5000))
         << window.messages().sentence().toStdString();
+}
+
+TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
+    TapeTextDialog dialog("RY\r\n", "ita2");
+    EXPECT_EQ(dialog.text(), "RY\r\n");
+    EXPECT_EQ(dialog.message(), "4 characters of tape, shifts included.");
+    QTemporaryDir folder;
+    QFile file(folder.filePath("loop.txt"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write("Skerry 2\n") == 9);
+    file.close();
+    dialog.take(file.fileName());
+    EXPECT_EQ(dialog.text(), "Skerry 2\r\n");
+    EXPECT_EQ(dialog.message(), "11 characters of tape, shifts included.");  // one shift to figures
+    dialog.take(folder.filePath("none.txt"));
+    EXPECT_TRUE(dialog.message().contains("cannot be read")) << dialog.message().toStdString();
+    EXPECT_EQ(dialog.text(), "Skerry 2\r\n");
+    dialog.setText("");
+    EXPECT_TRUE(dialog.message().startsWith("No text"));
 }
 
 }  // namespace

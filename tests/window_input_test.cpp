@@ -30,6 +30,9 @@ QString silence(const QString& path, int seconds) {
 TEST_F(InputOfTheWindow, NameAndRemarksDoNotGoOnToAnotherMachine) {
     ASSERT_TRUE(biasIsKnown());
     press(Qt::Key_B);
+    Options options = session.options();
+    options.expect = "RY";
+    ASSERT_TRUE(session.setOptions(options));
     press(Qt::Key_Space);
     window.keeper().sign("Skerry 2", "found marks 10 % long, turned the eccentric");
     QTemporaryDir folder;
@@ -43,7 +46,8 @@ TEST_F(InputOfTheWindow, NameAndRemarksDoNotGoOnToAnotherMachine) {
     };
     ASSERT_TRUE(waitUntil([this] { return shown() && shown()->seconds < 2.0; }));
     EXPECT_TRUE(reported("friend.png").startsWith("friend"));
-    EXPECT_TRUE(window.panels().comparison().isHidden());  // it was of the machine before
+    EXPECT_TRUE(window.panels().comparison().isHidden());  // it was of the machine before,
+    EXPECT_TRUE(session.options().expect.empty());         // as was the text of the tape
     press(Qt::Key_Space, Qt::ShiftModifier);               // the frame of the machine before keeps its own
     EXPECT_EQ(window.keeper().frame().machine, "Skerry 2");
     EXPECT_EQ(window.keeper().frame().remarks, "found marks 10 % long, turned the eccentric");

@@ -5208,6 +5208,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>%1 It is silent throughout.</source>
         <translation>%1 Sie ist durchweg stumm.</translation>
     </message>
+    <message>
+        <source>Text of the tape</source>
+        <translation>Text des Streifens</translation>
+    </message>
+    <message>
+        <source>Give the text of the tape, so that lost marks can be counted</source>
+        <translation>Den Text des Streifens angeben, damit verlorene Zeichenschritte gezählt werden können</translation>
+    </message>
+    <message>
+        <source>The text of the tape is looked for in the signal.</source>
+        <translation>Der Text des Streifens wird im Signal gesucht.</translation>
+    </message>
+    <message>
+        <source>The tape is held against its text.</source>
+        <translation>Der Streifen wird gegen seinen Text gehalten.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MessageLine</name>
@@ -5582,6 +5598,53 @@ Worauf gehört wird (Strg+I)</translation>
             <numerusform>Ein Toneingang wurde gefunden.</numerusform>
             <numerusform>%n Toneingänge wurden gefunden.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::TapeTextDialog</name>
+    <message>
+        <source>Text of the tape</source>
+        <translation>Text des Streifens</translation>
+    </message>
+    <message>
+        <source>What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes round three times are recognised without.</source>
+        <translation>Was auf dem Streifen steht, einmal, von beliebiger Stelle an. Damit werden verlorene Zeichenschritte und gefüllte Trennschritte gezählt. RY, der Fuchssatz und ein Streifen, der dreimal herumkommt, werden auch so erkannt.</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Verwenden</translation>
+    </message>
+    <message>
+        <source>From a &amp;file</source>
+        <translation>Aus einer &amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Not known</source>
+        <translation>&amp;Unbekannt</translation>
+    </message>
+    <message>
+        <source>No text: it is looked for in the signal.</source>
+        <translation>Kein Text: Er wird im Signal gesucht.</translation>
+    </message>
+    <message>
+        <source>The code has none of these characters.</source>
+        <translation>Der Code hat keines dieser Zeichen.</translation>
+    </message>
+    <message>
+        <source>%1 characters of tape, shifts included.</source>
+        <translation>%1 Zeichen auf dem Streifen, Umschaltungen mitgezählt.</translation>
+    </message>
+    <message>
+        <source>Text (*.txt);;All files (*)</source>
+        <translation>Text (*.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be read: %2.</source>
+        <translation>„%1“ kann nicht gelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is too large for the text of a tape.</source>
+        <translation>„%1“ ist zu groß für den Text eines Streifens.</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/tape_text_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QFontDatabase>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include "app/help_window.h"
+#include "core/frame/code_table.h"
+
+namespace trueunit {
+
+namespace {
+constexpr qint64 kLargestText = 65536;  // bytes; a loop of tape has some hundred characters
+}
+
+TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, QWidget* parent)
+    : QDialog(parent), code_(code), text_(new QPlainTextEdit), message_(new QLabel) {
+    setWindowTitle(tr("Text of the tape"));
+    auto* what = new QLabel(
+        tr("What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the "
+           "fox sentence, and a tape that comes round three times are recognised without."));
+    what->setWordWrap(true);
+    text_->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
+    text_->setAccessibleName(tr("Text of the tape"));
+    text_->setTabChangesFocus(true);
+    message_->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    buttons->addButton(tr("&Use"), QDialogButtonBox::AcceptRole)->setDefault(true);
+    buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    auto* file = buttons->addButton(tr("From a &file"), QDialogButtonBox::ActionRole);
+    auto* forget = buttons->addButton(tr("&Not known"), QDialogButtonBox::ActionRole);
+    buttons->addButton(makeHelpButton(this, QStringLiteral("tape.md")), QDialogButtonBox::HelpRole);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(what);
+    column->addWidget(text_, 1);
+    column->addWidget(message_);
+    column->addWidget(buttons);
+    connect(text_, &QPlainTextEdit::textChanged, this, &TapeTextDialog::count);
+    connect(file, &QPushButton::clicked, this, &TapeTextDialog::askFile);
+    connect(forget, &QPushButton::clicked, text_, &QPlainTextEdit::clear);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    setText(text);
+    count();
+    text_->setFocus();
+    resize(560, 320);
+}
+
+void TapeTextDialog::setText(const std::string& text) {
+    text_->setPlainText(QString::fromStdString(text).remove(QLatin1Char('\r')));
+}
+
+std::string TapeTextDialog::text() const {
+    return text_->toPlainText().replace(QLatin1Char('\n'), QLatin1String("\r\n")).toStdString();
+}
+
+QString TapeTextDialog::message() const { return message_->text(); }
+
+void TapeTextDialog::count() {
+    const CodeTable* table = findCode(code_);
+    const auto holes = table ? static_cast<int>(encode(*table, text()).size()) : 0;
+    message_->setText(text_->toPlainText().isEmpty() ? tr("No text: it is looked for in the signal.")
+                      : holes == 0                   ? tr("The code has none of these characters.")
+                                                     : tr("%1 characters of tape, shifts included.").arg(holes));
+}
+
+void TapeTextDialog::askFile() {
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Text of the tape"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
+        tr("Text (*.txt);;All files (*)"));
+    if (!path.isEmpty()) take(path);
+}
+
+void TapeTextDialog::take(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return message_->setText(tr("\"%1\" cannot be read: %2.").arg(path, file.errorString()));
+    if (file.size() > kLargestText)
+        return message_->setText(tr("\"%1\" is too large for the text of a tape.").arg(path));
+    setText(file.readAll().toStdString());
+}
+
+}  // namespace trueunit
