@@ -36,11 +36,11 @@ std::string machinesText(const std::vector<MachineSummary>& machines) {
     if (machines.empty()) return "There is no machine to show.\n";
     QString text;
     for (const MachineSummary& m : machines)
-        text += QStringLiteral("%1  %2  %3 visits, %4 frames, last %5\n")
-                    .arg(m.machine.name.leftJustified(28), m.machine.mark.leftJustified(12))
-                    .arg(m.visits)
-                    .arg(m.frames)
-                    .arg(m.lastTaken ? localTime(m.lastTaken) : QStringLiteral("never"));
+        text += QStringLiteral("%1  %2  %3, %4, last %5\n")
+                    .arg(m.machine.name.leftJustified(28), m.machine.mark.leftJustified(12),
+                         counted(m.visits, QStringLiteral("visit"), QStringLiteral("visits")),
+                         counted(m.frames, QStringLiteral("frame"), QStringLiteral("frames")),
+                         m.lastTaken ? localTime(m.lastTaken) : QStringLiteral("never"));
     return text.toStdString();
 }
 

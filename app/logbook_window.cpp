@@ -24,6 +24,7 @@
 #include "app/machine_history.h"
 #include "app/visit_form.h"
 #include "core/finding_ids.h"
+#include "widgets/finding_names.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
 
@@ -33,9 +34,11 @@ namespace {
 
 constexpr int kSearchPauseMs = 150;
 constexpr int kId = Qt::UserRole;
+constexpr int kFindingsColumn = 5;
 constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
 constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
-constexpr int kLeastList = 130;                      // of the machines; the visits take half as much again
+constexpr int kClearButton = 20;
+constexpr int kLeastMachines = 150, kLeastVisits = 250;
 
 }  // namespace
 
@@ -64,6 +67,8 @@ LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
 
 LogbookWindow::~LogbookWindow() = default;
 
+QString LogbookWindow::exampleDay() { return QLocale().toString(QDate(2026, 1, 31), dayFormat()); }
+
 QWidget* LogbookWindow::searchRow() {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout(row);
@@ -71,19 +76,26 @@ QWidget* LogbookWindow::searchRow() {
     search_->setPlaceholderText(tr("Search machines, visits and notes (Ctrl+F)"));
     search_->setAccessibleName(tr("Search"));
     search_->setClearButtonEnabled(true);
-    since_->setPlaceholderText(tr("from %1").arg(QLocale().toString(QDate(2026, 1, 31), dayFormat())));
-    until_->setPlaceholderText(tr("until %1").arg(QLocale().toString(QDate(2026, 12, 31), dayFormat())));
+    since_->setPlaceholderText(tr("since any day"));
+    until_->setPlaceholderText(tr("until any day"));
+    for (QLineEdit* field : {since_, until_}) {
+        field->setToolTip(tr("A day as %1, or empty for any").arg(exampleDay()));
+        field->setClearButtonEnabled(true);
+    }
     since_->setAccessibleName(tr("Since this day"));
     until_->setAccessibleName(tr("Until this day"));
     finding_->setAccessibleName(tr("Finding"));
     finding_->addItem(tr("any finding"));
-    for (const std::string_view id : kFindingIds)
-        finding_->addItem(QLatin1String(id.data(), static_cast<int>(id.size())));
+    for (const std::string_view view : kFindingIds) {
+        const QString id = QString::fromLatin1(view.data(), static_cast<int>(view.size()));
+        finding_->addItem(findingName(id), id);
+    }
     line->addWidget(search_, 3);
     for (QWidget* w : {static_cast<QWidget*>(since_), static_cast<QWidget*>(until_), static_cast<QWidget*>(finding_)})
         line->addWidget(w, 1);
     for (QLineEdit* field : {since_, until_})
-        field->setMinimumWidth(field->fontMetrics().horizontalAdvance(field->placeholderText()) + kFieldFrame);
+        field->setMinimumWidth(field->fontMetrics().horizontalAdvance(field->placeholderText()) + kFieldFrame +
+                               kClearButton);
     searchPause_->setSingleShot(true);
     for (QLineEdit* field : {search_, since_, until_})
         connect(field, &QLineEdit::textChanged, this, [this] { searchPause_->start(kSearchPauseMs); });
@@ -98,8 +110,10 @@ void LogbookWindow::build() {
     visits_->setHeaderLabels(
         {tr("visit, frame"), tr("bias %"), tr("gross %"), tr("speed %"), tr("judged"), tr("findings")});
     visits_->setUniformRowHeights(true);
-    visits_->header()->setDefaultSectionSize(66);
-    visits_->setColumnWidth(0, 150);
+    visits_->header()->setMinimumSectionSize(40);
+    visits_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    visits_->header()->setSectionResizeMode(kFindingsColumn, QHeaderView::Stretch);
+    visits_->setIndentation(12);
     auto* scroll = new QScrollArea;
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);
@@ -112,13 +126,14 @@ void LogbookWindow::build() {
     page->addWidget(scroll);
     page->setStretchFactor(0, 2);
     page->setStretchFactor(1, 3);
-    machines_->setMinimumWidth(kLeastList);
-    visits_->setMinimumWidth(kLeastList * 3 / 2);
+    machines_->setMinimumWidth(kLeastMachines);
+    machines_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    visits_->setMinimumWidth(kLeastVisits);
     auto* sides = new QSplitter;
     sides->addWidget(machines_);
     sides->addWidget(visits_);
     sides->addWidget(page);
-    sides->setSizes({230, 500, 550});
+    sides->setSizes({200, 540, 440});
     sides->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->addWidget(searchRow());

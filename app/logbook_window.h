@@ -69,6 +69,8 @@ private:
         return !result;
     }
     static QString titleOf(const Visit& visit);
+    static QString exampleDay();  // how a day is written here
+    void sayFound(qint64 frames);
 
     std::optional<qint64> chosenMachine() const;
     std::optional<qint64> chosenVisit() const;

@@ -76,15 +76,20 @@ void LogbookWindow::mark(FrameRole role) {
     if (!store_ || !frame || !visit) return say(tr("Choose a frame first."));
     const auto rows = framesOf(*store_, *visit);
     if (failed(rows)) return;
+    FrameRole now = FrameRole::none;
     WriteTransaction transaction(*store_);
     if (failed(transaction.begun())) return;
     for (const FrameRow& row : *rows) {
         if (row.role != role && row.id != *frame) continue;
-        const FrameRole now = row.id == *frame && row.role != role ? role : FrameRole::none;
-        if (failed(setRole(*store_, row.id, now))) return;
+        const FrameRole given = row.id == *frame && row.role != role ? role : FrameRole::none;
+        if (row.id == *frame) now = given;
+        if (failed(setRole(*store_, row.id, given))) return;
     }
     if (failed(transaction.commit())) return;
     fillVisits();
+    say(now == FrameRole::before  ? tr("The chosen frame now shows the machine before the repair: an open ring.")
+        : now == FrameRole::after ? tr("The chosen frame now shows the machine after the repair: a filled ring.")
+                                  : tr("The chosen frame carries no mark now."));
 }
 
 void LogbookWindow::openFrame() {

@@ -11,6 +11,7 @@
 #include "app/logbook_window.h"
 #include "app/machine_history.h"
 #include "app/visit_form.h"
+#include "widgets/finding_names.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -21,6 +22,7 @@ namespace {
 
 constexpr int kMostFrames = 2000;  // of one machine; the search narrows further
 constexpr int kRowId = Qt::UserRole;
+constexpr int kMachineLines = 3, kMachineGap = 8;  // of an entry; pixels about its lines
 
 // As the country writes it, or as files have it.
 QDate dayIn(const QString& text) {
@@ -33,6 +35,27 @@ QString percent(const std::optional<double>& v, bool sign) {
     return sign ? signedNumber(*v, 1) : number(*v, 1);
 }
 
+QString namesOf(const QStringList& findings) {
+    QStringList names;
+    for (const QString& id : findings) names += findingName(id);
+    return names.join(QStringLiteral(", "));
+}
+
+// Name, then what there is of it, one line each; a name without room is elided and stands in the tool tip.
+QListWidgetItem* machineItem(const MachineSummary& m, QListWidget* list) {
+    QString name = m.machine.name;
+    if (!m.machine.mark.isEmpty()) name += QStringLiteral(" \u00b7 ") + m.machine.mark;
+    const QString last = m.lastTaken ? LogbookWindow::tr("last %1").arg(dayWords(m.lastTaken)) : QString();
+    const QString count = counted(m.visits, LogbookWindow::tr("visit"), LogbookWindow::tr("visits")) +
+                          QStringLiteral(", ") +
+                          counted(m.frames, LogbookWindow::tr("frame"), LogbookWindow::tr("frames"));
+    auto* item = new QListWidgetItem(name + QLatin1Char('\n') + count + QLatin1Char('\n') + last, list);
+    item->setToolTip(item->text());
+    item->setData(kRowId, m.machine.id);
+    item->setSizeHint({1, kMachineLines * list->fontMetrics().lineSpacing() + kMachineGap});  // no wider than the list
+    return item;
+}
+
 QTreeWidgetItem* frameItem(const FrameRow& row) {
     const QString time = QDateTime::fromSecsSinceEpoch(row.taken).toString(QStringLiteral("HH:mm:ss"));
     auto* item = new QTreeWidgetItem(
@@ -41,7 +64,8 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
          !row.within   ? LogbookWindow::tr("open")
          : *row.within ? LogbookWindow::tr("in")
                        : LogbookWindow::tr("OUT"),
-         row.findings.join(QStringLiteral(", "))});
+         namesOf(row.findings)});
+    item->setToolTip(5, item->text(5));
     item->setData(0, kRowId, row.id);
     for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
     if (row.within && !*row.within) item->setForeground(4, theme::kOut);
@@ -60,7 +84,7 @@ QString LogbookWindow::titleOf(const Visit& visit) {
 FrameFilter LogbookWindow::filter() const {
     FrameFilter f;
     f.text = search_->text();
-    if (finding_->currentIndex() > 0) f.finding = finding_->currentText();
+    if (finding_->currentIndex() > 0) f.finding = finding_->currentData().toString();
     const QDate since = dayIn(since_->text());
     const QDate until = dayIn(until_->text());
     if (since.isValid()) f.fromUtc = since.startOfDay().toSecsSinceEpoch();
@@ -77,13 +101,7 @@ void LogbookWindow::fillMachines() {
         const QSignalBlocker quiet(machines_);
         machines_->clear();
         for (const MachineSummary& m : *all) {
-            QString text = m.machine.name;
-            if (!m.machine.mark.isEmpty()) text += QStringLiteral(" \u00b7 ") + m.machine.mark;
-            text += QStringLiteral("\n%1, %2%3")
-                        .arg(counted(m.visits, tr("visit"), tr("visits")), counted(m.frames, tr("frame"), tr("frames")),
-                             m.lastTaken ? tr(", last ") + dayWords(m.lastTaken) : QString());
-            auto* item = new QListWidgetItem(text, machines_);
-            item->setData(kRowId, m.machine.id);
+            QListWidgetItem* item = machineItem(m, machines_);
             if (before == m.machine.id) machines_->setCurrentItem(item);
         }
         if (!machines_->currentItem() && machines_->count() > 0) machines_->setCurrentRow(0);
@@ -92,6 +110,17 @@ void LogbookWindow::fillMachines() {
         say(search_->text().isEmpty() ? tr("The logbook is empty; K in the bench window keeps what it shows.")
                                       : tr("Nothing in the logbook fits."));
     fillVisits();
+}
+
+void LogbookWindow::sayFound(qint64 frames) {
+    for (const QString& typed : {since_->text().trimmed(), until_->text().trimmed()})
+        if (!typed.isEmpty() && !dayIn(typed).isValid())
+            return say(tr("\u201c%1\u201d is not a day; write it as %2, or leave the field empty for any day.")
+                           .arg(typed, exampleDay()));
+    say(frames > kMostFrames
+            ? tr("The newest %1 of %2 frames are shown; narrow the search for others.").arg(kMostFrames).arg(frames)
+            : tr("%1 in %2. Enter opens a frame, F1 is the help.")
+                  .arg(counted(frames, tr("frame"), tr("frames")), path_));
 }
 
 void LogbookWindow::fillVisits() {
@@ -117,6 +146,7 @@ void LogbookWindow::fillVisits() {
                 if (narrowed && frames[visit.id].empty()) continue;
                 auto* item = new QTreeWidgetItem(visits_, {titleOf(visit)});
                 item->setData(0, kRowId, visit.id);
+                item->setFirstColumnSpanned(true);
                 item->setToolTip(0, visit.complaint);
                 QFont strong = item->font(0);
                 strong.setWeight(QFont::DemiBold);
@@ -130,15 +160,10 @@ void LogbookWindow::fillVisits() {
                 if (!frameBefore && visitBefore == visit.id) visits_->setCurrentItem(item);
                 histories.insert(histories.begin(), {visit, frames[visit.id]});
             }
-            say(found->all > kMostFrames ? tr("The newest %1 of %2 frames are shown; narrow the search for others.")
-                                               .arg(kMostFrames)
-                                               .arg(found->all)
-                                         : tr("%1 in %2. Enter opens a frame, F1 is the help.")
-                                               .arg(counted(found->all, tr("frame"), tr("frames")), path_));
+            sayFound(found->all);
         }
         if (!visits_->currentItem() && visits_->topLevelItemCount() > 0)
             visits_->setCurrentItem(visits_->topLevelItem(0));
-        visits_->resizeColumnToContents(0);
     }
     history_->show(histories);
     showChosen();

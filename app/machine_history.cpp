@@ -3,6 +3,7 @@
 
 #include <qcustomplot.h>
 
+#include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -31,22 +32,50 @@ double placeOf(std::size_t visit, std::size_t frame, std::size_t frames) {
     return double(visit) + kSpread * part;
 }
 
-QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, bool filled) {
+QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, const QColor& ground, double size) {
     QCPGraph* graph = plot.addGraph(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
     graph->setLineStyle(QCPGraph::lsNone);
-    graph->setScatterStyle({QCPScatterStyle::ssCircle, theme::pen(theme::kInk, 1.3),
-                            filled ? QBrush(theme::kInk) : QBrush(theme::kPanel), 7.0});
+    graph->setScatterStyle({QCPScatterStyle::ssCircle, theme::pen(theme::kInk, 1.3), QBrush(ground), size});
     return graph;
+}
+
+// The largest of 1, 2 and 5 times a power of ten that is not beyond the given.
+double roundBelow(double most) {
+    const double power = std::pow(10.0, std::floor(std::log10(most)));
+    for (const double digit : {5.0, 2.0})
+        if (digit * power <= most) return digit * power;
+    return power;
+}
+
+// Zero and one round value, on either side where there are two: what a low drawing has room for.
+void ruleValues(QCPAxis& axis, double most, bool bothSides) {
+    const double round = roundBelow(most);
+    const int decimals = round < 1.0 ? 1 : 0;
+    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
+    ticker->addTick(0.0, QStringLiteral("0"));
+    ticker->addTick(round, bothSides ? signedNumber(round, decimals) : number(round, decimals));
+    if (bothSides) ticker->addTick(-round, signedNumber(-round, decimals));
+    axis.setTicker(ticker);
+    axis.setRange(bothSides ? -most : 0.0, most);
 }
 
 }  // namespace
 
-MachineHistory::MachineHistory(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+MachineHistory::MachineHistory(QWidget* parent)
+    : QWidget(parent),
+      plot_(new QCustomPlot(this)),
+      legend_(new QLabel(tr("\u25cb before   \u25cf after the repair   \u2022 other frames"))) {
     dressPlot(*plot_);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(plot_);
-    setMinimumHeight(220);
+    column->setSpacing(0);
+    column->addWidget(plot_, 1);
+    column->addWidget(legend_);
+    legend_->setFont(theme::text(theme::kSmallPx));
+    legend_->setStyleSheet(QStringLiteral("color: %1; background: %2; padding: 0 0 4px %3px;")
+                               .arg(theme::kSecondary.name(), theme::kPanel.name())
+                               .arg(kLeft));
+    setMinimumHeight(240);
     setAccessibleName(tr("Bias, distortion and speed over the visits"));
 }
 
@@ -88,7 +117,9 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
     QCPAxis* y = rect.axis(QCPAxis::atLeft);
     QCPGraph* line = plot_->addGraph(rect.axis(QCPAxis::atBottom), y);
     line->setPen(theme::pen(theme::kSecondary));
-    QCPGraph *first = dots(*plot_, rect, false), *last = dots(*plot_, rect, true);
+    QCPGraph* others = dots(*plot_, rect, theme::kInk, 2.0);
+    QCPGraph* before = dots(*plot_, rect, theme::kPanel, 7.0);
+    QCPGraph* after = dots(*plot_, rect, theme::kInk, 7.0);
     double most = row.least;
     for (std::size_t v = 0; v < visits.size(); ++v) {
         const auto& frames = visits[v].frames;
@@ -98,13 +129,12 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
             const double x = placeOf(v, f, frames.size());
             most = std::max(most, 1.15 * std::abs(*value));
             line->addData(x, *value);
-            if (f == 0 && frames.size() > 1) first->addData(x, *value);
-            if (f + 1 == frames.size()) last->addData(x, *value);
+            const FrameRole role = frames[f].role;
+            (role == FrameRole::before ? before : role == FrameRole::after ? after : others)->addData(x, *value);
         }
         line->addData(double(v) + 0.5, std::nan(""));  // visits are not joined: nobody knows what was between
     }
-    y->setRange(row.bothSides ? -most : 0.0, most);
-    y->ticker()->setTickCount(3);
+    ruleValues(*y, most, row.bothSides);
     y->setLabel(MachineHistory::tr(row.name));
     y->setLabelFont(theme::text(theme::kSmallPx));
     y->setLabelColor(theme::kSecondary);

@@ -9,6 +9,7 @@
 
 class QCPAxisRect;
 class QCustomPlot;
+class QLabel;
 
 namespace trueunit {
 
@@ -18,7 +19,8 @@ struct VisitHistory {
 };
 
 // Bias, gross distortion and speed of a machine over its visits, oldest at the left; each visit has a column of the
-// same width, its first frame an open ring, its last a filled one. Repairs are ruled and named. Window thread.
+// same width, the frame marked as before an open ring, the one marked as after a filled one. Repairs are ruled and
+// named. Window thread.
 class MachineHistory : public QWidget {
     Q_OBJECT
 
@@ -35,6 +37,7 @@ private:
     void ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled);
 
     QCustomPlot* plot_;
+    QLabel* legend_;  // what the rings mean
 };
 
 }  // namespace trueunit

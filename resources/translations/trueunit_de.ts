@@ -3539,6 +3539,86 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>worst first, %1</source>
         <translation>schlimmster zuerst, %1</translation>
     </message>
+    <message>
+        <source>in order</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>contact offset</source>
+        <translation>Kontakt versetzt</translation>
+    </message>
+    <message>
+        <source>end offset</source>
+        <translation>Ende versetzt</translation>
+    </message>
+    <message>
+        <source>level lost</source>
+        <translation>Schritt fehlt</translation>
+    </message>
+    <message>
+        <source>level stuck</source>
+        <translation>Schritt hängt</translation>
+    </message>
+    <message>
+        <source>level out of place</source>
+        <translation>Schritt versetzt</translation>
+    </message>
+    <message>
+        <source>wrong speed</source>
+        <translation>falsche Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>unsteady speed</source>
+        <translation>unstete Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>uneven drive</source>
+        <translation>ungleicher Antrieb</translation>
+    </message>
+    <message>
+        <source>contact bounce</source>
+        <translation>Kontaktprellen</translation>
+    </message>
+    <message>
+        <source>contact scatter</source>
+        <translation>Kontakt streut</translation>
+    </message>
+    <message>
+        <source>slow rise</source>
+        <translation>langsamer Anstieg</translation>
+    </message>
+    <message>
+        <source>stop uneven</source>
+        <translation>Stopp ungleich</translation>
+    </message>
+    <message>
+        <source>feed slip</source>
+        <translation>Vorschub rutscht</translation>
+    </message>
+    <message>
+        <source>weak signal</source>
+        <translation>schwaches Signal</translation>
+    </message>
+    <message>
+        <source>mains hum</source>
+        <translation>Netzbrumm</translation>
+    </message>
+    <message>
+        <source>clipped input</source>
+        <translation>Eingang übersteuert</translation>
+    </message>
+    <message>
+        <source>reversed line</source>
+        <translation>Leitung umgepolt</translation>
+    </message>
+    <message>
+        <source>no characters</source>
+        <translation>keine Zeichen</translation>
+    </message>
+    <message>
+        <source>no signal</source>
+        <translation>kein Signal</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
@@ -4277,10 +4357,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Bilder</translation>
     </message>
     <message>
-        <source>, last </source>
-        <translation>, zuletzt </translation>
-    </message>
-    <message>
         <source>The logbook is empty; K in the bench window keeps what it shows.</source>
         <translation>Das Logbuch ist leer; K im Messfenster behält, was es zeigt.</translation>
     </message>
@@ -4297,12 +4373,36 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 ist die Hilfe.</translation>
     </message>
     <message>
-        <source>from %1</source>
-        <translation>von %1</translation>
+        <source>since any day</source>
+        <translation>ab: beliebig</translation>
     </message>
     <message>
-        <source>until %1</source>
-        <translation>bis %1</translation>
+        <source>until any day</source>
+        <translation>bis: beliebig</translation>
+    </message>
+    <message>
+        <source>A day as %1, or empty for any</source>
+        <translation>Ein Tag wie %1; leer: jeder</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>zuletzt %1</translation>
+    </message>
+    <message>
+        <source>“%1” is not a day; write it as %2, or leave the field empty for any day.</source>
+        <translation>„%1“ ist kein Tag; so schreiben: %2, oder das Feld für jeden Tag leer lassen.</translation>
+    </message>
+    <message>
+        <source>The chosen frame now shows the machine before the repair: an open ring.</source>
+        <translation>Das gewählte Bild zeigt jetzt die Maschine vor der Instandsetzung: ein offener Ring.</translation>
+    </message>
+    <message>
+        <source>The chosen frame now shows the machine after the repair: a filled ring.</source>
+        <translation>Das gewählte Bild zeigt jetzt die Maschine nach der Instandsetzung: ein gefüllter Ring.</translation>
+    </message>
+    <message>
+        <source>The chosen frame carries no mark now.</source>
+        <translation>Das gewählte Bild ist jetzt nicht mehr gekennzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -4536,6 +4636,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>speed %</source>
         <translation>Geschw. %</translation>
+    </message>
+    <message>
+        <source>○ before   ● after the repair   • other frames</source>
+        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
     </message>
 </context>
 <context>

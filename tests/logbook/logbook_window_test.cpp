@@ -4,7 +4,10 @@
 
 #include <gtest/gtest.h>
 
+#include <qcustomplot.h>
+
 #include <QAction>
+#include <QComboBox>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QListWidget>
@@ -102,6 +105,53 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
 
     ASSERT_TRUE(window.writeReportTo(QString::fromStdString(folder_.file("v.png")), true));
     EXPECT_TRUE(QFile::exists(QString::fromStdString(folder_.file("v.png"))));
+}
+
+// Keys of the rings in the curve of the bias; the graphs of a curve: line, others, before, after.
+QList<double> ringsAt(const QCustomPlot& plot, int graph) {
+    QList<double> keys;
+    for (const QCPGraphData& point : *plot.graph(graph)->data()) keys += point.key;
+    return keys;
+}
+
+void markBefore(LogbookWindow& window) {
+    for (QAction* action : window.actions())
+        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_1)) action->trigger();
+}
+
+TEST_F(LogbookWindowTest, TheRingsAreOnTheFramesThatAreMarked) {
+    fill();
+    LogbookWindow window(book());
+    window.show();
+    window.chooseMachine("skerry 2");
+    const auto* plot = window.findChild<QCustomPlot*>();
+    ASSERT_TRUE(plot);
+    constexpr int kBefore = 2, kAfter = 3;
+    EXPECT_EQ(ringsAt(*plot, kBefore).size(), 3);
+    const QList<double> after = ringsAt(*plot, kAfter);
+    ASSERT_EQ(after.size(), 3);
+
+    QTreeWidgetItem* newest = window.visits().topLevelItem(0);
+    window.visits().setCurrentItem(newest->child(1));
+    markBefore(window);  // the last one becomes the one before
+    EXPECT_TRUE(window.said().contains("before")) << window.said().toStdString();
+    EXPECT_EQ(ringsAt(*plot, kBefore).last(), after.last());
+    EXPECT_EQ(ringsAt(*plot, kAfter).size(), 2);
+    markBefore(window);
+    EXPECT_EQ(ringsAt(*plot, kBefore).size(), 2) << "the same mark again takes it away";
+}
+
+TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
+    fill();
+    LogbookWindow window(book());
+    window.chooseMachine("holm 1");
+    EXPECT_TRUE(window.machines().currentItem()->text().contains("\n1 visit, 1 frame\n"))
+        << window.machines().currentItem()->text().toStdString();
+    const auto* finding = window.findChild<QComboBox*>();
+    ASSERT_TRUE(finding);
+    for (int i = 0; i < finding->count(); ++i) EXPECT_FALSE(finding->itemText(i).contains('-'));
+    const QString shown = window.visits().topLevelItem(0)->child(0)->text(5);
+    EXPECT_FALSE(shown.contains('-')) << shown.toStdString();
 }
 
 TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothReadings) {
