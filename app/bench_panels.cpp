@@ -26,8 +26,11 @@ constexpr int kNarrow = 1000;  // below this the plots stand under each other
 constexpr int kRoomy = 1150;   // below this the right column yields
 constexpr int kRightWidth = 392;
 constexpr int kRightMedium = 350;
-constexpr int kRightNarrow = 278;
+constexpr int kRightNarrow = 300;
+constexpr int kRightLeast = 278;
+constexpr int kSmall = 800;  // below this the right column has the least width
 constexpr int kLeastGrid = 400;
+constexpr int kLeastApart = 480;  // height; below this the findings scroll with the rest
 
 QScrollArea* scrolling(QWidget* content) {
     auto* area = new QScrollArea;
@@ -103,20 +106,33 @@ QWidget* BenchPanels::makeRight() {
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
     panels_.insert(panels_.end(), {readings, comparison_, findings_});
     auto* below = new QWidget;
-    auto* list = new QVBoxLayout(below);
-    list->setContentsMargins(0, 0, 0, 0);
-    list->setSpacing(kGap);
-    list->addWidget(comparison_, 0);
-    list->addWidget(readings, 0);
-    list->addWidget(findings_, 1);
+    rightList_ = new QVBoxLayout(below);
+    rightList_->setContentsMargins(0, 0, 0, 0);
+    rightList_->setSpacing(kGap);
+    rightList_->addWidget(comparison_, 0);
+    rightList_->addWidget(readings, 0);
+    rightList_->addWidget(findings_, 1);
     right_ = scrolling(below);
     auto* column = new QWidget;
-    auto* all = new QVBoxLayout(column);
-    all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(kGap);
-    all->addWidget(gauge_, 1);
-    all->addWidget(right_, 2);
+    rightAll_ = new QVBoxLayout(column);
+    rightAll_->setContentsMargins(0, 0, 0, 0);
+    rightAll_->setSpacing(kGap);
+    rightAll_->addWidget(gauge_, 1);
+    rightAll_->addWidget(right_, 2);
     return column;
+}
+
+// With the comparison the right column is longer than a small screen: it scrolls with the readings, while the findings
+// and their caution stay in sight below.
+void BenchPanels::placeFindings() {
+    const bool apart = !comparison_->isHidden() && !gaugeAlone_ && height() >= kLeastApart;
+    if (apart == findingsApart_) return;
+    findingsApart_ = apart;
+    if (apart)
+        rightAll_->addWidget(findings_, 1);
+    else
+        rightList_->addWidget(findings_, 1);
+    findings_->show();
 }
 
 void BenchPanels::show(const SnapshotPtr& snapshot) {
@@ -156,6 +172,7 @@ void BenchPanels::setBefore(const SnapshotPtr& before) {
     displacement_->setBefore(before);
     comparison_->setBefore(before);
     comparison_->setVisible(before != nullptr);
+    placeFindings();
 }
 
 void BenchPanels::resizeEvent(QResizeEvent*) {
@@ -166,10 +183,14 @@ void BenchPanels::resizeEvent(QResizeEvent*) {
         feet_->setDirection(direction);
     }
     const int side = narrow ? kMargin / 2 : kMargin;
+    placeFindings();
     layout()->setContentsMargins(side, 4, side, side - 4);
     layout()->setSpacing(narrow ? kGap / 2 : kGap);
     if (!gaugeAlone_)
-        rightColumn_->setFixedWidth(narrow ? kRightNarrow : width() < kRoomy ? kRightMedium : kRightWidth);
+        rightColumn_->setFixedWidth(width() < kSmall   ? kRightLeast
+                                    : narrow           ? kRightNarrow
+                                    : width() < kRoomy ? kRightMedium
+                                                       : kRightWidth);
 }
 
 }  // namespace trueunit

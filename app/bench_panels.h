@@ -9,6 +9,7 @@
 
 class QBoxLayout;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace trueunit {
 
@@ -56,6 +57,7 @@ protected:
 private:
     QWidget* makeLeft();
     QWidget* makeRight();
+    void placeFindings();
     void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it
 
     CharacterGrid* grid_;
@@ -70,6 +72,8 @@ private:
     std::vector<Panel*> panels_;
     QBoxLayout* plots_ = nullptr;
     QBoxLayout* feet_ = nullptr;
+    QVBoxLayout *rightList_ = nullptr, *rightAll_ = nullptr;
+    bool findingsApart_ = false;  // below what scrolls
     QScrollArea* left_ = nullptr;
     QScrollArea* right_ = nullptr;
     QWidget* rightColumn_ = nullptr;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/comparison_panel.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
 
 #include "widgets/figures.h"
 #include "widgets/theme.h"
@@ -12,7 +14,14 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kNarrow = 300.0;  // pixels; below this the values before and after are left to the readings
+constexpr double kColumnGap = 10.0;      // pixels
+constexpr double kMostOfNameCut = 24.0;  // a name may lose that much before what was and is are left out
+
+// "shaft, /min"
+QString nameOf(const Difference& d) {
+    return told(d.name) + QStringLiteral(", ") +
+           (d.unit == "units" ? Words::tr("units") : QString::fromStdString(d.unit));
+}
 
 bool isSigned(const Difference& d) { return d.unit == "%"; }
 
@@ -32,6 +41,10 @@ QString verdictOf(const Difference& d) {
     const auto significant = d.significant();
     if (!significant) return Words::tr("not known");
     return *significant ? Words::tr("differs") : Words::tr("may be chance");
+}
+
+QString briefVerdictOf(const Difference& d) {
+    return !d.significant() ? QStringLiteral("\u2014") : *d.significant() ? Words::tr("differs") : Words::tr("chance?");
 }
 
 }  // namespace
@@ -55,37 +68,68 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
     update();
 }
 
+// Columns are as wide as what they hold; where that is too much the verdict is told briefly, then what was and is
+// are left to the readings beside.
+ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metrics, double room) const {
+    Columns c;
+    double names = 0.0, briefly = 0.0;
+    const QFontMetricsF strong(theme::text(theme::kSmallPx, QFont::DemiBold));
+    for (const Difference& d : comparison_.readings) {
+        names = std::max(names, metrics.horizontalAdvance(nameOf(d)));
+        c.before = std::max(c.before, figuresWidth(metrics, valueOf(d.before, d)));
+        c.after = std::max(c.after, figuresWidth(metrics, valueOf(d.after, d)));
+        c.change = std::max(c.change, figuresWidth(strong, changeOf(d)));
+        c.verdict = std::max(c.verdict, strong.horizontalAdvance(verdictOf(d)));
+        briefly = std::max(briefly, strong.horizontalAdvance(briefVerdictOf(d)));
+    }
+    const auto wanted = [&] {
+        return names + (c.withValues ? c.before + c.after + 2 * kColumnGap : 0.0) + c.change + c.verdict +
+               2 * kColumnGap;
+    };
+    if (wanted() > room) {
+        c.brief = true;
+        c.verdict = briefly;
+    }
+    c.withValues = wanted() <= room + kMostOfNameCut;
+    if (!c.withValues) c.before = c.after = 0.0;
+    return c;
+}
+
 void ComparisonPanel::paintBody(QPainter& painter, const QRectF& body) {
     if (comparison_.readings.empty()) return;
     const double height = body.height() / static_cast<double>(comparison_.readings.size());
+    const Columns columns = columnsFor(QFontMetricsF(theme::text(theme::kSmallPx)), body.width());
     QRectF row(body.left(), body.top(), body.width(), height);
     for (const Difference& d : comparison_.readings) {
-        paintRow(painter, row, d);
+        paintRow(painter, row, d, columns);
         row.translate(0, height);
     }
 }
 
-void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Difference& d) const {
+void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Difference& d, const Columns& c) const {
     painter.setPen(theme::pen(theme::kHairline));
     painter.drawLine(row.bottomLeft(), row.bottomRight());
     painter.setFont(theme::text(theme::kSmallPx));
     const QFontMetricsF metrics(painter.font());
     const double baseline = row.center().y() + metrics.capHeight() / 2;
     const bool differs = d.significant().value_or(false);
-    const double w = row.width();
-    const bool wide = w >= kNarrow;
-    painter.setPen(theme::kSecondary);
-    painter.drawText(QPointF(row.left(), baseline), told(d.name));
-    if (wide) {
-        drawFiguresRight(painter, {row.left() + 0.355 * w, baseline}, valueOf(d.before, d));
-        painter.setPen(theme::kInk);
-        drawFiguresRight(painter, {row.left() + 0.485 * w, baseline}, valueOf(d.after, d));
-    }
+    double right = row.right() - c.verdict - kColumnGap;
     painter.setPen(differs ? theme::kInk : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, differs ? QFont::DemiBold : QFont::Normal));
-    drawFiguresRight(painter, {row.left() + 0.715 * w, baseline}, changeOf(d));
-    painter.drawText(QRectF(row.left() + 0.715 * w, row.top(), 0.285 * w, row.height()),
-                     Qt::AlignRight | Qt::AlignVCenter, verdictOf(d));
+    painter.drawText(QPointF(row.right() - c.verdict, baseline), c.brief ? briefVerdictOf(d) : verdictOf(d));
+    drawFiguresRight(painter, {right, baseline}, changeOf(d));
+    painter.setFont(theme::text(theme::kSmallPx));
+    right -= c.change;
+    if (c.withValues) {
+        painter.setPen(theme::kInk);
+        drawFiguresRight(painter, {right - kColumnGap, baseline}, valueOf(d.after, d));
+        painter.setPen(theme::kSecondary);
+        drawFiguresRight(painter, {right - c.after - 2 * kColumnGap, baseline}, valueOf(d.before, d));
+        right -= c.before + c.after + 2 * kColumnGap;
+    }
+    painter.setPen(theme::kSecondary);
+    painter.drawText(QPointF(row.left(), baseline),
+                     metrics.elidedText(nameOf(d), Qt::ElideRight, right - row.left() - 4.0));
 }
 
 }  // namespace trueunit

@@ -6,6 +6,8 @@
 #include "core/report/comparison.h"
 #include "widgets/panel.h"
 
+class QFontMetricsF;
+
 namespace trueunit {
 
 // The marked moment against the present one: what it was, what it is, the difference with its uncertainty, and whether
@@ -27,7 +29,13 @@ protected:
     void paintBody(QPainter& painter, const QRectF& body) override;
 
 private:
-    void paintRow(QPainter& painter, const QRectF& row, const Difference& difference) const;
+    struct Columns {  // widths in pixels
+        double before = 0.0, after = 0.0, change = 0.0, verdict = 0.0;
+        bool brief = false;      // the verdict in one word
+        bool withValues = true;  // what was and is
+    };
+    Columns columnsFor(const QFontMetricsF& metrics, double room) const;
+    void paintRow(QPainter& painter, const QRectF& row, const Difference& difference, const Columns& columns) const;
 
     SnapshotPtr before_;
     Comparison comparison_;

@@ -3619,6 +3619,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>no signal</source>
         <translation>kein Signal</translation>
     </message>
+    <message>
+        <source>chance?</source>
+        <translation>Zufall?</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
