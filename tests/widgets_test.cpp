@@ -6,6 +6,9 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+#include <algorithm>
+#include <random>
+#include <vector>
 
 #include "tests/support/snapshot_builder.h"
 #include "tests/support/widget_rig.h"
@@ -17,6 +20,7 @@
 #include "widgets/reading_row.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
+#include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
 namespace trueunit::test {
@@ -181,6 +185,29 @@ TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {
     panel.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(bar->value(), 0);
     EXPECT_EQ(list->chosen(), -1);
+}
+
+// Neither words upon words nor a hairline through words, whatever lies together; the youngest always has its words.
+TEST(BiasTrail, WordsOfNudgesNeverLieOnEachOther) {
+    std::mt19937 random(7);
+    for (int round = 0; round < 300; ++round) {
+        std::vector<double> at(1 + round % 9);
+        for (double& x : at) x = std::uniform_real_distribution<>(0.0, 300.0)(random);
+        std::sort(at.rbegin(), at.rend());
+        std::vector<NudgeWords> words;
+        for (const double x : at) words.push_back({x, "+7.3 to +0.4", "-6.9", 70.0, 28.0});
+        const auto places = placeNudgeWords(words, 300.0, 2);
+        ASSERT_FALSE(places.empty());
+        EXPECT_EQ(places.front().words, &words.front());
+        for (const NudgePlace& a : places) {
+            EXPECT_LE(a.right, 300.0);
+            for (const NudgePlace& b : places) {
+                if (&a == &b) continue;
+                EXPECT_TRUE(a.row != b.row || a.right <= b.left || b.right <= a.left);
+                EXPECT_FALSE(a.row < b.row && b.words->x > a.left && b.words->x < a.right);
+            }
+        }
+    }
 }
 
 TEST(BiasTrail, ShowsOnlyItsSpan) {

@@ -21,6 +21,8 @@ namespace {
 
 constexpr double kBreakSeconds = 3.0;  // longer without a character: the line is not drawn through
 constexpr double kTrailStep = 5.0;     // percent; the scale moves in these
+constexpr int kTrailTop = 9;           // pixels above the drawing, without nudges
+constexpr int kTallTrail = 110;        // pixels; a lower one has one row of words above it
 
 QString spanWords(double seconds) {
     if (seconds == 60.0) return Words::tr("one minute");
@@ -35,7 +37,7 @@ BiasTrail::BiasTrail(QWidget* parent) : Panel(Words::tr("Trail of the bias"), pa
     dressPlot(*plot_);
     plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
     plot_->axisRect()->setAutoMargins(QCP::msNone);
-    plot_->axisRect()->setMargins(QMargins(34, 9, 2, 20));
+    plot_->axisRect()->setMargins(QMargins(34, kTrailTop, 2, 20));
     band_ = addLimitBand(*plot_);
     nudges_ = new TrailNudges(plot_);
     QColor haze = theme::kBlue;
@@ -61,8 +63,19 @@ void BiasTrail::setSpan(double seconds) {
     draw(shown());
 }
 
+// What the nudges did is written above the drawing, where no line runs through it.
+void BiasTrail::makeRoomForWords() {
+    const Snapshot& s = shown();
+    const bool any = !s.nudges.empty() && s.nudges.back().seconds > s.seconds - span_;
+    const int rows = !any ? 0 : plot_->height() < kTallTrail ? 1 : 2;
+    nudges_->setRows(rows);
+    const int words = static_cast<int>(std::ceil(rows * TrailNudges::rowHeight()));
+    plot_->axisRect()->setMargins(QMargins(34, std::max(kTrailTop, words + 1), 2, 20));
+}
+
 // The two words below stand inside the ends, whatever the width.
 void BiasTrail::rule() {
+    makeRoomForWords();
     rulePercentAxis(*plot_, -end_, end_, drawingHeight(*plot_));
     const QFontMetricsF metrics(plot_->xAxis->tickLabelFont());
     const QString first = Words::tr("%1 ago").arg(spanWords(span_)),

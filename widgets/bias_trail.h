@@ -36,6 +36,7 @@ private:
     void fillLine(const Snapshot& snapshot);
     void chooseRange(const Snapshot& snapshot);
     void rule();
+    void makeRoomForWords();
     void say(const Snapshot& snapshot);
 
     QCustomPlot* plot_;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/trail_nudges.h"
 
+#include <algorithm>
+
 #include "widgets/figures.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
@@ -9,58 +11,89 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kHead = 4.0;  // half the arrow head, pixels
+constexpr double kHead = 4.0;        // half the arrow head, pixels
+constexpr double kWordsApart = 6.0;  // words of two nudges side by side, pixels
+constexpr double kHairlineGap = 2.0;
+
+QFont nudgeFont() { return theme::text(theme::kSmallPx - 1); }
+
+bool covers(const NudgePlace& place, double x) { return x > place.left - kHairlineGap && x < place.right; }
+
+// Neither upon the words of another, nor the hairline of either through the words of the other.
+bool clear(const NudgePlace& wanted, const std::vector<NudgePlace>& taken) {
+    return std::none_of(taken.begin(), taken.end(), [&](const NudgePlace& other) {
+        if (wanted.row == other.row)
+            return wanted.left < other.right + kWordsApart && other.left < wanted.right + kWordsApart;
+        return wanted.row < other.row ? covers(wanted, other.words->x) : covers(other, wanted.words->x);
+    });
+}
 
 }  // namespace
 
+std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double right, int rows) {
+    std::vector<NudgePlace> taken;
+    for (const NudgeWords& words : youngestFirst) {
+        bool placed = false;
+        for (const bool full : {true, false})
+            for (int row = 0; row < rows && !placed; ++row) {
+                const double width = full ? words.fullWidth : words.briefWidth;
+                const double left = std::min(words.x, right - width);
+                const NudgePlace wanted{&words, full, row, left, left + width};
+                placed = clear(wanted, taken);
+                if (placed) taken.push_back(wanted);
+            }
+    }
+    return taken;
+}
+
 TrailNudges::TrailNudges(QCustomPlot* plot) : QCPAbstractItem(plot) {
     setSelectable(false);
-    setClipToAxisRect(true);
+    setClipToAxisRect(false);  // the words stand above it
 }
+
+double TrailNudges::rowHeight() { return QFontMetricsF(nudgeFont()).height(); }
 
 void TrailNudges::draw(QCPPainter* painter) {
     if (!snapshot_) return;
     const QRectF inside = parentPlot()->axisRect()->rect();
-    std::array<double, kWordRows> rights;  // of each row: words end before those of the next younger nudge in it
-    rights.fill(inside.right());
+    const QFontMetricsF metrics(nudgeFont());
+    std::vector<NudgeWords> all;
     for (auto n = snapshot_->nudges.rbegin(); n != snapshot_->nudges.rend(); ++n) {
         const double x = parentPlot()->xAxis->coordToPixel(n->seconds - snapshot_->seconds);
         if (x < inside.left()) break;
-        painter->setAntialiasing(false);
-        painter->setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
-        painter->drawLine(QPointF(x, inside.top()), QPointF(x, inside.bottom()));
-        const double way = n->step.value > 0.0 ? -1.0 : 1.0;  // down the screen when the bias fell
-        const double y = parentPlot()->yAxis->coordToPixel(0.5 * (n->before.value + n->after.value));
-        painter->setAntialiasing(true);
-        painter->setPen(Qt::NoPen);
-        painter->setBrush(theme::kInk);
-        painter->drawPolygon(
-            QPolygonF({{x - kHead, y - way * kHead}, {x + kHead, y - way * kHead}, {x, y + way * kHead}}));
-        drawWords(*painter, *n, x, rights);
+        drawMark(*painter, *n, x);
+        const QString full =
+            Words::tr("%1 to %2").arg(signedNumber(n->before.value, 1), signedNumber(n->after.value, 1));
+        const QString brief = signedNumber(n->step.value, 1);
+        all.push_back({x, full, brief, figuresWidth(metrics, full), figuresWidth(metrics, brief)});
     }
+    for (const NudgePlace& place : placeNudgeWords(all, inside.right(), rows_)) drawWords(*painter, place);
 }
 
-void TrailNudges::drawWords(QCPPainter& painter, const Nudge& n, double x,
-                            std::array<double, kWordRows>& rights) const {
-    painter.setFont(theme::text(theme::kSmallPx - 1));
-    const QFontMetricsF metrics(painter.font());
-    const QString full = Words::tr("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1));
-    const QString brief = signedNumber(n.step.value, 1);
-    for (std::size_t row = 0; row < kWordRows; ++row) {
-        const double room = rights[row] - x - 8;
-        const bool beside = figuresWidth(metrics, brief) > room;  // of a nudge just now: at its left
-        const QString& words = beside || figuresWidth(metrics, full) <= room ? full : brief;
-        const double width = figuresWidth(metrics, words) + 4;
-        if (beside && rights[row] < parentPlot()->axisRect()->right()) continue;
-        rights[row] = beside ? x - width - 2 : x;
-        const QRectF ground(rights[row] + (beside ? 0 : 2),
-                            parentPlot()->axisRect()->top() + 1 + double(row) * metrics.height(), width,
-                            metrics.height());
-        painter.fillRect(ground, theme::kPanel);  // an older nudge's hairline may cross
-        painter.setPen(theme::kSecondary);
-        drawFigures(painter, {ground.left() + 2, ground.top() + metrics.ascent()}, words);
-        return;
-    }
+void TrailNudges::drawMark(QCPPainter& painter, const Nudge& n, double x) const {
+    const QRectF inside = parentPlot()->axisRect()->rect();
+    painter.setAntialiasing(false);
+    painter.setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
+    painter.drawLine(QPointF(x, inside.top()), QPointF(x, inside.bottom()));
+    const double way = n.step.value > 0.0 ? -1.0 : 1.0;  // down the screen when the bias fell
+    const double y = parentPlot()->yAxis->coordToPixel(0.5 * (n.before.value + n.after.value));
+    painter.setAntialiasing(true);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme::kInk);
+    painter.drawPolygon(QPolygonF({{x - kHead, y - way * kHead}, {x + kHead, y - way * kHead}, {x, y + way * kHead}}));
+}
+
+void TrailNudges::drawWords(QCPPainter& painter, const NudgePlace& place) const {
+    painter.setFont(nudgeFont());
+    const double foot = parentPlot()->axisRect()->top() - place.row * rowHeight();
+    painter.setAntialiasing(false);
+    painter.setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
+    if (place.row > 0)
+        painter.drawLine(QPointF(place.words->x, foot), QPointF(place.words->x, parentPlot()->axisRect()->top()));
+    painter.setAntialiasing(true);
+    painter.setPen(theme::kSecondary);
+    drawFigures(painter, {place.left, foot - QFontMetricsF(painter.font()).descent()},
+                place.full ? place.words->full : place.words->brief);
 }
 
 }  // namespace trueunit

@@ -3,29 +3,51 @@
 
 #include <qcustomplot.h>
 
-#include <array>
+#include <vector>
 
 #include "widgets/panel.h"
 
 namespace trueunit {
 
-// The nudges on the trail: a hairline where each was, an arrow head the way it went, and from what to what, in
-// rows under each other where they would not fit side by side.
+// What is written of a nudge, at x: in full, or its step alone where there is less room. Widths in pixels.
+struct NudgeWords {
+    double x = 0.0;
+    QString full, brief;
+    double fullWidth = 0.0, briefWidth = 0.0;
+};
+
+// Where it is written: row 0 is the nearest to the drawing.
+struct NudgePlace {
+    const NudgeWords* words = nullptr;
+    bool full = false;
+    int row = 0;
+    double left = 0.0, right = 0.0;
+};
+
+// In rows above the drawing, the youngest first; none lies on another or on the hairline up to another, and an older
+// nudge that finds no room goes without words. Pure.
+std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double right, int rows);
+
+// The nudges on the trail: a hairline where each was, an arrow head the way it went, and above the drawing from what
+// to what.
 class TrailNudges : public QCPAbstractItem {
 public:
     explicit TrailNudges(QCustomPlot* plot);
 
     void setSnapshot(const SnapshotPtr& snapshot) { snapshot_ = snapshot; }
+    void setRows(int rows) { rows_ = rows; }  // of words above the drawing
+    static double rowHeight();
     double selectTest(const QPointF&, bool, QVariant*) const override { return -1.0; }
 
 protected:
     void draw(QCPPainter* painter) override;
 
 private:
-    static constexpr std::size_t kWordRows = 3;
-    void drawWords(QCPPainter& painter, const Nudge& nudge, double x, std::array<double, kWordRows>& rights) const;
+    void drawMark(QCPPainter& painter, const Nudge& nudge, double x) const;
+    void drawWords(QCPPainter& painter, const NudgePlace& place) const;
 
     SnapshotPtr snapshot_;
+    int rows_ = 0;
 };
 
 }  // namespace trueunit
