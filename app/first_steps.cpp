@@ -10,14 +10,16 @@
 #include <algorithm>
 #include <limits>
 
+#include "widgets/panel.h"
 #include "widgets/theme.h"
 
 namespace trueunit {
 
 namespace {
 constexpr int kCardWidth = 320;
-constexpr int kApart = 14;  // between the card and what it speaks of
-constexpr int kEdge = 8;    // of the window
+constexpr int kApart = 14;      // between the card and what it speaks of
+constexpr int kEdge = 8;        // of the window
+constexpr int kBeginning = 90;  // of the lines of a panel
 }  // namespace
 
 FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* window)
@@ -25,6 +27,7 @@ FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* window)
       steps_(std::move(steps)),
       card_(new QWidget(window)),
       words_(new QLabel),
+      enough_(new QPushButton(tr("Enough"))),
       next_(new QPushButton) {
     setAttribute(Qt::WA_TransparentForMouseEvents);  // the outline only; the card is a widget of its own
     card_->setObjectName(QStringLiteral("card"));
@@ -33,15 +36,15 @@ FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* window)
                              .arg(theme::kPanel.name(), theme::kBlue.name()));
     words_->setWordWrap(true);
     words_->setFont(theme::text(theme::kTextPx + 1));
-    auto* enough = new QPushButton(tr("Enough"));
+    words_->setAlignment(Qt::AlignLeft | Qt::AlignTop);  // the card is as tall as the longest step wants
     auto* buttons = new QHBoxLayout;
     buttons->addStretch(1);
-    buttons->addWidget(enough);
+    buttons->addWidget(enough_);
     buttons->addWidget(next_);
     auto* column = new QVBoxLayout(card_);
-    column->addWidget(words_);
+    column->addWidget(words_, 1);
     column->addLayout(buttons);
-    connect(enough, &QPushButton::clicked, this, &FirstSteps::end);
+    connect(enough_, &QPushButton::clicked, this, &FirstSteps::end);
     connect(next_, &QPushButton::clicked, this, &FirstSteps::next);
     window->installEventFilter(this);
     show();
@@ -86,9 +89,19 @@ QString FirstSteps::wordsOf(std::size_t i) const {
     return QStringLiteral("<b>%1/%2</b> &nbsp;%3").arg(i + 1).arg(steps_.size()).arg(steps_[i].words);
 }
 
+// A panel read without the first letters of its lines is not read at all.
+bool FirstSteps::cutsBeginnings(const QRect& card) const {
+    for (const Panel* panel : parentWidget()->findChildren<Panel*>()) {
+        if (!panel->isVisible()) continue;
+        const QRect about(panel->mapTo(parentWidget(), QPoint(0, 0)), panel->size());
+        if (card.intersects({about.left(), about.top(), kBeginning, about.height()})) return true;
+    }
+    return false;
+}
+
 // One place for all steps, so that the hand need not follow the button: it hides nothing they speak of, and is as near
 // to it as can be.
-std::optional<QPoint> FirstSteps::placeForAll() const {
+std::optional<QPoint> FirstSteps::placeForAll(bool sparing) const {
     constexpr int kRaster = 20;
     std::optional<QPoint> best;
     int least = std::numeric_limits<int>::max();
@@ -102,7 +115,7 @@ std::optional<QPoint> FirstSteps::placeForAll() const {
                 free = !target.adjusted(-kApart, -kApart, kApart, kApart).intersects(card);
                 far += (target.center() - card.center()).manhattanLength();
             }
-            if (!free || far >= least) continue;
+            if (!free || far >= least || (sparing && cutsBeginnings(card))) continue;
             least = far;
             best = card.topLeft();
         }
@@ -123,9 +136,12 @@ void FirstSteps::place() {
     card_->setFixedWidth(kCardWidth);
     card_->setFixedHeight(tallestCard());
     words_->setText(wordsOf(at_));
+    enough_->setVisible(at_ + 1 < steps_.size());  // on the last one both would do the same
     next_->setText(at_ + 1 < steps_.size() ? tr("Next") : tr("To work"));
     card_->setAccessibleName(steps_[at_].words);
-    card_->move(placeForAll().value_or(placeBeside(targetRect(at_))));
+    std::optional<QPoint> place = placeForAll(true);
+    if (!place) place = placeForAll(false);
+    card_->move(place.value_or(placeBeside(targetRect(at_))));
     setGeometry(parentWidget()->rect());
     raise();
     card_->raise();

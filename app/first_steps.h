@@ -38,7 +38,8 @@ private:
     void place();
     int tallestCard();
     QString wordsOf(std::size_t i) const;
-    std::optional<QPoint> placeForAll() const;
+    bool cutsBeginnings(const QRect& card) const;
+    std::optional<QPoint> placeForAll(bool sparing) const;  // sparing the beginnings of the panels' lines
     QPoint placeBeside(const QRect& target) const;
     QRect targetRect(std::size_t i) const;
 
@@ -46,7 +47,7 @@ private:
     std::size_t at_ = 0;
     QWidget* card_;
     QLabel* words_;
-    QPushButton* next_;
+    QPushButton *enough_, *next_;
 };
 
 }  // namespace trueunit
