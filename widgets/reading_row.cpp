@@ -2,6 +2,7 @@
 #include "widgets/reading_row.h"
 
 #include <QPainter>
+#include <algorithm>
 
 #include "widgets/figures.h"
 #include "widgets/theme.h"
@@ -14,8 +15,9 @@ namespace {
 // Columns in pixels; what a wide row has left over is shared out between them.
 constexpr double kName = 141, kValue = 52, kUnit = 37, kUncertainty = 38, kJudgement = 80, kBriefJudgement = 28;
 constexpr double kFullWidth = kName + kValue + kUnit + kUncertainty + kJudgement;
-constexpr double kBriefWidth = kName + kValue + kUnit + kUncertainty + kBriefJudgement;
-constexpr double kNarrowName = 112;  // below the brief width the uncertainty goes to the tooltip
+constexpr double kNarrowName = 108;  // what a name may shrink to, before the uncertainty goes to the tooltip
+constexpr double kBriefOthers = kValue + kUnit + kUncertainty + kBriefJudgement;
+constexpr double kBriefWidth = kNarrowName + kBriefOthers;
 constexpr double kUnitGap = 4.0;
 
 }  // namespace
@@ -59,8 +61,8 @@ void ReadingRow::paintEvent(QPaintEvent*) {
     const bool out = text_.within == false;
 
     const bool full = w >= kFullWidth, brief = !full && w >= kBriefWidth;
-    const double spare = full ? w - kFullWidth : brief ? w - kBriefWidth : 0.0;
-    const double nameWidth = full || brief ? kName : kNarrowName;
+    const double nameWidth = full ? kName : brief ? std::min(kName, w - kBriefOthers) : kNarrowName;
+    const double spare = full ? w - kFullWidth : brief ? w - kBriefOthers - nameWidth : 0.0;
     const double valueRight = nameWidth + kValue + 0.35 * spare;
 
     painter.setFont(small);
