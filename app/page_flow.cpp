@@ -15,23 +15,40 @@ using namespace report_ink;
 
 namespace {
 const QColor kHair(0xc9, 0xc6, 0xbb);
-constexpr double kRowHeight = 4.7;
 constexpr double kTablePoints = 8.0;
-constexpr double kPointAt = 0.6;  // of the column's width: where decimal points stand
+constexpr double kPointAt = 0.6;    // of the column's width: where decimal points stand
+constexpr double kLittle = 70.0;    // of a last page, from its top: not worth a page
+constexpr double kTogether = 70.0;  // a paragraph up to this is never broken across pages
+
+// The lines of one line as it was typed; scripts that run from right to left begin at the right.
+void layOutLines(QTextLayout& layout, double dots) {
+    const bool rightToLeft = layout.text().isRightToLeft();
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setTextDirection(rightToLeft ? Qt::RightToLeft : Qt::LeftToRight);
+    option.setAlignment(rightToLeft ? Qt::AlignRight : Qt::AlignLeft);
+    layout.setTextOption(option);
+    layout.setCacheEnabled(true);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) line.setLineWidth(dots);
+    layout.endLayout();
+}
 
 }  // namespace
 
-PageFlow::PageFlow(Paper paper)
-    : width_(paper == Paper::a4 ? 210.0 : 215.9),
-      height_(paper == Paper::a4 ? 297.0 : 279.4),
-      margin_((width_ - kTextWidth) / 2.0) {
-    newPage();
-}
-
-PageFlow::PageFlow(Paper paper, QPdfWriter& pdf, QString foot, std::size_t pages)
+PageFlow::PageFlow(Paper paper, bool tight)
     : width_(paper == Paper::a4 ? 210.0 : 215.9),
       height_(paper == Paper::a4 ? 297.0 : 279.4),
       margin_((width_ - kTextWidth) / 2.0),
+      tight_(tight) {
+    newPage();
+}
+
+PageFlow::PageFlow(Paper paper, bool tight, QPdfWriter& pdf, QString foot, std::size_t pages)
+    : width_(paper == Paper::a4 ? 210.0 : 215.9),
+      height_(paper == Paper::a4 ? 297.0 : 279.4),
+      margin_((width_ - kTextWidth) / 2.0),
+      tight_(tight),
       pdf_(&pdf),
       foot_(std::move(foot)),
       pagesKnown_(pages) {
@@ -78,11 +95,11 @@ QRectF PageFlow::area(double left, double width, double height) const {
 
 void PageFlow::heading(const QString& text, double left) {
     reserve(14.0);  // a heading never stands alone at the foot
-    y_ += 3.5;
+    y_ += tight_ ? 2.5 : 3.5;
     painter_->setFont(font(10.0, QFont::DemiBold));
     painter_->setPen(kInk);
     painter_->drawText(QPointF(dots(margin_ + left), dots(y_ + 3.4)), text);
-    y_ += 5.6;
+    y_ += tight_ ? 5.0 : 5.6;
 }
 
 void PageFlow::rule() {
@@ -91,19 +108,10 @@ void PageFlow::rule() {
 }
 
 void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& color, double left, double width) {
-    // Each line that was typed by itself: scripts that run from right to left begin at the right.
+    if (const double whole = paragraphHeight(text, f, width); whole < kTogether) reserve(whole);
     for (const QString& typed : text.trimmed().split(QLatin1Char('\n'))) {
         QTextLayout layout(typed, f, painter_->device());
-        QTextOption option;
-        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-        option.setTextDirection(typed.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
-        option.setAlignment(typed.isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft);
-        layout.setTextOption(option);
-        layout.setCacheEnabled(true);
-        layout.beginLayout();
-        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine())
-            line.setLineWidth(dots(width));
-        layout.endLayout();
+        layOutLines(layout, dots(width));
         for (const QGlyphRun& run : layout.glyphRuns()) boxes_ = boxes_ || run.glyphIndexes().contains(0);
         for (int i = 0; i < layout.lineCount(); ++i) {
             const QTextLine line = layout.lineAt(i);
@@ -112,12 +120,35 @@ void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& colo
             painter_->setFont(f);
             painter_->setPen(color);
             line.draw(painter_.get(), QPointF(dots(margin_ + left), dots(y_) - line.y()));
-            y_ += height * 1.08;
+            y_ += height * lineSpacing();
         }
     }
 }
 
-double PageFlow::tableHeight(std::size_t rows) const { return kRowHeight * static_cast<double>(rows + 1) + 0.8; }
+double PageFlow::paragraphHeight(const QString& text, const QFont& f, double width) const {
+    double height = 0.0;
+    for (const QString& typed : text.trimmed().split(QLatin1Char('\n'))) {
+        QTextLayout layout(typed, f, painter_->device());
+        layOutLines(layout, dots(width));
+        for (int i = 0; i < layout.lineCount(); ++i) height += layout.lineAt(i).height();
+    }
+    return height * lineSpacing() * 25.4 / kDotsPerInch;
+}
+
+void PageFlow::beside(const QString& label, const QString& text, double points, double left) {
+    const double whole = paragraphHeight(text, font(points), kTextWidth - left);
+    reserve(whole < kTogether ? std::max(whole, 5.0) : 6.0);
+    const double top = y_;
+    paragraph(label, font(points, QFont::DemiBold), kInk, 0.0, left - 0.5);
+    const double below = y_;
+    y_ = top;
+    paragraph(text, font(points), kInk, left, kTextWidth - left);
+    if (y_ > top) y_ = std::max(y_, below);  // on the same page
+}
+
+bool PageFlow::endsWithLittle() const { return (pdf_ ? page_ : pages_.size()) > 1 && y_ < kTop + kLittle; }
+
+double PageFlow::tableHeight(std::size_t rows) const { return rowHeight() * static_cast<double>(rows + 1) + 0.8; }
 
 void PageFlow::cell(const PageColumn& column, double left, const QString& text, const QFont& f, const QColor& color) {
     painter_->setFont(f);
@@ -148,7 +179,7 @@ void PageFlow::table(const std::vector<PageColumn>& columns, const std::vector<P
         cell(title, x, c.title, font(7.0), kFaint);
         x += c.width;
     }
-    y_ += kRowHeight + 0.4;
+    y_ += rowHeight() + 0.4;
     for (const PageRow& row : rows) {
         painter_->setPen(QPen(kHair, dots(0.15)));
         painter_->drawLine(QPointF(dots(margin_ + left), dots(y_)), QPointF(dots(margin_ + left + width), dots(y_)));
@@ -158,7 +189,7 @@ void PageFlow::table(const std::vector<PageColumn>& columns, const std::vector<P
                  font(kTablePoints, row.strong ? QFont::DemiBold : QFont::Normal), row.strong ? kOut : kInk);
             x += columns[i].width;
         }
-        y_ += kRowHeight;
+        y_ += rowHeight();
     }
     y_ += 0.4;
 }

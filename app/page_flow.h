@@ -39,9 +39,9 @@ public:
     static constexpr double kTop = 13.0, kFoot = 17.0;
     static constexpr double kTextWidth = 178.0;
 
-    explicit PageFlow(Paper paper = Paper::a4);
+    explicit PageFlow(Paper paper = Paper::a4, bool tight = false);
     // Into a PDF of that paper and resolution; what a picture gets from finish() is known before.
-    PageFlow(Paper paper, QPdfWriter& pdf, QString foot, std::size_t pages);
+    PageFlow(Paper paper, bool tight, QPdfWriter& pdf, QString foot, std::size_t pages);
     ~PageFlow();
 
     static QFont font(double points, int weight = QFont::Normal);
@@ -52,9 +52,14 @@ public:
     void heading(const QString& text, double left = 0.0);
     void rule();
     void breakPage() { reserve(height_); }
+    bool tight() const { return tight_; }  // set closer, so that a few lines need no page of their own
+    bool endsWithLittle() const;           // the last of several pages holds a few lines only
     // Wraps at words, inside one only when it is longer than the line; returns nothing lost to the edge.
     void paragraph(const QString& text, const QFont& font, const QColor& color, double left = 0.0,
                    double width = kTextWidth);
+    double paragraphHeight(const QString& text, const QFont& font, double width = kTextWidth) const;
+    // A short label, and its text hanging beside it from the given place on; they begin on one page.
+    void beside(const QString& label, const QString& text, double points, double left);
     void table(const std::vector<PageColumn>& columns, const std::vector<PageRow>& rows, double left = 0.0);
     double tableHeight(std::size_t rows) const;
     bool boxes() const { return boxes_; }  // some character had no font on this computer, and stands as a box
@@ -68,11 +73,14 @@ public:
 
 private:
     void newPage();
+    double rowHeight() const { return tight_ ? 4.3 : 4.7; }
+    double lineSpacing() const { return tight_ ? 1.02 : 1.08; }
     void cell(const PageColumn& column, double left, const QString& text, const QFont& font, const QColor& color);
 
     void drawFoot(QPainter& painter, const QString& foot, std::size_t page, std::size_t pages) const;
 
     double width_, height_, margin_;  // of the paper
+    bool tight_;
     QPdfWriter* pdf_ = nullptr;
     QString foot_;
     std::size_t page_ = 0, pagesKnown_ = 0;  // of the PDF

@@ -21,6 +21,7 @@ namespace {
 const QColor kOlder(0xa9, 0xb9, 0xc4);
 const QColor kBoundary(0x8a, 0x97, 0xa1);
 const QColor kCursor(0x14, 0x5f, 0x8c);
+constexpr double kFlagTop = 8.6, kFlagWidth = 4.0, kFlagHeight = 3.4;  // mm; of a cursor, above the drawing
 }  // namespace
 
 ReportGrid::ReportGrid(const FrozenFrame& frame, QRectF area, double dotsPerMm)
@@ -131,9 +132,15 @@ void ReportGrid::drawCursors(QPainter& p) const {
         if (units < left_ || units > right_) continue;
         p.setPen(QPen(kCursor, 0.3 * mm_, i == 0 ? Qt::DashLine : Qt::DashDotLine));
         p.drawLine(QPointF(x(units), plot_.top()), QPointF(x(units), plot_.bottom()));
-        const QRectF tag(x(units) + 0.6 * mm_, plot_.bottom() - 4.8 * mm_, 3.6 * mm_, 3.6 * mm_);
-        p.fillRect(tag, Qt::white);
-        p.drawText(tag, Qt::AlignCenter, i == 0 ? QStringLiteral("A") : QStringLiteral("B"));
+        // A flag above the drawing, where it hides no trace; those of two cursors fly apart.
+        const auto& other = frame_.cursors[1 - i];
+        const double side = other && (units < *other || (units == *other && i == 0)) ? -kFlagWidth * mm_ : 0.0;
+        const double top = plot_.top() - kFlagTop * mm_;
+        const QRectF flag(x(units) + side, top, kFlagWidth * mm_, kFlagHeight * mm_);
+        p.drawLine(QPointF(x(units), top), QPointF(x(units), plot_.top()));
+        p.fillRect(flag, kCursor);
+        p.setPen(Qt::white);
+        p.drawText(flag, Qt::AlignCenter, i == 0 ? QStringLiteral("A") : QStringLiteral("B"));
     }
 }
 

@@ -30,6 +30,24 @@ Error refusal(const QString& path, const QString& reason) {
             .toStdString()};
 }
 
+struct Composed {
+    std::vector<QImage> pages;
+    bool tight = false;
+};
+
+// Set closer where that spares a page that would hold a few lines only.
+Composed composedAt(const Composition& compose, const ReportFacts& facts, Paper paper) {
+    PageFlow page(paper);
+    compose(page);
+    const bool little = page.endsWithLittle();
+    Composed usual{page.finish(facts.foot), false};
+    if (!little) return usual;
+    PageFlow closer(paper, true);
+    compose(closer);
+    Composed tight{closer.finish(facts.foot), true};
+    return tight.pages.size() < usual.pages.size() ? std::move(tight) : std::move(usual);
+}
+
 // All files are written in full before the first takes its name.
 Result<QStringList> writePictures(const std::vector<QImage>& pages, const QString& path) {
     std::vector<std::unique_ptr<QSaveFile>> files;
@@ -49,7 +67,7 @@ Result<QStringList> writePictures(const std::vector<QImage>& pages, const QStrin
 }
 
 Result<QStringList> writePdf(const Composition& compose, const ReportFacts& facts, Paper paper, const QString& path) {
-    const std::size_t pages = composedPages(compose, facts, paper).size();  // a dress rehearsal, to number the pages
+    const Composed rehearsal = composedAt(compose, facts, paper);  // to number the pages
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return refusal(path, file.errorString());
     {
@@ -59,7 +77,7 @@ Result<QStringList> writePdf(const Composition& compose, const ReportFacts& fact
         pdf.setResolution(qRound(PageFlow::kDotsPerInch));
         pdf.setTitle(facts.title);
         pdf.setCreator(QStringLiteral("Trueunit ") + QLatin1String(kVersion));
-        PageFlow page(paper, pdf, facts.foot, pages);
+        PageFlow page(paper, rehearsal.tight, pdf, facts.foot, rehearsal.pages.size());
         compose(page);
         page.finishPdf();
     }
@@ -70,9 +88,7 @@ Result<QStringList> writePdf(const Composition& compose, const ReportFacts& fact
 }  // namespace
 
 std::vector<QImage> composedPages(const Composition& compose, const ReportFacts& facts, Paper paper) {
-    PageFlow page(paper);
-    compose(page);
-    std::vector<QImage> pages = page.finish(facts.foot);
+    std::vector<QImage> pages = composedAt(compose, facts, paper).pages;
     const QDateTime time = QDateTime::fromSecsSinceEpoch(facts.secondsUtc, Qt::UTC);
     for (QImage& image : pages) {
         image.setText(QStringLiteral("Title"), facts.title);

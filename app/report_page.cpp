@@ -56,22 +56,16 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = shownTrace(frame);
-    page.heading(trace ? Words::tr("Character on the grid: “%1”, number %2").arg(told(trace->print)).arg(trace->number)
-                       : Words::tr("Character on the grid"));
-    constexpr double kHeight = 60.0;
-    page.reserve(kHeight + 2.0);
-    ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kHeight), page.dots(1.0)).draw(page.painter());
-    page.space(kHeight + 2.0);
+    page.heading(trace
+                     ? Words::tr("Character on the grid: %1, number %2").arg(printName(trace->print)).arg(trace->number)
+                     : Words::tr("Character on the grid"));
+    const double height = page.tight() ? 48.0 : 60.0;
+    page.reserve(height + 2.0);
+    ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
+    page.space(height + 2.0);
 }
 
-// A short label, and its text hanging beside it.
-void labelled(PageFlow& page, const QString& label, const QString& text) {
-    page.reserve(5.0);
-    const double top = page.y();
-    page.paragraph(label, PageFlow::font(8.5, QFont::DemiBold), kInk, 0.0, 13.0);
-    page.moveTo(top);
-    page.paragraph(text, PageFlow::font(8.5), kInk, 13.5, PageFlow::kTextWidth - 13.5);
-}
+void labelled(PageFlow& page, const QString& label, const QString& text) { page.beside(label, text, 8.5, 13.5); }
 
 void cursors(PageFlow& page, const FrozenFrame& frame) {
     const Snapshot& s = *frame.snapshot;

@@ -235,6 +235,16 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     return rows;
 }
 
+QString printName(const std::string& print) {
+    if (print == "'") return Words::tr("apostrophe");
+    if (print == "\"") return Words::tr("quotation mark");
+    if (print == ".") return Words::tr("full stop");
+    if (print == ",") return Words::tr("comma");
+    const QString words = told(print);
+    if (words.trimmed().isEmpty()) return Words::tr("a character without print");
+    return words.size() == 1 ? Words::tr("\u201c%1\u201d").arg(words) : words;
+}
+
 QString takenText(const FrozenFrame& frame) { return momentText(frame.takenSecondsUtc); }
 
 QString whenText(const FrozenFrame& frame) {

@@ -41,6 +41,7 @@ QString cursorText(const Snapshot& snapshot, double units);
 // What the instrument was set to and what it found on its input, as "name: value" pairs in reading order.
 std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame);
 
+QString printName(const std::string& print);  // “E”, or in words what would be a speck between quotes
 QString takenText(const FrozenFrame& frame);  // local date and time with its distance from UTC
 QString whenText(const FrozenFrame& frame);   // the same in a sentence; of a recording also the date of its file
 QString fromText(const FrozenFrame& frame);   // the input, and how much of it was read

@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 
 #include "app/page_flow.h"
+#include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "tests/support/frame_builder.h"
@@ -71,6 +72,35 @@ TEST(ReportPage, ManyNotesGoOnToAFurtherPageAndAreAllWritten) {
     EXPECT_GE(reportPages(frame).size(), 2U);
     EXPECT_EQ(files->value(1), folder.filePath("report, page 2.png"));
     for (const QString& file : *files) EXPECT_TRUE(QFileInfo::exists(file)) << file.toStdString();
+}
+
+TEST(ReportPage, AParagraphIsNotBrokenAcrossPages) {
+    PageFlow page;
+    page.moveTo(297.0 - PageFlow::kFoot - 8.0);  // room for two lines
+    const QString words = QStringLiteral("a caution of several words ").repeated(20);
+    page.paragraph(words, PageFlow::font(8.5), Qt::black);
+    EXPECT_NEAR(page.y(), PageFlow::kTop + page.paragraphHeight(words, PageFlow::font(8.5)), 1.0);
+    EXPECT_EQ(page.finish({}).size(), 2U);
+}
+
+TEST(ReportPage, AFewLinesNeedNoPageOfTheirOwn) {
+    const auto lines = [](int count) {
+        return [count](PageFlow& page) {
+            for (int i = 0; i < count; ++i) page.paragraph("one line", PageFlow::font(9.0), Qt::black);
+        };
+    };
+    int fit = 1;
+    PageFlow usual;
+    for (lines(1)(usual); usual.y() < 297.0 - PageFlow::kFoot - 4.5; ++fit) lines(1)(usual);
+    EXPECT_EQ(composedPages(lines(fit + 2), {}, Paper::a4).size(), 1U);
+    EXPECT_EQ(composedPages(lines(fit + 30), {}, Paper::a4).size(), 2U);
+}
+
+TEST(ReportText, ACharacterThatWouldBeASpeckBetweenQuotesIsNamed) {
+    EXPECT_EQ(printName("E"), u"\u201cE\u201d");
+    EXPECT_EQ(printName("'"), "apostrophe");
+    EXPECT_EQ(printName("letters"), "letters");
+    EXPECT_EQ(printName(""), "a character without print");
 }
 
 TEST(ReportText, ARecordingIsDatedByItsFileAndSaysSo) {

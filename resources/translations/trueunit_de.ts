@@ -2264,10 +2264,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Aufgenommen </translation>
     </message>
     <message>
-        <source>Character on the grid: “%1”, number %2</source>
-        <translation>Zeichen auf dem Raster: „%1“, Nummer %2</translation>
-    </message>
-    <message>
         <source>Character on the grid</source>
         <translation>Zeichen auf dem Raster</translation>
     </message>
@@ -3622,6 +3618,34 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>chance?</source>
         <translation>Zufall?</translation>
+    </message>
+    <message>
+        <source>apostrophe</source>
+        <translation>Apostroph</translation>
+    </message>
+    <message>
+        <source>quotation mark</source>
+        <translation>Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>full stop</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>a character without print</source>
+        <translation>ein Zeichen ohne Abdruck</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>Character on the grid: %1, number %2</source>
+        <translation>Zeichen auf dem Raster: %1, Nummer %2</translation>
     </message>
 </context>
 <context>
