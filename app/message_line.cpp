@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QTimer>
 #include <QUrl>
+#include <algorithm>
 
 #include "app/elided_label.h"
 #include "widgets/theme.h"
@@ -16,7 +17,9 @@ namespace trueunit {
 
 namespace {
 constexpr int kNewsMs = 20'000;
-}
+constexpr int kSide = 16, kNarrowSide = 8, kNarrow = 1000;  // as the panels below have it
+constexpr int kFrozenPad = 12, kFrozenSlack = 16;           // about the words, so that digits do not move the bar
+}  // namespace
 
 MessageLine::MessageLine(QWidget* parent)
     : QWidget(parent),
@@ -28,11 +31,11 @@ MessageLine::MessageLine(QWidget* parent)
     forget_->setSingleShot(true);
     connect(forget_, &QTimer::timeout, this, &MessageLine::clear);
     setFixedHeight(28);
-    row_->setContentsMargins(16, 0, 16, 0);
+    row_->setContentsMargins(kSide, 0, kSide, 0);
     row_->setSpacing(12);
     row_->addWidget(words_, 3);
     row_->addWidget(folder_, 0);
-    row_->addWidget(frozen_, 2);
+    row_->addWidget(frozen_, 0);
     words_->setFont(theme::text(theme::kTextPx));
     folder_->setFont(theme::text(theme::kTextPx));
     folder_->setTextFormat(Qt::RichText);
@@ -40,7 +43,8 @@ MessageLine::MessageLine(QWidget* parent)
     connect(folder_, &QLabel::linkActivated, this, [](const QString& link) { QDesktopServices::openUrl(QUrl(link)); });
     folder_->hide();
     frozen_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
-    frozen_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    frozen_->setAlignment(Qt::AlignCenter);
+    frozen_->setContentsMargins(kFrozenPad, 0, kFrozenPad, 0);
     QPalette onInk = frozen_->palette();
     onInk.setColor(QPalette::WindowText, theme::kPanel);
     frozen_->setPalette(onInk);
@@ -66,13 +70,19 @@ void MessageLine::say(const QString& sentence) {
 // The triangle tells a warning from news without its colour.
 void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "), sentence); }
 
+QString MessageLine::writtenWords(const QStringList& files) {
+    const QString path = QDir::toNativeSeparators(QFileInfo(files.front()).absoluteFilePath());
+    if (files.size() == 1) return tr("The report was written: %1.").arg(path);
+    QStringList further;
+    for (qsizetype i = 1; i < files.size(); ++i) further += QFileInfo(files[i]).fileName();
+    return tr("The report was written in %1 files: %2, and beside it %3.")
+        .arg(files.size())
+        .arg(path, further.join(QStringLiteral("; ")));
+}
+
 void MessageLine::sayWritten(const QStringList& files) {
     const QFileInfo file(files.front());
-    const QString path = QDir::toNativeSeparators(file.absoluteFilePath());
-    speak({}, files.size() == 1 ? tr("The report was written: %1.").arg(path)
-                                : tr("The report was written in %1 files: %2, and beside it %3.")
-                                      .arg(files.size())
-                                      .arg(path, QFileInfo(files.back()).fileName()));
+    speak({}, writtenWords(files));
     folder_->setText(QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
                          .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded),
                               theme::kBlue.name(), tr("open its folder")));
@@ -93,6 +103,10 @@ void MessageLine::showState(const QString& sentence) {
 
 void MessageLine::showFrozen(const QString& words) {
     frozen_->say(words);
+    const int room = std::max(0, width() - 2 * kSide) * 2 / 3;
+    const int wanted = std::min(room, frozen_->fontMetrics().horizontalAdvance(words) + 2 * kFrozenPad);
+    if (wanted > frozen_->width() || wanted < frozen_->width() - kFrozenSlack)
+        frozen_->setFixedWidth(std::min(room, wanted + kFrozenSlack / 2));
     if (frozen_->isHidden() == !words.isEmpty()) {
         frozen_->setVisible(!words.isEmpty());
         update();
@@ -107,14 +121,18 @@ void MessageLine::refresh() {
     words_->say(news ? lead_ + sentence_ : state_);
 }
 
-// While frozen the right half is inked, seen from across the room.
+void MessageLine::resizeEvent(QResizeEvent*) {
+    row_->setContentsMargins(kSide, 0, width() < kNarrow ? kNarrowSide : kSide, 0);
+}
+
+// While frozen the right end is inked, seen from across the room; it ends where the panels below it do.
 void MessageLine::paintEvent(QPaintEvent*) {
     if (frozen_->isHidden()) return;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme::kBlue);
-    painter.drawRoundedRect(QRectF(frozen_->geometry()).adjusted(-8.0, 2.0, 8.0, -2.0), 4.0, 4.0);
+    painter.drawRoundedRect(QRectF(frozen_->geometry()).adjusted(0.0, 2.0, 0.0, -2.0), 4.0, 4.0);
 }
 
 }  // namespace trueunit

@@ -19,13 +19,14 @@ class MessageLine : public QWidget {
 public:
     explicit MessageLine(QWidget* parent = nullptr);
 
-    void say(const QString& sentence);          // plain news, gone after a while
-    void warn(const QString& sentence);         // something was refused or lost; stays until cleared
-    void sayWritten(const QStringList& files);  // a report was written; its folder opens on a click
-    void dropNews();                            // what was said, not a warning
-    void clear();                               // back to the state of the signal
-    void showState(const QString& sentence);    // what the signal is doing; seen while there is no news
-    void showFrozen(const QString& words);      // empty: not frozen
+    void say(const QString& sentence);                      // plain news, gone after a while
+    void warn(const QString& sentence);                     // something was refused or lost; stays until cleared
+    void sayWritten(const QStringList& files);              // a report was written; its folder opens on a click
+    static QString writtenWords(const QStringList& files);  // the sentence that names them all
+    void dropNews();                                        // what was said, not a warning
+    void clear();                                           // back to the state of the signal
+    void showState(const QString& sentence);                // what the signal is doing; seen while there is no news
+    void showFrozen(const QString& words);                  // empty: not frozen
 
     void addTool(QWidget* tool);  // at the right of what is said, left of what is frozen
 
@@ -34,6 +35,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void speak(const QString& lead, const QString& sentence);
