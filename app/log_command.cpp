@@ -184,7 +184,7 @@ int import(const Store& store, const LogArguments& a) {
 int report(const Store& store, const LogArguments& a) {
     const auto story = readVisitStory(store, *a.visit);
     if (!story) return refuse(story.error());
-    const Outcome written = writeVisitReport(*story, a.paper, a.out);
+    const auto written = writeVisitReport(*story, a.paper, a.out);
     return written ? 0 : refuse(written.error());
 }
 

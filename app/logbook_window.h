@@ -41,8 +41,8 @@ public:
     QTreeWidget& visits() { return *visits_; }
     QListWidget& machines() { return *machines_; }
 
-    Outcome writeReportTo(const QString& path, bool letter);  // of the chosen visit
-    void openFrame();                                         // the chosen one, in a window of its own
+    Result<QStringList> writeReportTo(const QString& path, bool letter);  // of the chosen visit; the files
+    void openFrame();                                                     // the chosen one, in a window of its own
 
     QSize sizeHint() const override { return {1280, 800}; }
     QSize minimumSizeHint() const override { return {900, 480}; }
@@ -80,6 +80,7 @@ private:
     void focusSearch();
     void markBefore();
     void markAfter();
+    QString suggestedPath(const QString& suffix) const;
     void askReport();
     void askExport();
     void askImport();

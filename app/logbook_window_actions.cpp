@@ -5,7 +5,6 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QStandardPaths>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -16,6 +15,8 @@
 #include "app/logbook/statement.h"
 #include "app/logbook/visit_archive.h"
 #include "app/logbook_window.h"
+#include "app/message_line.h"
+#include "app/report_dialog.h"
 #include "app/save_text.h"
 #include "app/visit_form.h"
 #include "app/visit_report.h"
@@ -102,7 +103,7 @@ void LogbookWindow::openFrame() {
     window->show();
 }
 
-Outcome LogbookWindow::writeReportTo(const QString& path, bool letter) {
+Result<QStringList> LogbookWindow::writeReportTo(const QString& path, bool letter) {
     const auto visit = chosenVisit();
     if (!store_ || !visit) return Error{"Choose a visit first."};
     form_->saveNow();
@@ -111,27 +112,31 @@ Outcome LogbookWindow::writeReportTo(const QString& path, bool letter) {
     return writeVisitReport(*story, letter ? Paper::letter : Paper::a4, path);
 }
 
+// Machine and day of the visit, in the folder of the other reports.
+QString LogbookWindow::suggestedPath(const QString& suffix) const {
+    return ReportDialog::freshPath(form_->machine().name, form_->visit().opened, suffix);
+}
+
 void LogbookWindow::askReport() {
+    if (!chosenVisit()) return say(tr("Choose a visit first."));
     const QString pdfA4 = tr("PDF, A4 (*.pdf)"), pngA4 = tr("PNG, A4 (*.png)");
     const QString pdfLetter = tr("PDF, Letter (*.pdf)"), pngLetter = tr("PNG, Letter (*.png)");
     QString kind;
     QString path = QFileDialog::getSaveFileName(
-        this, tr("Write the report of the visit to"),
-        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QStringLiteral("/visit.pdf"),
+        this, tr("Write the report of the visit to"), suggestedPath(QStringLiteral(".pdf")),
         QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
     if (path.isEmpty()) return;
     const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");
     if (!path.endsWith(QStringLiteral(".png")) && !path.endsWith(QStringLiteral(".pdf"))) path += suffix;
-    if (const Outcome written = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(written))
-        say(tr("The report is in %1.").arg(QDir::toNativeSeparators(path)));
+    if (const auto files = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(files))
+        say(MessageLine::writtenWords(*files));
 }
 
 void LogbookWindow::askExport() {
     const auto visit = chosenVisit();
     if (!store_ || !visit) return say(tr("Choose a visit first."));
     const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export the visit to"),
-        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QStringLiteral("/visit.zip"),
+        this, tr("Export the visit to"), suggestedPath(QStringLiteral(".zip")),
         tr("The whole visit (*.zip);;Readings as a table (*.csv);;Readings as JSON (*.json)"));
     if (path.isEmpty()) return;
     form_->saveNow();

@@ -66,7 +66,7 @@ void ReportDialog::browse() {
     if (!chosen.isEmpty()) path_->setText(QDir::toNativeSeparators(chosen));
 }
 
-QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc) {
+QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc, const QString& suffix) {
     QString name = machine.simplified();
     name.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|\\x00-\\x1f]")), QStringLiteral("-"));
     while (name.startsWith(QLatin1Char('.'))) name.remove(0, 1);
@@ -80,9 +80,9 @@ QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc) 
         folder = QStandardPaths::writableLocation(place);
         if (QFileInfo(folder).isDir() && QFileInfo(folder).isWritable()) break;
     }
-    QString path = QDir(folder).filePath(stem + QStringLiteral(".png"));
+    QString path = QDir(folder).filePath(stem + suffix);
     for (int i = 2; QFileInfo::exists(path); ++i)
-        path = QDir(folder).filePath(QStringLiteral("%1 (%2).png").arg(stem).arg(i));
+        path = QDir(folder).filePath(QStringLiteral("%1 (%2)").arg(stem).arg(i) + suffix);
     return path;
 }
 

@@ -34,11 +34,7 @@ QString name(const VisitStory& story) {
 // A short label, and its text hanging beside it.
 void besideLabel(PageFlow& page, const QString& label, const QString& text, double points = 9.0) {
     if (text.trimmed().isEmpty()) return;
-    page.reserve(6.0);
-    const double top = page.y();
-    page.paragraph(label, PageFlow::font(points, QFont::DemiBold), kInk, 0.0, kLabel - 2.0);
-    page.moveTo(top);
-    page.paragraph(text, PageFlow::font(points), kInk, kLabel, PageFlow::kTextWidth - kLabel);
+    page.beside(label, text, points, kLabel);
     page.space(0.6);
 }
 
@@ -131,7 +127,7 @@ void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
     page.reserve(kGridHeight + 11.0);
     const auto trace = shownTrace(frame);
     page.heading(trace ? Words::tr("%1: character %2, number %3, taken %4")
-                             .arg(when, told(trace->print))
+                             .arg(when, printName(trace->print))
                              .arg(trace->number)
                              .arg(takenText(frame))
                        : Words::tr("%1, taken %2").arg(when, takenText(frame)));
@@ -174,10 +170,13 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
         page.reserve(12.0);
         page.paragraph(Words::tr("%1 (confidence %2 %)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
-        QStringList words;
-        for (const std::string* part : {&f.evidence, &f.lookAt, &f.confirm})
-            if (const QString text = unsaid(*part, said); !text.isEmpty()) words += text;
-        page.paragraph(words.join(QLatin1Char(' ')), PageFlow::font(8.5), kInk);
+        const auto part = [&](const QString& label, const std::string& words) {
+            if (const QString text = unsaid(words, said); !text.isEmpty())
+                page.paragraph(label + text, PageFlow::font(8.5), kInk);
+        };
+        part({}, f.evidence);
+        part(Words::tr("Look at: "), f.lookAt);
+        part(Words::tr("Confirm: "), f.confirm);
         page.space(0.8);
     }
     if (left > 0)
@@ -277,9 +276,8 @@ std::vector<QImage> visitPages(const VisitStory& story, Paper paper) {
     return composedPages([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper);
 }
 
-Outcome writeVisitReport(const VisitStory& story, Paper paper, const QString& path) {
-    const auto files = writeReportFile([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper, path);
-    return files ? done() : Outcome(files.error());
+Result<QStringList> writeVisitReport(const VisitStory& story, Paper paper, const QString& path) {
+    return writeReportFile([&](PageFlow& page) { compose(page, story); }, factsOf(story), paper, path);
 }
 
 }  // namespace trueunit

@@ -32,6 +32,7 @@ Result<VisitStory> readVisitStory(const Store& store, qint64 visit);
 // Before and after side by side, what was wrong and what was done, the frames with their notes, what the instrument was
 // set to, cautions and a line to sign. Long texts go on to further pages. Needs a QGuiApplication.
 std::vector<QImage> visitPages(const VisitStory& story, Paper paper);
-Outcome writeVisitReport(const VisitStory& story, Paper paper, const QString& path);  // PNG or PDF, as it ends
+// PNG or PDF, as the path ends; gives the files.
+Result<QStringList> writeVisitReport(const VisitStory& story, Paper paper, const QString& path);
 
 }  // namespace trueunit

@@ -4313,10 +4313,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Bericht des Besuchs schreiben nach</translation>
     </message>
     <message>
-        <source>The report is in %1.</source>
-        <translation>Der Bericht ist in %1.</translation>
-    </message>
-    <message>
         <source>Choose a visit first.</source>
         <translation>Zuerst einen Besuch wählen.</translation>
     </message>
