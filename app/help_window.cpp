@@ -77,6 +77,26 @@ QString slugOf(const QString& heading) {
 
 namespace {
 
+// A rule under each row and none about the whole.
+void ruleTable(QTextTable& table) {
+    QTextTableFormat format = table.format();
+    format.setBorderCollapse(true);  // else the rules of cells are not drawn
+    format.setBorder(0);
+    format.setCellPadding(4);
+    format.setBottomMargin(12);
+    format.setWidth(QTextLength(QTextLength::PercentageLength, 99));
+    table.setFormat(format);
+    for (int row = 0; row < table.rows(); ++row)
+        for (int column = 0; column < table.columns(); ++column) {
+            QTextTableCell cell = table.cellAt(row, column);
+            QTextTableCellFormat rule = cell.format().toTableCellFormat();
+            rule.setBottomBorder(1);
+            rule.setBottomBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+            rule.setBottomBorderBrush(row == 0 ? theme::kSecondary : theme::kBorder);
+            cell.setFormat(rule);
+        }
+}
+
 // What a page read from plain text lacks: room between paragraphs, quiet rules in tables.
 void layOut(QTextDocument& page) {
     QTextCursor cursor(&page);
@@ -92,13 +112,7 @@ void layOut(QTextDocument& page) {
         cursor.setBlockFormat(format);
         if (!cursor.currentTable() || cursor.currentTable() == laidOut) continue;
         laidOut = cursor.currentTable();
-        QTextTableFormat table = laidOut->format();
-        table.setBorderCollapse(true);
-        table.setBorderBrush(theme::kBorder);
-        table.setCellPadding(4);
-        table.setBottomMargin(12);
-        table.setWidth(QTextLength(QTextLength::PercentageLength, 99));  // room for its border
-        laidOut->setFormat(table);
+        ruleTable(*laidOut);
     }
     cursor.endEditBlock();
 }
