@@ -40,6 +40,8 @@ CheckDialog::CheckDialog(QWidget* parent)
     words_->setAccessibleName(tr("Result"));
     input_->setAccessibleName(tr("Sound input"));
     output_->setAccessibleName(tr("Sound output"));
+    input_->setPlaceholderText(tr("There is no sound input."));
+    output_->setPlaceholderText(tr("There is no sound output."));
     tone_->setAccessibleName(tr("Reference tone"));
     tone_->setRange(0.0, 10000.0);
     tone_->setSpecialValueText(tr("none"));
@@ -92,16 +94,15 @@ void CheckDialog::showLast() {
 
 void CheckDialog::fillDevices() {
     const Result<DeviceList> all = PortAudioSource::devices();
-    cable_->setEnabled(static_cast<bool>(all));
-    if (!all) return;
     input_->clear();
     output_->clear();
-    for (const SoundDevice& d : *all) {
+    for (const SoundDevice& d : all ? *all : DeviceList{}) {
         if (d.inputChannels > 0) input_->addItem(QString::fromStdString(d.title()));
         if (d.inputChannels > 0 && d.defaultInput) input_->setCurrentIndex(input_->count() - 1);
         if (d.outputChannels > 0) output_->addItem(QString::fromStdString(d.title()));
         if (d.outputChannels > 0 && d.defaultOutput) output_->setCurrentIndex(output_->count() - 1);
     }
+    for (QComboBox* box : {input_, output_}) box->setEnabled(box->count() > 0);
     cable_->setEnabled(input_->count() > 0 && output_->count() > 0);
 }
 

@@ -3768,6 +3768,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The sound card is being checked…</source>
         <translation>Die Soundkarte wird geprüft …</translation>
     </message>
+    <message>
+        <source>There is no sound input.</source>
+        <translation>Es gibt keinen Toneingang.</translation>
+    </message>
+    <message>
+        <source>There is no sound output.</source>
+        <translation>Es gibt keinen Tonausgang.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::ClockDialog</name>
