@@ -94,6 +94,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     column->addWidget(messages_);
     column->addWidget(panels_, 1);
     connectSession();
+    connect(&panels_->grid(), &CharacterGrid::noteRequested, editor_, [this](double units, double level) {
+        editor_->pointAt(panels_->grid().placeOf(units, level));  // before it is opened
+    });
     connectGrid();
     connect(&clock_, &SnapshotClock::tick, this, &MainWindow::takeTick);
     connect(&keeper_, &FrameKeeper::changed, this, &MainWindow::frameChanged);

@@ -55,10 +55,13 @@ void MainWindow::makeFrameActions() {
         [this] {
             if (!keeper_.bringBack()) messages_->say(tr("There is no earlier frame; the space bar freezes one."));
         });
-    note_ = act(tr("Note"), tr("Write a note at the cursor on the frozen frame"), {Qt::Key_N}, [this] {
-        const auto& cursors = keeper_.frame().cursors;
-        startNote(cursors[0] ? *cursors[0] : cursors[1] ? *cursors[1] : 0.5, 0.5);
-    });
+    note_ = act(tr("Note"), tr("Write a note on the frozen frame: at a cursor, else in the middle of the grid"),
+                {Qt::Key_N}, [this] {
+                    const Cursors cursors = panels_->grid().cursors();
+                    const double units = cursors[0] ? *cursors[0] : cursors[1].value_or(panels_->grid().middle());
+                    editor_->pointAt(panels_->grid().placeOf(units, 0.5));
+                    startNote(units, 0.5);
+                });
     act(tr("Next note"), tr("Open the next note to change or delete it"), {Qt::SHIFT | Qt::Key_N},
         [this] { openNextNote(); });
     report_ =

@@ -3,7 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <algorithm>
 
@@ -11,16 +11,29 @@
 
 namespace trueunit {
 
+namespace {
+
+constexpr int kLetters = 46, kLines = 2, kMostLetters = 400;
+constexpr int kFieldFrame = 14;        // pixels of the field about its lines
+constexpr int kApart = 16;             // between the slip and what it speaks of
+constexpr int kEdge = 6, kTitle = 34;  // of the panel
+
+}  // namespace
+
 NoteEditor::NoteEditor(QWidget* parent)
-    : QFrame(parent), words_(new QLineEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
+    : QFrame(parent), words_(new QPlainTextEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     QPalette colors = palette();
     colors.setColor(QPalette::Window, theme::kPanel);
     setPalette(colors);
     auto* keep = new QPushButton(tr("Keep"), this);
-    words_->setMinimumWidth(240);
-    words_->setMaxLength(400);
+    const QFontMetrics metrics = words_->fontMetrics();
+    words_->setFixedSize(kLetters * metrics.averageCharWidth(), kLines * metrics.lineSpacing() + kFieldFrame);
+    words_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    words_->setTabChangesFocus(true);
+    words_->installEventFilter(this);
     words_->setPlaceholderText(tr("what is seen here"));
     words_->setAccessibleName(tr("Words of the note"));
     auto* row = new QHBoxLayout(this);
@@ -28,12 +41,7 @@ NoteEditor::NoteEditor(QWidget* parent)
     row->addWidget(words_, 1);
     row->addWidget(keep);
     row->addWidget(delete_);
-    const auto keepIt = [this] {
-        leave();
-        emit kept(text());
-    };
-    connect(words_, &QLineEdit::returnPressed, this, keepIt);
-    connect(keep, &QPushButton::clicked, this, keepIt);
+    connect(keep, &QPushButton::clicked, this, &NoteEditor::keep);
     connect(delete_, &QPushButton::clicked, this, [this] {
         leave();
         emit deleted();
@@ -42,18 +50,45 @@ NoteEditor::NoteEditor(QWidget* parent)
 }
 
 void NoteEditor::open(const QString& text, bool isNew) {
-    words_->setText(text);
+    words_->setPlainText(text);
     delete_->setVisible(!isNew);
     adjustSize();
-    const int room = parentWidget()->width();
-    move(std::max(0, (room - width()) / 2), 34);  // below the panel's title
+    placeBeside(place_.value_or(parentWidget()->rect().center()));
+    place_.reset();
     show();
     raise();
     words_->setFocus();
     words_->selectAll();
 }
 
-QString NoteEditor::text() const { return words_->text().trimmed(); }
+// Below what it speaks of where there is room, else above; within the panel, below its title.
+void NoteEditor::placeBeside(QPoint place) {
+    const int most = parentWidget()->height() - height() - kEdge;
+    int y = place.y() + kApart;
+    if (y > most) y = place.y() - kApart - height();
+    const int right = std::max(kEdge, parentWidget()->width() - width() - kEdge);
+    move(std::clamp(place.x() - width() / 2, kEdge, right), std::clamp(y, kTitle, std::max(kTitle, most)));
+}
+
+QString NoteEditor::text() const { return words_->toPlainText().simplified().left(kMostLetters); }
+
+void NoteEditor::keep() {
+    leave();
+    emit kept(text());
+}
+
+bool NoteEditor::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == words_ && event->type() == QEvent::ShortcutOverride &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        event->accept();  // leaves the slip, not the view
+        return true;
+    }
+    if (watched == words_ && event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (key == Qt::Key_Return || key == Qt::Key_Enter) return keep(), true;
+    }
+    return QFrame::eventFilter(watched, event);
+}
 
 void NoteEditor::leave() {
     hide();

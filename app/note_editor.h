@@ -2,21 +2,24 @@
 #pragma once
 
 #include <QFrame>
+#include <QPoint>
+#include <optional>
 
-class QLineEdit;
+class QPlainTextEdit;
 class QPushButton;
 
 namespace trueunit {
 
-// The words of one note, written in a slip at the head of the grid. Blocks nothing: Enter keeps, Escape leaves all as
-// it was.
+// The words of one note, written in a slip beside the place it speaks of. Blocks nothing: Enter keeps, Escape leaves
+// all as it was.
 class NoteEditor : public QFrame {
     Q_OBJECT
 
 public:
     explicit NoteEditor(QWidget* parent);
 
-    void open(const QString& text, bool isNew);
+    void pointAt(QPoint place) { place_ = place; }  // on the parent: what the next one opened speaks of
+    void open(const QString& text, bool isNew);     // in the middle, unless a place was pointed at
     QString text() const;
 
 signals:
@@ -25,11 +28,15 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void keep();
     void leave();
+    void placeBeside(QPoint place);
 
-    QLineEdit* words_;
+    QPlainTextEdit* words_;
+    std::optional<QPoint> place_;
     QPushButton* delete_;
 };
 

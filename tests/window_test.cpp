@@ -7,6 +7,7 @@
 #include <QImage>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QTemporaryDir>
 #include <QTest>
@@ -100,7 +101,7 @@ TEST_F(Window, ANoteIsWrittenByKeyAndChangesTheReport) {
     QTemporaryDir folder;
     ASSERT_TRUE(window.writeReportTo(folder.filePath("without.png")));
     press(Qt::Key_N);
-    auto* words = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    auto* words = qobject_cast<QPlainTextEdit*>(QApplication::focusWidget());
     ASSERT_NE(words, nullptr);
     QTest::keyClicks(words, "front of the mark is early");
     QTest::keyClick(words, Qt::Key_Return);

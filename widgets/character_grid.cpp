@@ -172,6 +172,12 @@ QString CharacterGrid::cursorText() const {
     return lines.join(u'\n');
 }
 
+double CharacterGrid::middle() const { return plot_->xAxis->range().center(); }
+
+QPoint CharacterGrid::placeOf(double units, double level) const {
+    return plot_->pos() + QPointF(plot_->xAxis->coordToPixel(units), plot_->yAxis->coordToPixel(level)).toPoint();
+}
+
 int CharacterGrid::flagCount() const { return static_cast<int>(flagsOf(drawing_->content()).size()); }
 
 void CharacterGrid::resetView() {
@@ -257,8 +263,7 @@ void CharacterGrid::keyPressEvent(QKeyEvent* event) {
             zoom(1.0 / kZoomStep);
             return;
         case Qt::Key_N:
-            if (drawing_->content().chosen)
-                emit noteRequested(cursors_[0].value_or(plot_->xAxis->range().center()), 0.5);
+            if (drawing_->content().chosen) emit noteRequested(cursors_[0].value_or(middle()), 0.5);
             return;
         default:
             Panel::keyPressEvent(event);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPoint>
 #include <memory>
 
 #include "core/report/frozen_frame.h"
@@ -38,8 +39,10 @@ public:
     void setCursors(const Cursors& cursors);
     void setEvidence(const EvidencePlaces& places);  // of the chosen finding
     Cursors cursors() const { return cursors_; }
-    QString cursorText() const;  // both places and their distance, one line each
-    int flagCount() const;       // instants flagged
+    QString cursorText() const;                        // both places and their distance, one line each
+    int flagCount() const;                             // instants flagged
+    double middle() const;                             // of what is in view, units
+    QPoint placeOf(double units, double level) const;  // in the panel
 
     // The drawing without the frame, the whole character in view, at the resolution of the painter.
     static void paintFrame(const FrozenFrame& frame, QPainter& painter, const QRectF& area);

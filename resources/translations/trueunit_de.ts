@@ -4789,10 +4789,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>Write a note at the cursor on the frozen frame</source>
-        <translation>Eine Notiz an die Messmarke des festgehaltenen Bildes schreiben</translation>
-    </message>
-    <message>
         <source>Next note</source>
         <translation>Nächste Notiz</translation>
     </message>
@@ -5359,6 +5355,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>The tape is held against its text.</source>
         <translation>Der Streifen wird gegen seinen Text gehalten.</translation>
+    </message>
+    <message>
+        <source>Write a note on the frozen frame: at a cursor, else in the middle of the grid</source>
+        <translation>Eine Notiz auf das festgehaltene Bild schreiben: an einer Messmarke, sonst in der Mitte des Rasters</translation>
     </message>
 </context>
 <context>
