@@ -2,11 +2,15 @@
 #include "app/appearance.h"
 
 #include <QCoreApplication>
+#include <QGuiApplication>
 #include <QLocale>
+#include <QPalette>
 #include <QSettings>
 #include <QTranslator>
 #include <algorithm>
 #include <array>
+
+#include "widgets/theme.h"
 
 namespace trueunit {
 
@@ -35,6 +39,7 @@ Appearance loadAppearance() {
     a.language = store.value("view/language").toString();
     if (!languages().contains(a.language)) a.language.clear();
     a.sizePercent = std::clamp(store.value("view/sizePercent", 100).toInt(), 100, kLargest);
+    a.ground = store.value("view/ground").toString();
     return a;
 }
 
@@ -42,6 +47,7 @@ void saveAppearance(const Appearance& a) {
     QSettings store;
     store.setValue("view/language", a.language);
     store.setValue("view/sizePercent", a.sizePercent);
+    store.setValue("view/ground", a.ground);
 }
 
 QStringList languages() { return {QStringLiteral("en"), QStringLiteral("de")}; }
@@ -53,6 +59,11 @@ QString languageName(const QString& code) {
 void takeSize(const Appearance& a) {
     if (a.sizePercent != 100 && !qEnvironmentVariableIsSet("QT_SCALE_FACTOR"))
         qputenv("QT_SCALE_FACTOR", QByteArray::number(0.01 * a.sizePercent));
+}
+
+void takeGround(const Appearance& a) {
+    const bool darkDesktop = QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
+    if (a.ground == QLatin1String("dark") || (a.ground.isEmpty() && darkDesktop)) theme::useDark();
 }
 
 void takeLanguage(QCoreApplication& application, const QString& language) {

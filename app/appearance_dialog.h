@@ -9,7 +9,7 @@ class QComboBox;
 
 namespace trueunit {
 
-// Language and size of the window, from the next start on. Window's thread.
+// Language, size and colours of the window, from the next start on. Window's thread.
 class AppearanceDialog : public QDialog {
     Q_OBJECT
 
@@ -20,6 +20,7 @@ public:
 private:
     QComboBox* language_;
     QComboBox* size_;
+    QComboBox* ground_;
 };
 
 }  // namespace trueunit

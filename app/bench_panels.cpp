@@ -22,8 +22,8 @@ namespace {
 
 constexpr int kGap = 12;
 constexpr int kMargin = 16;
-constexpr int kNarrow = 1000;  // below this the plots stand under each other
-constexpr int kRoomy = 1150;   // below this the right column yields
+constexpr int kNarrowPanels = 1000;  // below this the plots stand under each other
+constexpr int kRoomy = 1150;         // below this the right column yields
 constexpr int kRightWidth = 392;
 constexpr int kRightMedium = 350;
 constexpr int kRightNarrow = 300;
@@ -176,7 +176,7 @@ void BenchPanels::setBefore(const SnapshotPtr& before) {
 }
 
 void BenchPanels::resizeEvent(QResizeEvent*) {
-    const bool narrow = width() < kNarrow;
+    const bool narrow = width() < kNarrowPanels;
     const auto direction = narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
     if (plots_->direction() != direction) {
         plots_->setDirection(direction);

@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QImageReader>
 #include <QListWidget>
+#include <QPainter>
 #include <QPushButton>
 #include <QTextBlock>
 #include <QTextList>
@@ -25,6 +26,7 @@ namespace {
 
 constexpr int kContentsWidth = 200;
 constexpr int kWidestDrawing = 660;
+constexpr QColor kDrawingPaper(0xFF, 0xFD, 0xF8);
 
 struct Page {
     const char* file;
@@ -161,7 +163,10 @@ QVariant HelpPages::loadResource(int type, const QUrl& name) {
     if (size.isEmpty()) return {};
     if (size.width() > kWidestDrawing) size.scale(kWidestDrawing, size.height(), Qt::KeepAspectRatio);
     reader.setScaledSize(size * devicePixelRatioF());
-    QImage image = reader.read();
+    const QImage drawing = reader.read();
+    QImage image(drawing.size(), QImage::Format_RGB32);
+    image.fill(kDrawingPaper);  // ink on paper in a dark window, too
+    QPainter(&image).drawImage(0, 0, drawing);
     image.setDevicePixelRatio(devicePixelRatioF());
     return image;
 }

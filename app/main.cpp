@@ -90,5 +90,6 @@ int main(int argc, char** argv) {
     takeSize(appearance);
     QApplication application(argc, argv);
     takeLanguage(application, appearance.language);
+    takeGround(appearance);
     return runWindow(*command);
 }

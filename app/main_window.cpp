@@ -36,11 +36,15 @@ namespace trueunit {
 namespace {
 
 // Slim scroll bars, so that a panel keeps its width.
-const QString kScrollBars = QStringLiteral(
-    "QScrollBar:vertical { width: 10px; background: transparent; }"
-    "QScrollBar::handle:vertical { background: #C9C6BB; border-radius: 3px; min-height: 30px; margin: 1px 0 1px 3px; }"
-    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
-    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
+QString scrollBars() {
+    return QStringLiteral(
+               "QScrollBar:vertical { width: 10px; background: transparent; }"
+               "QScrollBar::handle:vertical { background: %1; border-radius: 3px; min-height: 30px;"
+               " margin: 1px 0 1px 3px; }"
+               "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+               "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }")
+        .arg(theme::kHandle.name());
+}
 
 // Fields and menus on the same paper as the panels, whatever the desktop's colours are.
 QPalette paper() {
@@ -51,6 +55,12 @@ QPalette paper() {
     colors.setColor(QPalette::Button, theme::kPanel);
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText})
         colors.setColor(role, theme::kInk);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        colors.setColor(QPalette::Disabled, role, theme::kDisabled);
+    colors.setColor(QPalette::Light, theme::kHairline);
+    colors.setColor(QPalette::Midlight, theme::kHairline);
+    colors.setColor(QPalette::Mid, theme::kBorder);
+    colors.setColor(QPalette::Dark, theme::kSecondary);
     colors.setColor(QPalette::PlaceholderText, theme::kSecondary);
     colors.setColor(QPalette::Highlight, theme::kBlue);
     colors.setColor(QPalette::HighlightedText, theme::kPanel);
@@ -74,7 +84,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     QApplication::setFont(theme::text(theme::kTextPx));
     for (const char* kind : {"QToolButton", "QComboBox", "QLineEdit", "QMenu"})  // the desktop has its own for these
         QApplication::setFont(theme::text(theme::kTextPx), kind);
-    setStyleSheet(theme::styleSheet() + kScrollBars);
+    setStyleSheet(theme::styleSheet() + scrollBars());
     makeFrameActions();
     makeLogActions();
     makeInputActions();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The window and how it looks: language and size.
+// The window and how it looks: language, size and colours.
 #include <QAction>
 #include <QMenu>
 
@@ -11,7 +11,7 @@ namespace trueunit {
 
 void MainWindow::makeAppearanceActions() {
     group_ = tr("Help and settings");
-    QAction* look = act(tr("Language and size"), tr("Language and size of the window"),
+    QAction* look = act(tr("Language, size, colours"), tr("Language, size and colours of the window"),
                         {Qt::CTRL | Qt::SHIFT | Qt::Key_G}, [this] { askAppearance(); });
     more_->menu()->addSeparator();
     more_->menu()->addAction(look);
@@ -21,7 +21,7 @@ void MainWindow::askAppearance() {
     AppearanceDialog dialog(loadAppearance(), this);
     if (dialog.exec() != QDialog::Accepted) return;
     saveAppearance(dialog.chosen());
-    messages_->say(tr("Language and size are taken up when the program starts the next time."));
+    messages_->say(tr("Language, size and colours are taken up when the program starts the next time."));
 }
 
 }  // namespace trueunit

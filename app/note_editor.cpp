@@ -14,9 +14,9 @@ namespace trueunit {
 namespace {
 
 constexpr int kLetters = 46, kLines = 2, kMostLetters = 400;
-constexpr int kFieldFrame = 14;        // pixels of the field about its lines
-constexpr int kApart = 16;             // between the slip and what it speaks of
-constexpr int kEdge = 6, kTitle = 34;  // of the panel
+constexpr int kNoteFrame = 14;             // pixels of the field about its lines
+constexpr int kNoteApart = 16;             // between the slip and what it speaks of
+constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
 
 }  // namespace
 
@@ -29,7 +29,7 @@ NoteEditor::NoteEditor(QWidget* parent)
     setPalette(colors);
     auto* keep = new QPushButton(tr("Keep"), this);
     const QFontMetrics metrics = words_->fontMetrics();
-    words_->setFixedSize(kLetters * metrics.averageCharWidth(), kLines * metrics.lineSpacing() + kFieldFrame);
+    words_->setFixedSize(kLetters * metrics.averageCharWidth(), kLines * metrics.lineSpacing() + kNoteFrame);
     words_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     words_->setTabChangesFocus(true);
@@ -63,11 +63,11 @@ void NoteEditor::open(const QString& text, bool isNew) {
 
 // Below what it speaks of where there is room, else above; within the panel, below its title.
 void NoteEditor::placeBeside(QPoint place) {
-    const int most = parentWidget()->height() - height() - kEdge;
-    int y = place.y() + kApart;
-    if (y > most) y = place.y() - kApart - height();
-    const int right = std::max(kEdge, parentWidget()->width() - width() - kEdge);
-    move(std::clamp(place.x() - width() / 2, kEdge, right), std::clamp(y, kTitle, std::max(kTitle, most)));
+    const int most = parentWidget()->height() - height() - kNoteEdge;
+    int y = place.y() + kNoteApart;
+    if (y > most) y = place.y() - kNoteApart - height();
+    const int right = std::max(kNoteEdge, parentWidget()->width() - width() - kNoteEdge);
+    move(std::clamp(place.x() - width() / 2, kNoteEdge, right), std::clamp(y, kTitle, std::max(kTitle, most)));
 }
 
 QString NoteEditor::text() const { return words_->toPlainText().simplified().left(kMostLetters); }

@@ -24,7 +24,7 @@ constexpr int kRowHeight = 46;
 constexpr int kOneRowFrom = 1350;   // logical pixels of width
 constexpr int kWideRowsFrom = 820;  // two rows, level beside the input
 constexpr int kBareLevel = 210;     // segments and figures of the meter, without the words beside them
-constexpr int kSide = 16;
+constexpr int kBarSide = 16;
 
 // A shape and a word, so that neither colour nor the word alone carries it.
 QString stateWords(SignalState state) {
@@ -54,7 +54,7 @@ TopBar::TopBar(Session& session, const QList<QAction*>& buttons, QWidget* parent
       state_(new QLabel),
       rows_{new QHBoxLayout, new QHBoxLayout} {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(kSide, 6, kSide, 6);
+    column->setContentsMargins(kBarSide, 6, kBarSide, 6);
     column->setSpacing(6);
     for (QHBoxLayout* row : rows_) {
         row->setSpacing(12);

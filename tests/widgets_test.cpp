@@ -7,6 +7,7 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <algorithm>
+#include <cmath>
 #include <random>
 #include <vector>
 
@@ -20,6 +21,7 @@
 #include "widgets/reading_row.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
+#include "widgets/theme.h"
 #include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
@@ -33,6 +35,27 @@ TEST(Words, NumbersCarryATrueMinusAndNoSignAtZero) {
     EXPECT_EQ(signedNumber(-0.31, 1), u("−0.3"));
     EXPECT_EQ(signedNumber(-0.04, 1), u("0.0"));
     EXPECT_EQ(number(-12.0, 0), u("−12"));
+}
+
+// Relative luminance and contrast ratio of two colours, as the Web Content Accessibility Guidelines 2.1 define them
+// (from memory); they want 4.5 for words.
+double luminance(const QColor& color) {
+    const auto linear = [](double v) { return v <= 0.03928 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
+    return 0.2126 * linear(color.redF()) + 0.7152 * linear(color.greenF()) + 0.0722 * linear(color.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+    const double more = std::max(luminance(a), luminance(b)), less = std::min(luminance(a), luminance(b));
+    return (more + 0.05) / (less + 0.05);
+}
+
+TEST(Theme, WordsStandOutOfTheirGround) {
+    EXPECT_NEAR(contrast(Qt::white, Qt::black), 21.0, 1e-6);
+    for (const QColor& ground : {theme::kPanel, theme::kPaper})
+        for (const QColor& words : {theme::kInk, theme::kSecondary, theme::kBlue, theme::kOut, theme::kInOrder})
+            EXPECT_GE(contrast(words, ground), 4.5)
+                << words.name().toStdString() << " on " << ground.name().toStdString();
+    EXPECT_GE(contrast(theme::kHole, theme::kTape), 4.5);
 }
 
 TEST(Words, DecimalsFollowTheUncertaintyButDoNotFlutter) {

@@ -8,6 +8,8 @@
 #include <QStandardPaths>
 #include <QTranslator>
 
+#include "widgets/theme.h"
+
 namespace {
 
 // A desktop with dark colours and large words, to be looked at: TRUEUNIT_DESKTOP=dark, TRUEUNIT_FONT=14 (points).
@@ -18,6 +20,7 @@ void beLikeDesktop() {
         for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText})
             dark.setColor(role, Qt::white);
         QApplication::setPalette(dark);
+        trueunit::theme::useDark();
     }
     bool given = false;
     const int points = qEnvironmentVariableIntValue("TRUEUNIT_FONT", &given);

@@ -30,7 +30,7 @@ void GridBoundaries::draw(QCPPainter* painter) {
     for (int k = 0; k <= levels + 1; ++k) {
         const double x = std::round(xOf(k));
         if (!isVisibleX(x)) continue;
-        painter->setPen(theme::pen(k == 0 || k == levels + 1 ? theme::kSecondary : QColor(0xB4, 0xBA, 0xBC)));
+        painter->setPen(theme::pen(k == 0 || k == levels + 1 ? theme::kSecondary : theme::kBoundary));
         painter->drawLine(QPointF(x, inside().top() - 4), QPointF(x, inside().bottom() + 6));
     }
     drawNames(*painter, levels);

@@ -3651,10 +3651,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
 <context>
     <name>trueunit::AppearanceDialog</name>
     <message>
-        <source>Language and size</source>
-        <translation>Sprache und Größe</translation>
-    </message>
-    <message>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
@@ -3671,10 +3667,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>Both are taken up when the program starts the next time.</source>
-        <translation>Beides gilt, wenn das Programm das nächste Mal startet.</translation>
-    </message>
-    <message>
         <source>&amp;Use</source>
         <translation>&amp;Verwenden</translation>
     </message>
@@ -3685,6 +3677,30 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>&amp;Size of everything</source>
         <translation>&amp;Größe von allem</translation>
+    </message>
+    <message>
+        <source>Language, size and colours</source>
+        <translation>Sprache, Größe und Farben</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <source>dark, for a dim workshop</source>
+        <translation>dunkel, für eine dämmrige Werkstatt</translation>
+    </message>
+    <message>
+        <source>They are taken up when the program starts the next time. Reports are always light.</source>
+        <translation>Sie gelten ab dem nächsten Programmstart. Berichte sind immer hell.</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>&amp;Farben</translation>
     </message>
 </context>
 <context>
@@ -5029,18 +5045,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Der als „vorher“ gemerkte Augenblick ist vergessen.</translation>
     </message>
     <message>
-        <source>Language and size</source>
-        <translation>Sprache und Größe</translation>
-    </message>
-    <message>
-        <source>Language and size of the window</source>
-        <translation>Sprache und Größe des Fensters</translation>
-    </message>
-    <message>
-        <source>Language and size are taken up when the program starts the next time.</source>
-        <translation>Sprache und Größe gelten, wenn das Programm das nächste Mal startet.</translation>
-    </message>
-    <message>
         <source>By ear</source>
         <translation>Nach Gehör</translation>
     </message>
@@ -5359,6 +5363,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Write a note on the frozen frame: at a cursor, else in the middle of the grid</source>
         <translation>Eine Notiz auf das festgehaltene Bild schreiben: an einer Messmarke, sonst in der Mitte des Rasters</translation>
+    </message>
+    <message>
+        <source>Language, size, colours</source>
+        <translation>Sprache, Größe, Farben</translation>
+    </message>
+    <message>
+        <source>Language, size and colours of the window</source>
+        <translation>Sprache, Größe und Farben des Fensters</translation>
+    </message>
+    <message>
+        <source>Language, size and colours are taken up when the program starts the next time.</source>
+        <translation>Sprache, Größe und Farben gelten ab dem nächsten Programmstart.</translation>
     </message>
 </context>
 <context>
