@@ -151,7 +151,7 @@ std::string withoutCautions(std::string words, std::array<bool, kWorkCautions.si
 void finding(PageFlow& page, const Finding& f, std::array<bool, kWorkCautions.size()>& said) {
     page.reserve(10.0);
     QString title = told(f.title);
-    if (f.id != "no-signal") title = Words::tr("%1 (confidence %2 %)").arg(title).arg(qRound(100.0 * f.confidence));
+    if (f.id != "no-signal") title = Words::tr("%1 (%2 % sure)").arg(title).arg(qRound(100.0 * f.confidence));
     page.paragraph(title, PageFlow::font(8.5, QFont::DemiBold), kInk);
     const auto part = [&](const QString& label, const std::string& words) {
         if (!words.empty()) page.paragraph(label + told(words), PageFlow::font(8.5), kInk);

@@ -54,9 +54,9 @@ void appendFurther(std::vector<ReportRow>& rows, const Reading& r) {
     if (d.characteristicPercent)
         rows.push_back(row(Words::tr("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
     if (d.fortuitousRmsPercent)
-        rows.push_back(row(Words::tr("Fortuitous, rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
+        rows.push_back(row(Words::tr("Scatter (fortuitous), rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
     if (d.fortuitousPeakPercent)
-        rows.push_back(row(Words::tr("Fortuitous, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
+        rows.push_back(row(Words::tr("Scatter, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
     if (d.cyclic)
         for (const CyclicLine& line : *d.cyclic)
             rows.push_back(row(Words::tr("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
@@ -134,7 +134,7 @@ std::vector<ReportRow> reportRows(const Snapshot& s) {
     rows.push_back(row(Words::tr("Speed"), Words::tr("baud"), r.speed.baud, false));
     rows.push_back(row(Words::tr("Unit"), Words::tr("ms"), r.speed.unitMs, 3));
     rows.push_back(row(Words::tr("Character"), Words::tr("ms"), r.speed.characterMs, false));
-    rows.push_back(row(Words::tr("Operations"), Words::tr("/min"), r.speed.operationsPerMinute, false));
+    rows.push_back(row(Words::tr("Shaft"), Words::tr("/min"), r.speed.operationsPerMinute, false));
     rows.push_back(row(Words::tr("Stop"), Words::tr("units"), r.speed.stopUnits, false));
     appendFurther(rows, r);
     return rows;

@@ -168,7 +168,7 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
             continue;
         }
         page.reserve(12.0);
-        page.paragraph(Words::tr("%1 (confidence %2 %)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
+        page.paragraph(Words::tr("%1 (%2 % sure)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
         const auto part = [&](const QString& label, const std::string& words) {
             if (const QString text = unsaid(words, said); !text.isEmpty())

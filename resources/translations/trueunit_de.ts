@@ -2344,8 +2344,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Befunde, schlimmster zuerst</translation>
     </message>
     <message>
-        <source>%1 (confidence %2 %)</source>
-        <translation>%1 (Sicherheit %2 %)</translation>
+        <source>%1 (%2 % sure)</source>
+        <translation>%1 (%2 % sicher)</translation>
     </message>
     <message>
         <source>Text received: %1 characters, %2 framing errors</source>
@@ -2380,12 +2380,12 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>charakteristisch</translation>
     </message>
     <message>
-        <source>Fortuitous, rms</source>
-        <translation>regellos, effektiv</translation>
+        <source>Scatter (fortuitous), rms</source>
+        <translation>Streuung (regellos), eff.</translation>
     </message>
     <message>
-        <source>Fortuitous, peak</source>
-        <translation>regellos, Spitze</translation>
+        <source>Scatter, peak</source>
+        <translation>Streuung, Spitze</translation>
     </message>
     <message>
         <source>Cyclic, at %1 Hz</source>
@@ -2482,10 +2482,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Character</source>
         <translation>Zeichen</translation>
-    </message>
-    <message>
-        <source>Operations</source>
-        <translation>Zeichen je Minute</translation>
     </message>
     <message>
         <source>/min</source>
@@ -5129,8 +5125,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>&lt;b&gt;Was zu sehen ist:&lt;/b&gt; jedes Zeichen des simulierten Senders über dem Raster idealer Schrittlängen. Eine Flanke, die zu früh oder zu spät kommt, trägt eine Fahne.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys comma and full stop.</source>
-        <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten Komma und Punkt.</translation>
+        <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys comma and full stop. B first keeps how it was, to compare with.</source>
+        <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten Komma und Punkt. B hält zuvor fest, wie es war, zum Vergleich.</translation>
     </message>
     <message>
         <source>&lt;b&gt;Watch that:&lt;/b&gt; the bias. At zero the marks are as long as the spaces. F1 explains every reading and how to connect a real loop.</source>
