@@ -22,6 +22,7 @@ namespace {
 
 constexpr double kNarrowScale = 20.0;  // percent of a unit
 constexpr double kWideScale = 50.0;
+constexpr double kRoomForBoth = 190.0;  // logical pixels
 constexpr double kBackToNarrow = 18.0;  // so that a value about the end does not make the scale flutter
 
 }  // namespace
@@ -134,7 +135,8 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     QRectF area(body.left(), body.top(), body.width(), body.height() - scaleHeight);
     if (bias_ && !did_.isEmpty()) {
         const double px = std::max(1.05 * unit, 11.5);
-        const QRectF advice(area.left(), area.bottom() - adviceHeight(px), area.width(), adviceHeight(px));
+        const double height = adviceHeight(px, body.height());
+        const QRectF advice(area.left(), area.bottom() - height, area.width(), height);
         paintAdvice(painter, advice, px);
         paintDigits(painter, area.adjusted(0, 0, 0, -advice.height()), 1.75 * unit);
     } else if (bias_) {
@@ -211,15 +213,20 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     painter.drawText(row, Qt::AlignCenter, small_);
 }
 
-// One line for what the last nudge did and one for what comes next, so that nothing moves as the words change.
-double BiasGauge::adviceHeight(double px) const { return 2 * 1.35 * px; }
+// One line for what the last nudge did and one for what comes next, so that nothing moves as the words change. Where
+// there is little room the digits need it more than the first, which the trail says as well.
+double BiasGauge::adviceHeight(double px, double room) const {
+    return (room < kRoomForBoth && !next_.isEmpty() ? 1 : 2) * 1.35 * px;
+}
 
 void BiasGauge::paintAdvice(QPainter& painter, const QRectF& area, double px) const {
-    QRectF line(area.left(), area.top(), area.width(), area.height() / 2);
-    painter.setFont(theme::text(px));
-    painter.setPen(theme::kSecondary);
-    painter.drawText(line, Qt::AlignCenter, did_);
-    line.translate(0, line.height());
+    QRectF line(area.left(), area.top(), area.width(), 1.35 * px);
+    if (area.height() > 1.5 * line.height()) {
+        painter.setFont(theme::text(px));
+        painter.setPen(theme::kSecondary);
+        painter.drawText(line, Qt::AlignCenter, did_);
+        line.translate(0, line.height());
+    }
     if (next_.isEmpty()) return;
     const double needed = QFontMetricsF(theme::text(px, QFont::DemiBold)).horizontalAdvance(next_);
     painter.setFont(theme::text(px * std::min(1.0, line.width() / needed), QFont::DemiBold));

@@ -50,7 +50,7 @@ private:
     void paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const;
     void paintDigits(QPainter& painter, const QRectF& area, double wordPx);
     void paintAdvice(QPainter& painter, const QRectF& area, double px) const;
-    double adviceHeight(double px) const;
+    double adviceHeight(double px, double room) const;
     void paintReason(QPainter& painter, const QRectF& area, double px);
 
     std::optional<Measured> bias_;
