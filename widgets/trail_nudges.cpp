@@ -30,18 +30,25 @@ bool clear(const NudgePlace& wanted, const std::vector<NudgePlace>& taken) {
 
 }  // namespace
 
-std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double right, int rows) {
+std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double left, double right,
+                                        int rows) {
     std::vector<NudgePlace> taken;
+    const auto placed = [&](const NudgeWords& words, bool rightward, bool full, int row) {
+        const double width = full ? words.fullWidth : words.briefWidth;
+        const double from = rightward ? std::min(words.x, right - width) : words.x - width - kHairlineGap;
+        const NudgePlace wanted{&words, full, row, from, from + width};
+        if (from < left || !clear(wanted, taken)) return false;
+        taken.push_back(wanted);
+        return true;
+    };
     for (const NudgeWords& words : youngestFirst) {
-        bool placed = false;
-        for (const bool full : {true, false})
-            for (int row = 0; row < rows && !placed; ++row) {
-                const double width = full ? words.fullWidth : words.briefWidth;
-                const double left = std::min(words.x, right - width);
-                const NudgePlace wanted{&words, full, row, left, left + width};
-                placed = clear(wanted, taken);
-                if (placed) taken.push_back(wanted);
-            }
+        // Just now, at the right end, the words lie to the left over older hairlines: in the top row they bar none.
+        const bool topFirst = words.x + words.fullWidth > right;
+        bool done = false;
+        for (const bool rightward : {true, false})
+            for (const bool full : {true, false})
+                for (int i = 0; i < rows && !done; ++i)
+                    done = placed(words, rightward, full, topFirst ? rows - 1 - i : i);
     }
     return taken;
 }
@@ -67,7 +74,8 @@ void TrailNudges::draw(QCPPainter* painter) {
         const QString brief = signedNumber(n->step.value, 1);
         all.push_back({x, full, brief, figuresWidth(metrics, full), figuresWidth(metrics, brief)});
     }
-    for (const NudgePlace& place : placeNudgeWords(all, inside.right(), rows_)) drawWords(*painter, place);
+    for (const NudgePlace& place : placeNudgeWords(all, inside.left(), inside.right(), rows_))
+        drawWords(*painter, place);
 }
 
 void TrailNudges::drawMark(QCPPainter& painter, const Nudge& n, double x) const {

@@ -25,8 +25,9 @@ struct NudgePlace {
 };
 
 // In rows above the drawing, the youngest first; none lies on another or on the hairline up to another, and an older
-// nudge that finds no room goes without words. Pure.
-std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double right, int rows);
+// nudge that finds no room goes without words. Between the pixels left and right. Pure.
+std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double left, double right,
+                                        int rows);
 
 // The nudges on the trail: a hairline where each was, an arrow head the way it went, and above the drawing from what
 // to what.
