@@ -38,7 +38,9 @@ constexpr int kFindingsColumn = 5;
 constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
 constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
 constexpr int kClearButton = 20;
-constexpr int kLeastMachines = 150, kLeastVisits = 250;
+constexpr int kFrameWidth = 8, kFrameHeight = 40;  // what the desktop puts about a window
+constexpr int kLeastMachines = 150;
+constexpr int kLeastTitle = 130, kLeastFindings = 70;  // columns of the visits
 
 }  // namespace
 
@@ -58,7 +60,7 @@ LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
     setWindowTitle(tr("Logbook"));
     build();
     makeActions();
-    resize(QSize(kOpenWidth, kOpenHeight).boundedTo(screen()->availableSize()));
+    resize(QSize(kOpenWidth, kOpenHeight).boundedTo(screen()->availableSize() - QSize(kFrameWidth, kFrameHeight)));
     auto store = Store::open(path_);
     if (failed(store)) return;
     store_ = std::move(*store);
@@ -128,7 +130,10 @@ void LogbookWindow::build() {
     page->setStretchFactor(1, 3);
     machines_->setMinimumWidth(kLeastMachines);
     machines_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    visits_->setMinimumWidth(kLeastVisits);
+    visits_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    int least = kLeastTitle + kLeastFindings;
+    for (int column = 1; column < kFindingsColumn; ++column) least += visits_->header()->sectionSizeHint(column);
+    visits_->setMinimumWidth(least);
     auto* sides = new QSplitter;
     sides->addWidget(machines_);
     sides->addWidget(visits_);

@@ -3581,7 +3581,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>stop uneven</source>
-        <translation>Stopp ungleich</translation>
+        <translation>Sperrschritt ungleich</translation>
     </message>
     <message>
         <source>feed slip</source>
