@@ -44,6 +44,7 @@ MessageLine::MessageLine(QWidget* parent)
     folder_->hide();
     frozen_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
     frozen_->setAlignment(Qt::AlignCenter);
+    frozen_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
     frozen_->setContentsMargins(kFrozenPad, 0, kFrozenPad, 0);
     QPalette onInk = frozen_->palette();
     onInk.setColor(QPalette::WindowText, theme::kPanel);

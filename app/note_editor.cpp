@@ -28,6 +28,8 @@ NoteEditor::NoteEditor(QWidget* parent)
     colors.setColor(QPalette::Window, theme::kPanel);
     setPalette(colors);
     auto* keep = new QPushButton(tr("Keep"), this);
+    for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
+        part->setFont(theme::text(theme::kTextPx));
     const QFontMetrics metrics = words_->fontMetrics();
     words_->setFixedSize(kLetters * metrics.averageCharWidth(), kLines * metrics.lineSpacing() + kNoteFrame);
     words_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);

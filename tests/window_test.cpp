@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QImage>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QScrollArea>
@@ -18,6 +19,7 @@
 #include "app/machine_bar.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
+#include "app/note_editor.h"
 #include "app/session.h"
 #include "app/source_picker.h"
 #include "app/top_bar.h"
@@ -109,6 +111,30 @@ TEST_F(Window, ANoteIsWrittenByKeyAndChangesTheReport) {
     EXPECT_EQ(window.keeper().frame().notes[0].text, "front of the mark is early");
     ASSERT_TRUE(window.writeReportTo(folder.filePath("with.png")));
     EXPECT_NE(QImage(folder.filePath("with.png")), QImage(folder.filePath("without.png")));
+}
+
+TEST_F(Window, TheBarOfAFrozenFrameEndsWhereThePanelsDo) {
+    ASSERT_TRUE(biasIsKnown());
+    press(Qt::Key_Space);
+    QTest::qWait(100);
+    const QWidget* bar = nullptr;
+    for (const QLabel* label : window.messages().findChildren<QLabel*>())
+        if (label->accessibleName().startsWith("Frozen")) bar = label;
+    ASSERT_NE(bar, nullptr);
+    const int right = bar->mapTo(&window, QPoint(bar->width(), 0)).x();
+    EXPECT_EQ(right, panels().gauge().mapTo(&window, QPoint(panels().gauge().width(), 0)).x());
+    EXPECT_GE(bar->width(), bar->fontMetrics().horizontalAdvance(bar->accessibleName()));
+}
+
+TEST_F(Window, ANoteOpensWhereItWasAskedFor) {
+    ASSERT_TRUE(biasIsKnown());
+    emit panels().grid().noteRequested(3.0, 0.5);
+    const auto* slip = panels().grid().findChild<NoteEditor*>();
+    ASSERT_NE(slip, nullptr);
+    ASSERT_TRUE(slip->isVisible());
+    const QPoint place = panels().grid().placeOf(3.0, 0.5);
+    EXPECT_LE(std::abs(slip->geometry().center().x() - place.x()), 2);
+    EXPECT_FALSE(slip->geometry().contains(place));
 }
 
 TEST_F(Window, CursorsSetBeforeFreezingStandOnTheFrame) {
