@@ -21,8 +21,8 @@ public:
     void setBefore(const SnapshotPtr& before);  // empty: nothing to hold against
     const Comparison& comparison() const { return comparison_; }
 
-    QSize sizeHint() const override { return {378, 168}; }
-    QSize minimumSizeHint() const override { return {242, 168}; }
+    QSize sizeHint() const override { return {378, 142}; }
+    QSize minimumSizeHint() const override { return {242, 142}; }
 
 protected:
     void refresh(const Snapshot& snapshot) override;
