@@ -8,6 +8,7 @@
 #include "app/machine_bar.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
+#include "app/note_editor.h"
 #include "app/session.h"
 #include "app/source_picker.h"
 #include "app/top_bar.h"
