@@ -127,6 +127,7 @@ void LogbookWindow::askReport() {
         QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
     if (path.isEmpty()) return;
     const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");
+    if (suffix == QStringLiteral(".png") && path.endsWith(QStringLiteral(".pdf"))) path.chop(suffix.size());
     if (!path.endsWith(QStringLiteral(".png")) && !path.endsWith(QStringLiteral(".pdf"))) path += suffix;
     if (const auto files = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(files))
         say(MessageLine::writtenWords(*files));
