@@ -20,11 +20,11 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "app/finding_names.h"
 #include "app/logbook/statement.h"
 #include "app/machine_history.h"
 #include "app/visit_form.h"
 #include "core/finding_ids.h"
-#include "widgets/finding_names.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
 

@@ -8,10 +8,10 @@
 #include <QTreeWidget>
 #include <map>
 
+#include "app/finding_names.h"
 #include "app/logbook_window.h"
 #include "app/machine_history.h"
 #include "app/visit_form.h"
-#include "widgets/finding_names.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
 #include "widgets/words.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/finding_names.h"
+#include "app/finding_names.h"
 
 #include <array>
 
