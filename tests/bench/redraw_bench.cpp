@@ -54,7 +54,7 @@ void snapshotToPixels(benchmark::State& state) {
 BENCHMARK(snapshotToPixels)
     ->ArgNames({"width", "height", "budget"})
     ->Args({1440, 900, 12})
-    ->Args({3840, 2160, 33})
+    ->Args({3840, 2160, 25})
     ->Iterations(80)
     ->Unit(benchmark::kMillisecond);
 

@@ -2,12 +2,15 @@
 // How fast the instrument is, in one table: a recording measured by the program against the time that sox, a
 // general-purpose sound tool, takes for its statistics of the same file, in turn; what live analysis takes of a core;
 // how soon the first reading comes. Fails beyond a budget. TRUEUNIT_BENCH_MINUTES: length of the recording (60).
+#include <sys/wait.h>
+
 #include <QApplication>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,10 +37,17 @@ double wallSeconds() {
     return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
-double secondsOf(const std::string& command) {
+// Of a command that does its work: it ends with 0, or with 1 where a sender is out of limits.
+std::optional<double> secondsOf(const std::string& command) {
     const double begin = wallSeconds();
-    if (std::system((command + " >/dev/null 2>&1").c_str()) == -1) return 0.0;
+    const int status = std::system((command + " >/dev/null 2>&1").c_str());
+    if (status == -1 || !WIFEXITED(status) || WEXITSTATUS(status) > 1) return std::nullopt;
     return wallSeconds() - begin;
+}
+
+void fail(benchmark::State& state, const char* why) {
+    exceeded = true;
+    state.SkipWithError(why);
 }
 
 Scenario sender(double seconds) {
@@ -76,17 +86,17 @@ void measureRecordingAgainstSox(benchmark::State& state, Scenario (*made)(double
     const char* const minutes = std::getenv("TRUEUNIT_BENCH_MINUTES");
     const test::TemporaryFolder folder;
     const std::string path = folder.file("signal.wav");
-    if (!render(made(60.0 * (minutes ? std::atof(minutes) : 60.0)), path)) {
-        state.SkipWithError("nothing could be rendered");
-        return;
-    }
+    if (!render(made(60.0 * (minutes ? std::atof(minutes) : 60.0)), path))
+        return fail(state, "nothing could be rendered");
     std::vector<double> ratios;
     double sox = 0.0;
     for (auto _ : state) {
-        const double itself = secondsOf(std::string(TRUEUNIT_PROGRAM) + " measure " + path + " --json");
-        sox = secondsOf("sox " + path + " -n stat");
-        state.SetIterationTime(itself);
-        ratios.push_back(itself / std::max(sox, 1e-6));
+        const auto itself = secondsOf(std::string(TRUEUNIT_PROGRAM) + " measure " + path + " --json");
+        const auto its = secondsOf("sox " + path + " -n stat");
+        if (!itself || !its) return fail(state, itself ? "sox does not run" : "trueunit does not run");
+        sox = *its;
+        state.SetIterationTime(*itself);
+        ratios.push_back(*itself / std::max(sox, 1e-6));
     }
     std::nth_element(ratios.begin(), ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2), ratios.end());
     state.counters["sox_s"] = sox;
