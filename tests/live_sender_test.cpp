@@ -112,7 +112,7 @@ TEST_F(LiveSender, TheSelfCheckFindsTheCardTransparentAndItsClockRight) {
     EXPECT_NEAR(r.clock->ppm.value, 0.0, 1.0);  // the server's sink and its monitor share one clock
     EXPECT_TRUE(r.couplingHz.empty());
     ASSERT_TRUE(r.delayMs);
-    EXPECT_GT(*r.delayMs, 1.0);
+    EXPECT_GT(*r.delayMs, -6.0);  // nothing to speak of through a monitor; both stamps are of whole blocks of 5.3 ms
     EXPECT_LT(*r.delayMs, 2500.0);
     EXPECT_EQ(r.rows.size(), 3U);
     EXPECT_TRUE(summaryOf(r.rows).passed()) << checkText({0, "", {}, r}, true).toStdString();
