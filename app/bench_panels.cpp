@@ -30,7 +30,8 @@ constexpr int kRightNarrow = 320;
 constexpr int kRightLeast = 278;
 constexpr int kSmall = 800;  // below this the right column has the least width
 constexpr int kLeastGrid = 400;
-constexpr int kLeastApart = 480;  // height; below this the findings scroll with the rest
+constexpr int kLeastApart = 480;  // height; below this the findings scroll with the rest,
+constexpr int kAllFits = 720;     // and from here on nothing has to
 
 QScrollArea* scrolling(QWidget* content) {
     auto* area = new QScrollArea;
@@ -119,13 +120,15 @@ QWidget* BenchPanels::makeRight() {
     rightAll_->setSpacing(kGap);
     rightAll_->addWidget(gauge_, 1);
     rightAll_->addWidget(right_, 2);
+    column->setMinimumHeight(1);  // so that it can become small enough for the findings to scroll with the rest
     return column;
 }
 
-// With the comparison the right column is longer than a small screen: it scrolls with the readings, while the findings
-// and their caution stay in sight below.
+// Where the right column is longer than the screen it scrolls with the readings, while the findings and their caution
+// stay in sight below.
 void BenchPanels::placeFindings() {
-    const bool apart = !comparison_->isHidden() && !gaugeAlone_ && height() >= kLeastApart;
+    const bool tight = !comparison_->isHidden() || height() < kAllFits;
+    const bool apart = tight && !gaugeAlone_ && height() >= kLeastApart;
     if (apart == findingsApart_) return;
     findingsApart_ = apart;
     if (apart)
