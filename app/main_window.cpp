@@ -150,10 +150,12 @@ void MainWindow::newInput() {
     signFrame();
     frameIsOfThisInput_ = false;
     keeper_.release();
-    if (!origin_.empty()) forgetTapeText();
+    if (!origin_.empty() && origin_ != session_.origin()) {  // another machine
+        forgetTapeText();
+        before_.reset();
+        panels_->setBefore({});
+    }
     origin_ = session_.origin();
-    before_.reset();  // of another machine
-    panels_->setBefore({});
     const Scenario* scenario = session_.scenario();
     bar_->machine().setMachine(scenario ? QString::fromStdString(scenario->machine.name)
                                : kind == SourceKind::recording

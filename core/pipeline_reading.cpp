@@ -12,7 +12,6 @@ constexpr std::size_t kFewestCharacters = 3;
 constexpr double kIdleSeconds = 2.0;
 constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
-constexpr std::size_t kFewToCompare = 12;
 constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 }  // namespace
@@ -44,10 +43,9 @@ NoReading Pipeline::Stages::whyNoReading() const {
 }
 
 void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
-    tape = tapeOf(log.last(seen), window, options);
-    recentTape = tapeOf(log.last(seen), std::min(kLevelsCharacters, log.size()), options);
+    tape = tapeOf(log.last(seen), std::max(window, std::min(kLevelsCharacters, log.size())), options);
     plainText.reset();
-    if (!recentTape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
+    if (!tape) plainText = plainTextOf(log.last(std::max(kPlainTextCharacters, window)), options);
     tapeEnd = log.back().character.number;
 }
 
@@ -97,7 +95,6 @@ Reading Pipeline::Stages::reading(bool final) {
     }
     characters.tape = tape;
     characters.plainText = plainText;
-    characters.textKnown = recentTape && characters.window.size() < kFewToCompare;
     Reading r = composeReading(characters, options, limits, inputReading());
     if (characters.window.size() < std::min(kLevelsCharacters, log.size())) r.findings = recentFindings(characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
@@ -108,7 +105,7 @@ Reading Pipeline::Stages::reading(bool final) {
 
 // A window for adjusting is too short to tell a cause by: the last characters are asked.
 std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) const {
-    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, recentTape, asked.plainText};
+    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, asked.tape, asked.plainText};
     return composeReading(wide, options, limits, inputReading()).findings;
 }
 

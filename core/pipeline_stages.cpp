@@ -87,7 +87,6 @@ void Pipeline::Stages::heed(FramingFollower::Event event) {
         picture.clear();
         parts.reset();
         tape.reset();
-        recentTape.reset();
         partsDue = 0;
     }
     decoder.reset();

@@ -71,7 +71,6 @@ struct Pipeline::Stages {
 
     std::optional<Decomposition> parts;       // of the last characters, for a running window
     std::optional<TapeStudy> tape;            // likewise
-    std::optional<TapeStudy> recentTape;      // of so many that lost marks show
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
     std::uint64_t tapeEnd = 0;                // number of the newest character in it
     std::uint64_t partsDue = 0;               // number of the character that makes them due again

@@ -35,18 +35,6 @@ bool noted(const Reading& r, const std::string& part) {
                        [&](const std::string& n) { return n.find(part) != std::string::npos; });
 }
 
-TEST(ComposeReading, TooFewCharactersOfAKnownTextAreNotCalledUnknown) {
-    CharacterBuilder builder;
-    const CharacterLog log = printedLog(builder.characters(test::allCodes(1)));
-    WindowOfCharacters w;
-    w.window = log.last(1);
-    w.recent = log.last(kUnitCharacters);
-    EXPECT_TRUE(noted(composeReading(w, {}, {}, {}), "is not known"));
-    w.textKnown = true;
-    EXPECT_TRUE(noted(composeReading(w, {}, {}, {}), "too few to count missed marks"));
-    EXPECT_FALSE(noted(composeReading(w, {}, {}, {}), "is not known"));
-}
-
 TEST(ComposeReading, PutsSpeedAndDistortionTogether) {
     CharacterBuilder builder;
     builder.unit = 0.020 / 1.004;

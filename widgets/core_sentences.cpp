@@ -30,7 +30,6 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "No instant to mark inside these characters: they cannot tell the bias."),
     QT_TRANSLATE_NOOP("Core", "No instant to space inside these characters: they cannot tell the end distortion."),
     QT_TRANSLATE_NOOP("Core", "The tape did not run without pause: the stop cannot be told."),
-    QT_TRANSLATE_NOOP("Core", "These characters are too few to count missed marks and filled spaces."),
     QT_TRANSLATE_NOOP("Core", "These characters have too few instants to tell the unit from the bias."),
     QT_TRANSLATE_NOOP("Core", "The input is clipped: turn it down; the distortions are less certain."),
     QT_TRANSLATE_NOOP("Core", "Clock trimmed by %1 parts in a million."),

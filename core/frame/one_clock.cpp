@@ -19,6 +19,7 @@ constexpr double kManyErrors = 0.06;
 constexpr double kShortestClock = 0.45;  // of a unit: the framing may have taken the speed wrongly
 constexpr double kLongestClock = 1.55;
 constexpr double kOnTheClock = 0.96;  // length of the mean of the starts' phases: 1 = each on the clock
+constexpr double kFinestStep = 1e-4;  // turns a unit; over longer pauses no clock is followed, which would take long
 
 // Start to start, in units, where no sample was lost between.
 std::vector<double> periodsOf(std::span<const Character* const> characters, double unitSeconds) {
@@ -55,7 +56,7 @@ bool onAClock(std::span<const double> periods) {
     periods = periods.last(std::min(periods.size(), kManyCharacters));
     std::vector<double> starts{0.0};
     for (const double p : periods) starts.push_back(starts.back() + p);
-    const double step = 1.0 / (10.0 * starts.back());
+    const double step = std::max(1.0 / (10.0 * starts.back()), kFinestStep);
     for (double turns = 1.0 / kLongestClock; turns < 1.0 / kShortestClock; turns += step)
         if (phaseLock(starts, turns) > kOnTheClock) return true;
     return false;

@@ -122,13 +122,11 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     }
 }
 
-void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given, bool known) {
+void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
     if (!tape) {
-        r.notes.emplace_back(known ? "These characters are too few to count missed marks and filled spaces."
-                             : given
-                                 ? "The tape does not carry the expected text: levels and feed cannot be judged."
-                                 : "The text of the tape is not known and does not repeat three times: missed marks "
-                                   "and filled spaces cannot be counted.");
+        r.notes.emplace_back(given ? "The tape does not carry the expected text: levels and feed cannot be judged."
+                                   : "The text of the tape is not known and does not repeat three times: missed marks "
+                                     "and filled spaces cannot be counted.");
         return;
     }
     r.text.wrongCharacters = tape->wrong;
@@ -256,7 +254,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);
-    readTape(r, characters.tape, !options.expect.empty(), characters.textKnown);
+    readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));

@@ -21,7 +21,6 @@ struct WindowOfCharacters {
     std::optional<Decomposition> parts;         // of the window's displacement
     std::optional<TapeStudy> tape;              // held against the text of the tape; empty: that is not known
     std::optional<PlainTextStudy> plainText{};  // then: read as a plain text, if there are characters enough
-    bool textKnown = false;  // of more characters than these, which are too few to be held against it
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
@@ -42,8 +41,8 @@ constexpr std::size_t kPlainTextCharacters = 256;
 // Characters in which the text of a tape is looked for, at least.
 constexpr std::size_t kTapeCharacters = 512;
 
-// Characters that lost marks and filled spaces are counted over for the findings, at least: they are too seldom to be
-// seen in a window that follows the screwdriver.
+// Characters that lost marks and filled spaces are counted over, at least: they are too seldom to be seen in a window
+// that follows the screwdriver, and a sender that loses marks is not in limits.
 constexpr std::size_t kLevelsCharacters = 256;
 
 // Shortest window whose own characters give the unit.

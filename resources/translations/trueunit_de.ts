@@ -227,10 +227,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Der Streifen lief nicht ohne Pause: Der Sperrschritt ist nicht zu bestimmen.</translation>
     </message>
     <message>
-        <source>These characters are too few to count missed marks and filled spaces.</source>
-        <translation>Diese Zeichen sind zu wenige, um fehlende Zeichenschritte und gefüllte Trennschritte zu zählen.</translation>
-    </message>
-    <message>
         <source>These characters have too few instants to tell the unit from the bias.</source>
         <translation>Diese Zeichen haben zu wenige Übergänge, um Schrittlänge und einseitige Verzerrung zu trennen.</translation>
     </message>
