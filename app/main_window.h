@@ -20,7 +20,6 @@ namespace trueunit {
 class BenchLog;
 class BenchPanels;
 class FirstSteps;
-class HelpWindow;
 class CheckDialog;
 class Ear;
 class LogbookWindow;
@@ -133,7 +132,6 @@ private:
     QAction* alone_ = nullptr;
     QAction* help_ = nullptr;
     QString group_;  // of the actions that are made just now, in the list of keys
-    QPointer<HelpWindow> helpWindow_;
     QPointer<FirstSteps> firstSteps_;
     QAction* more_ = nullptr;
     CheckDialog* check_ = nullptr;  // made when it is first asked for, as is the next

@@ -58,13 +58,7 @@ QString MainWindow::pageUnder(const QWidget* widget) {
     return QStringLiteral("index.md");
 }
 
-void MainWindow::showHelp(const QString& page) {
-    if (!helpWindow_) helpWindow_ = new HelpWindow(this);
-    helpWindow_->pages().open(page);
-    helpWindow_->show();
-    helpWindow_->raise();
-    helpWindow_->activateWindow();
-}
+void MainWindow::showHelp(const QString& page) { openHelpBeside(this, page); }
 
 void MainWindow::startFirstSteps() {
     if (firstSteps_ || !panels_->eccentric().isVisible()) return;

@@ -52,6 +52,9 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     s.reading.verdict.exceeded = {"end_percent", "gross_percent", "marks_missed", "spaces_filled"};
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.otherWords(), u("end and 1 more out"));  // both kinds of level are one, gross follows from them
+    s.reading.verdict.exceeded = {"wrong_characters", "marks_missed"};
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.otherWords(), u("levels out"));  // the characters are wrong because of them
     s.reading.verdict.exceeded = {"gross_percent", "synchronous_percent"};
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.otherWords(), u("synchronous out"));

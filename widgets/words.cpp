@@ -29,21 +29,18 @@ QLocale numbersAsHere() {
 }
 
 // Readings of which something holds, named shortly enough to be read across the bench. The largest displacements
-// follow from the others, and are named only where it holds of nothing else.
+// and wrong characters follow from the others, and are named only where it holds of nothing else.
 QStringList namesBesideBias(const std::function<bool(const std::string& key)>& holds) {
     static constexpr std::pair<const char*, const char*> kNames[] = {
-        {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")},
-        {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
-        {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")},
-        {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
-        {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")},
-        {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
-        {"wrong_characters", QT_TRANSLATE_NOOP("Words", "text")},
+        {"error_percent", QT_TRANSLATE_NOOP("Words", "speed")}, {"end_percent", QT_TRANSLATE_NOOP("Words", "end")},
+        {"framing_errors", QT_TRANSLATE_NOOP("Words", "stop")}, {"feed_slips", QT_TRANSLATE_NOOP("Words", "feed")},
+        {"marks_missed", QT_TRANSLATE_NOOP("Words", "levels")}, {"spaces_filled", QT_TRANSLATE_NOOP("Words", "levels")},
     };
     QStringList names;
     for (const auto& [key, name] : kNames)
         if (holds(key)) names << Words::tr(name);
     names.removeDuplicates();
+    if (names.isEmpty() && holds("wrong_characters")) names << Words::tr("text");
     if (names.isEmpty() && holds("synchronous_percent")) names << Words::tr("synchronous");
     if (names.isEmpty() && holds("gross_percent")) names << Words::tr("gross");
     return names;
