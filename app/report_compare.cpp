@@ -34,18 +34,13 @@ PageRow rowOf(const Difference& d) {
             false};
 }
 
-}  // namespace
-
-void drawComparison(PageFlow& page, const FrozenFrame& frame) {
-    if (!frame.before) return;
-    const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
+std::vector<PageRow> rowsOf(const std::vector<Difference>& differences) {
     std::vector<PageRow> rows;
-    for (const std::vector<Difference>* part : {&comparison.readings, &comparison.instants})
-        for (const Difference& d : *part) rows.push_back(rowOf(d));
-    page.reserve(page.tableHeight(rows.size()) + 18.0);
-    FrozenFrame then;
-    then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
-    page.heading(Words::tr("Against the moment marked \"before\", ") + takenText(then));
+    for (const Difference& d : differences) rows.push_back(rowOf(d));
+    return rows;
+}
+
+void drawDifferences(PageFlow& page, const std::vector<PageRow>& rows) {
     page.table({{42.0, Align::left, Words::tr("quantity")},
                 {22.0, Align::point, Words::tr("before")},
                 {22.0, Align::point, Words::tr("now")},
@@ -54,6 +49,26 @@ void drawComparison(PageFlow& page, const FrozenFrame& frame) {
                 {16.0, Align::left, Words::tr("unit")},
                 {32.0, Align::left, Words::tr("more than chance?")}},
                rows);
+}
+
+}  // namespace
+
+// The readings, which prove the repair, begin on the page where there is room for them; the instants may follow on the
+// next.
+void drawComparison(PageFlow& page, const FrozenFrame& frame) {
+    if (!frame.before) return;
+    const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
+    const std::vector<PageRow> readings = rowsOf(comparison.readings);
+    const std::vector<PageRow> instants = rowsOf(comparison.instants);
+    page.reserve(page.tableHeight(readings.size()) + 12.0);
+    FrozenFrame then;
+    then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
+    page.heading(Words::tr("Against the moment marked \"before\", ") + takenText(then));
+    drawDifferences(page, readings);
+    if (!instants.empty()) {
+        page.reserve(page.tableHeight(instants.size()) + 6.0);
+        drawDifferences(page, instants);
+    }
     page.paragraph(Words::tr("Instants: mean displacement, late positive. A change differs when it is larger than its "
                              "uncertainty; chance alone does that in 5 rows of 100."),
                    PageFlow::font(7.0), kFaint);
