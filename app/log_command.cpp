@@ -77,7 +77,7 @@ int showOne(const Store& store, const LogArguments& a) {
 
 // The last minute of the recording; what the reading rests on when the window is no longer than that.
 Result<QByteArray> excerptOf(Recording& recording) {
-    recording.rewind();
+    recording.seek(0);
     std::vector<float> all, block(kReadSamples);
     const auto keep = static_cast<std::size_t>(kExcerptSeconds * recording.rateHz());
     while (const std::size_t got = recording.read(block)) {

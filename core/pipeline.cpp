@@ -38,7 +38,7 @@ void Pipeline::push(const SampleBlock& block) {
 
 void Pipeline::push(std::span<const float> samples) { stages_->intake(samples); }
 
-void Pipeline::push(std::span<const float> chunk, const Conditioned& ahead) { stages_->chunk(chunk, &ahead); }
+bool Pipeline::push(const ChunkAhead& chunk) { return stages_->chunkAhead(chunk); }
 
 void Pipeline::finish() {
     Stages& s = *stages_;

@@ -11,6 +11,7 @@
 
 namespace trueunit {
 
+struct ChunkAhead;
 struct Conditioned;
 struct LineModel;
 
@@ -28,10 +29,11 @@ public:
     void push(std::span<const float> samples);  // gapless
     void finish();                              // no more samples: what waits for its surroundings is let go
 
-    // The same of a line that was conditioned ahead, from the first sample on and as learned (startFrom): chunk by
-    // chunk with what its conditioner made of each, the last one perhaps shorter; last: what it let go at the end.
+    // The same of a line that was conditioned ahead, from the first sample on and as learned (startFrom), chunk by chunk,
+    // the last one perhaps shorter. False: the line has given way to something else, and what comes next is wanted as
+    // samples. last: what the conditioner let go at the end.
     static constexpr std::size_t kChunk = 256;  // all stages move in steps of this many samples
-    void push(std::span<const float> chunk, const Conditioned& ahead);
+    bool push(const ChunkAhead& chunk);
     void finish(const Conditioned& last);
 
     // Takes over what concerns the readings only: speed, stop, window, expected text, limits. The record goes on.

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/recording_ahead.h"
+
 namespace trueunit {
 
 namespace {
@@ -24,38 +26,51 @@ void Pipeline::Stages::intake(std::span<const float> samples) {
     }
 }
 
-void Pipeline::Stages::chunk(std::span<const float> samples, const Conditioned* ahead) {
+void Pipeline::Stages::chunk(std::span<const float> samples) {
     meter.push(samples, rateHz);
     const std::uint64_t now = std::exchange(heard, heard + samples.size());
     if (edges) {
-        condition(samples, ahead);
+        condition(samples);
     } else if (finder.push(samples, now, meter.hearing() && !given)) {
         openLine(finder.found());
     } else if (given) {
-        openLine(given->line, ahead);
+        openLine(given->line);
     }
 }
 
-// With a conditioner ahead what it made is taken, and nothing has to be conditioned here.
-void Pipeline::Stages::condition(std::span<const float> samples, const Conditioned* ahead) {
-    if (conditioner) {
-        conditioned.clear();
-        conditioner->push(samples, conditioned);
-        ahead = &conditioned;
-    }
+// False: the line has closed.
+bool Pipeline::Stages::chunkAhead(const ChunkAhead& ahead) {
+    meter = ahead.meter;
+    heard = meter.count();
+    if (!edges) openEdges(0);
+    takeLine(ahead.line);
+    return edges.has_value();
+}
+
+void Pipeline::Stages::condition(std::span<const float> samples) {
+    conditioned.clear();
+    conditioner->push(samples, conditioned);
+    takeLine(conditioned);
+}
+
+void Pipeline::Stages::takeLine(const Conditioned& line) {
     placed.clear();
-    edges->push(*ahead, placed);
+    edges->push(line, placed);
     takeEdges(placed, edges->knownTo());
 }
 
-void Pipeline::Stages::openLine(const FoundLine& line, const Conditioned* ahead) {
-    edges.emplace(rateHz, 0.01 * options.slicePercent, finder.heldFrom());
-    if (!ahead) conditioner.emplace(line, rateHz, finder.heldFrom());
+void Pipeline::Stages::openEdges(std::uint64_t firstSample) {
+    edges.emplace(rateHz, 0.01 * options.slicePercent, firstSample);
     if (given) edges->setShapes(given->shapes);
-    if (given && conditioner) conditioner->keepCoupling();
+}
+
+void Pipeline::Stages::openLine(const FoundLine& line) {
+    openEdges(finder.heldFrom());
+    conditioner.emplace(line, rateHz, finder.heldFrom());
+    if (given) conditioner->keepCoupling();
     const std::vector<float> held = finder.release();
     for (std::size_t i = 0; i < held.size() && edges; i += kChunk)
-        condition(std::span(held).subspan(i, std::min(kChunk, held.size() - i)), ahead);
+        condition(std::span(held).subspan(i, std::min(kChunk, held.size() - i)));
 }
 
 void Pipeline::Stages::closeLine() {

@@ -79,11 +79,14 @@ struct Pipeline::Stages {
     std::uint64_t serial = 0;
 
     void intake(std::span<const float> samples);
-    void chunk(std::span<const float> samples, const Conditioned* ahead = nullptr);
-    void condition(std::span<const float> samples, const Conditioned* ahead);
+    void chunk(std::span<const float> samples);
+    bool chunkAhead(const ChunkAhead& ahead);
+    void condition(std::span<const float> samples);
+    void takeLine(const Conditioned& line);
     void finish(const Conditioned& last);
     void gap(std::uint64_t missing);
-    void openLine(const FoundLine& line, const Conditioned* ahead = nullptr);
+    void openEdges(std::uint64_t firstSample);
+    void openLine(const FoundLine& line);
     void closeLine();
     const FoundLine& line() const { return conditioner ? conditioner->line() : given->line; }  // while there are edges
     void takeEdges(const std::vector<Edge>& found, double knownTo);

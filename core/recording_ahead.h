@@ -2,45 +2,49 @@
 #pragma once
 
 #include <condition_variable>
-#include <cstdint>
 #include <deque>
 #include <mutex>
-#include <optional>
 #include <stop_token>
 #include <thread>
 #include <vector>
 
+#include "core/acquire/level_meter.h"
 #include "core/acquire/recording.h"
 #include "core/condition/line_conditioner.h"
 
 namespace trueunit {
 
-// Reads a recording, and conditions its line when that is known already, on a thread of its own, a few batches ahead of
-// whoever takes them; so reading and conditioning share the work with timing and all that follows. The recording is the
-// thread's while this lives. next() and last() belong to one thread. Memory is that of the batches.
+// What became of a chunk of samples ahead of the pipeline: its line, and the level of the input up to its end.
+struct ChunkAhead {
+    Conditioned line;
+    LevelMeter meter;  // counts the samples from the first one on
+};
+
+// Reads a recording of a line that is known already and conditions it, on a thread of its own, a few batches ahead of
+// whoever takes them; so reading and conditioning share the work with timing and all that follows. The samples stay
+// here: handing them over as well costs more than conditioning them. The recording is the thread's while this lives.
+// next() and last() belong to one thread. Memory is that of the batches.
 class RecordingAhead {
 public:
-    struct Batch {
-        std::vector<float> samples;     // whole chunks of the pipeline, but for the end
-        std::vector<Conditioned> line;  // of each chunk; empty when the line is not known
-    };
+    using Batch = std::vector<ChunkAhead>;  // whole chunks of the pipeline, but for the end
 
-    // From the beginning, so many samples at most.
-    RecordingAhead(Recording& recording, std::uint64_t most, const std::optional<FoundLine>& line);
+    RecordingAhead(Recording& recording, const FoundLine& line);  // from the beginning
     ~RecordingAhead();
 
     const Batch* next();                               // valid until it is called again; null at the end
     const Conditioned& last() const { return last_; }  // after the end: what the conditioner then let go
 
 private:
-    void run(const std::stop_token& stop, std::uint64_t left);
-    bool fill(Batch& batch, std::uint64_t& left);
+    void run(const std::stop_token& stop);
+    bool fill(Batch& batch);
     Batch spentBatch();
 
-    Recording& recording_;                        // the thread's
-    std::optional<LineConditioner> conditioner_;  // the thread's
-    Conditioned last_;                            // the thread's until ended_
-    Batch taken_;                                 // the taker's
+    Recording& recording_;         // the thread's
+    LineConditioner conditioner_;  // the thread's
+    LevelMeter meter_;             // the thread's
+    std::vector<float> samples_;   // the thread's, of one batch
+    Conditioned last_;             // the thread's until ended_
+    Batch taken_;                  // the taker's
 
     std::mutex mutex_;  // of what follows
     std::condition_variable_any changed_;

@@ -15,28 +15,42 @@ namespace trueunit {
 namespace {
 
 constexpr double kLearnSeconds = 60.0;
+constexpr std::size_t kPartSamples = 65536;
 
-// The beginning of a recording, at most so long; of a line that is known conditioned ahead. told(seconds read) after
-// each part.
-void run(Pipeline& pipeline, Recording& recording, double seconds, const LineModel* model, const Progress& told) {
-    const auto most = static_cast<std::uint64_t>(std::max(seconds, 0.0) * recording.rateHz()) + 1;
-    RecordingAhead ahead(recording, most, model ? std::optional(model->line) : std::nullopt);
+// From where the recording stands, so many samples at most. told(seconds read) after each part.
+void hear(Pipeline& pipeline, Recording& recording, std::uint64_t most, const Progress& told) {
+    std::vector<float> samples(kPartSamples);
     std::uint64_t read = 0;
-    while (const RecordingAhead::Batch* batch = ahead.next()) {
-        std::span<const float> samples = batch->samples;
-        read += samples.size();
-        if (!model) pipeline.push(samples);
-        for (const Conditioned& line : batch->line) {
-            const std::size_t chunk = std::min(Pipeline::kChunk, samples.size());
-            pipeline.push(samples.first(chunk), line);
-            samples = samples.subspan(chunk);
-        }
+    while (read < most) {
+        const std::size_t got =
+            recording.read(std::span(samples).first(std::min<std::uint64_t>(most - read, kPartSamples)));
+        if (got == 0) break;
+        read += got;
+        pipeline.push(std::span<const float>(samples).first(got));
         if (told) told(static_cast<double>(read) / recording.rateHz());
     }
-    if (model)
-        pipeline.finish(ahead.last());
-    else
-        pipeline.finish();
+    pipeline.finish();
+}
+
+// The whole of it, its line conditioned ahead. Where the line gives way to something else it goes on without.
+void hearAhead(Pipeline& pipeline, Recording& recording, const FoundLine& line, const Progress& told) {
+    std::uint64_t heard = 0;
+    {
+        RecordingAhead ahead(recording, line);
+        bool holds = true;
+        while (holds) {
+            const RecordingAhead::Batch* batch = ahead.next();
+            if (!batch) return pipeline.finish(ahead.last());
+            for (auto chunk = batch->begin(); holds && chunk != batch->end(); ++chunk) {
+                holds = pipeline.push(*chunk);
+                heard = chunk->meter.count();
+            }
+            if (told) told(static_cast<double>(heard) / recording.rateHz());
+        }
+    }
+    recording.seek(heard);
+    const double before = static_cast<double>(heard) / recording.rateHz();
+    hear(pipeline, recording, UINT64_MAX, told ? [&](double seconds) { told(before + seconds); } : Progress{});
 }
 
 // Through two pipelines; the second one, with all that it heard.
@@ -50,12 +64,17 @@ Pipeline heard(Recording& recording, const Options& options, const Limits& limit
     };
     Pipeline learner(recording.rateHz(), options, limits);
     learner.drawNothing();
-    run(learner, recording, toLearn, nullptr, tell(0.0));
+    recording.seek(0);
+    hear(learner, recording, static_cast<std::uint64_t>(toLearn * recording.rateHz()) + 1, tell(0.0));
     Pipeline pipeline(recording.rateHz(), options, limits);
     if (!drawn) pipeline.drawNothing();
-    const std::shared_ptr<const LineModel> learned = learner.learned();
-    if (learned) pipeline.startFrom(learned);
-    run(pipeline, recording, recording.seconds(), learned.get(), tell(toLearn));
+    if (const auto learned = learner.learned()) {
+        pipeline.startFrom(learned);
+        hearAhead(pipeline, recording, learned->line, tell(toLearn));
+    } else {
+        recording.seek(0);
+        hear(pipeline, recording, UINT64_MAX, tell(toLearn));
+    }
     return pipeline;
 }
 

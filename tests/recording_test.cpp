@@ -143,7 +143,7 @@ TEST(Recording, RewindBeginsAtTheFirstSampleAgain) {
     ASSERT_TRUE(recording);
     const std::vector<float> first = readAll(*recording);
     EXPECT_TRUE(readAll(*recording).empty());
-    recording->rewind();
+    recording->seek(0);
     EXPECT_EQ(readAll(*recording, 77), first);
 }
 

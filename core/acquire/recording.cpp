@@ -12,7 +12,7 @@ namespace trueunit {
 
 namespace {
 constexpr double kChannelSearchSeconds = 20.0;
-constexpr std::size_t kReadFrames = 16384;
+constexpr std::size_t kReadFrames = 4096;
 }  // namespace
 
 Result<Recording> Recording::open(const std::string& path) {
@@ -31,6 +31,7 @@ Result<Recording> Recording::open(const std::string& path) {
     r.channels_ = info.channels;
     r.seconds_ = static_cast<double>(info.frames) / r.rateHz_;
     r.interleaved_.resize(kReadFrames * static_cast<std::size_t>(info.channels));
+    if ((info.format & SF_FORMAT_SUBMASK) == SF_FORMAT_PCM_16) r.whole_.resize(r.interleaved_.size());
     if (r.channels_ > 1) r.chooseChannel();
     return r;
 }
@@ -42,45 +43,53 @@ void Recording::chooseChannel() {
         double n = 0.0, x = 0.0, xx = 0.0;
     };
     std::vector<Sums> sums(channels);
-    auto left = static_cast<sf_count_t>(kChannelSearchSeconds * rateHz_);
-    while (left > 0) {
-        const sf_count_t want = std::min<sf_count_t>(left, static_cast<sf_count_t>(kReadFrames));
-        const sf_count_t got = sf_readf_float(file_.get(), interleaved_.data(), want);
-        if (got <= 0) break;
-        for (std::size_t i = 0; i < static_cast<std::size_t>(got); ++i)
-            for (std::size_t c = 0; c < channels; ++c) {
-                const double v = static_cast<double>(interleaved_[i * channels + c]);
-                if (!std::isfinite(v)) continue;
-                sums[c].n += 1.0;
-                sums[c].x += v;
-                sums[c].xx += v * v;
-            }
-        left -= got;
+    const auto most = static_cast<std::size_t>(kChannelSearchSeconds * rateHz_) * channels;
+    std::size_t heard = 0;
+    while (heard < most) {
+        const std::size_t got = readSamples(std::span(interleaved_).first(std::min(interleaved_.size(), most - heard)));
+        if (got == 0) break;
+        heard += got;
+        for (std::size_t i = 0; i < got; ++i) {
+            const auto v = static_cast<double>(interleaved_[i]);
+            if (!std::isfinite(v)) continue;
+            Sums& side = sums[i % channels];
+            side.n += 1.0;
+            side.x += v;
+            side.xx += v * v;
+        }
     }
     const auto variance = [](const Sums& s) { return (s.xx - s.x * s.x / std::max(s.n, 1.0)) / std::max(s.n, 1.0); };
     const auto weaker = [&](const Sums& a, const Sums& b) { return variance(a) < variance(b); };
     channel_ = static_cast<int>(std::max_element(sums.begin(), sums.end(), weaker) - sums.begin());
-    rewind();
+    seek(0);
+}
+
+// Samples of 16 bits come as they are and are scaled here, many at a time: the library would do it one by one.
+std::size_t Recording::readSamples(std::span<float> out) {
+    const auto read = [&](sf_count_t got) { return static_cast<std::size_t>(std::max<sf_count_t>(got, 0)); };
+    const auto want = static_cast<sf_count_t>(out.size());
+    if (whole_.empty()) return read(sf_read_float(file_.get(), out.data(), want));
+    const std::size_t got = read(sf_read_short(file_.get(), whole_.data(), want));
+    for (std::size_t i = 0; i < got; ++i) out[i] = static_cast<float>(whole_[i]) * (1.0F / 32768.0F);
+    return got;
 }
 
 std::size_t Recording::read(std::span<float> out) {
-    if (channels_ == 1) {
-        const sf_count_t got = sf_readf_float(file_.get(), out.data(), static_cast<sf_count_t>(out.size()));
-        return static_cast<std::size_t>(std::max<sf_count_t>(got, 0));
-    }
     const auto channels = static_cast<std::size_t>(channels_);
     std::size_t filled = 0;
     while (filled < out.size()) {
         const std::size_t want = std::min(out.size() - filled, kReadFrames);
-        const sf_count_t got = sf_readf_float(file_.get(), interleaved_.data(), static_cast<sf_count_t>(want));
-        if (got <= 0) break;
-        for (std::size_t i = 0; i < static_cast<std::size_t>(got); ++i)
-            out[filled + i] = interleaved_[i * channels + static_cast<std::size_t>(channel_)];
-        filled += static_cast<std::size_t>(got);
+        const std::span<float> into =
+            channels == 1 ? out.subspan(filled, want) : std::span(interleaved_).first(want * channels);
+        const std::size_t got = readSamples(into) / channels;
+        if (got == 0) break;
+        for (std::size_t i = 0; channels > 1 && i < got; ++i)
+            out[filled + i] = into[i * channels + static_cast<std::size_t>(channel_)];
+        filled += got;
     }
     return filled;
 }
 
-void Recording::rewind() { sf_seek(file_.get(), 0, SEEK_SET); }
+void Recording::seek(std::uint64_t sample) { sf_seek(file_.get(), static_cast<sf_count_t>(sample), SEEK_SET); }
 
 }  // namespace trueunit

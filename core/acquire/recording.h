@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <span>
 #include <string>
@@ -25,15 +26,17 @@ public:
     const std::string& path() const { return path_; }
 
     std::size_t read(std::span<float> out);  // samples read, 0 at the end; +-1 full scale
-    void rewind();
+    void seek(std::uint64_t sample);  // where the next read begins; 0 is the first one
 
 private:
     Recording() = default;
     void chooseChannel();
+    std::size_t readSamples(std::span<float> out);  // of all channels by turns, whole frames; 0 at the end
 
     std::shared_ptr<sf_private_tag> file_;
     std::string path_;
     std::vector<float> interleaved_;
+    std::vector<std::int16_t> whole_;  // as read; only of a file of 16 bits a sample
     double rateHz_ = 0.0;
     double seconds_ = 0.0;
     int channels_ = 1;

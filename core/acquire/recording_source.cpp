@@ -11,7 +11,7 @@ constexpr std::chrono::milliseconds kNap{2};
 
 Outcome RecordingSource::start(SampleRing& ring) {
     stop();
-    recording_.rewind();
+    recording_.seek(0);
     played_ = 0;
     state_ = SourceState::running;
     thread_ = std::jthread([this, &ring](const std::stop_token& stop) { play(stop, ring); });
