@@ -12,7 +12,7 @@ namespace trueunit {
 
 namespace {
 constexpr double kChannelSearchSeconds = 20.0;
-constexpr std::size_t kReadFrames = 4096;
+constexpr std::size_t kReadFrames = 16384;
 }  // namespace
 
 Result<Recording> Recording::open(const std::string& path) {

@@ -29,6 +29,7 @@ std::vector<double> HighPass::cornersHz() const {
 CouplingLoss::CouplingLoss(const HighPass& highPass, double rateHz)
     : a_(highPass.a / rateHz), b_(highPass.b / (rateHz * rateHz)) {
     if (a_ <= 0.0) return;
+    halfA_ = 0.5 * a_;
     halfRatio_ = 0.5 * b_ / a_;
     rest_ = b_ > 0.0 ? std::array{0.0, 1.0} : std::array{1.0, 0.0};
     next_ = propagator(1.0);

@@ -42,23 +42,22 @@ public:
         state_[1] += halfRatio_ * (before + state_[0]);
     }
 
-    // The same for a short run of samples with one level and trust; the pull towards the level is that of its middle.
-    void startRun(double level, double trust, double samples) {
-        const double off = level - loss();
-        const double slope = a_ * off + 2.0 * halfRatio_ * state_[0];
-        pull_ = a_ * trust * (off - 0.5 * samples * slope);
-        share_ = a_ * 0.5 * (1.0 - trust);
-    }
-    void run(double heardBefore, double heardNow) {
+    // The same with no trust in any level.
+    void follow(double heardBefore, double heardNow) {
         const double before = state_[0];
-        state_[0] += share_ * (heardBefore + heardNow) + pull_;
+        state_[0] += halfA_ * (heardBefore + heardNow);
         state_[1] += halfRatio_ * (before + state_[0]);
     }
 
-    // A whole run at once, along the sum of what was heard at the beginning and end of each of its samples.
-    void runThrough(double samples, double heardTwice) {
+    // A short run of samples at once, with one level and trust, along the sum of what was heard at the beginning and
+    // end of each; the pull towards the level is that of the run's middle. Little of it waits for the state.
+    void followRun(double samples, double heardTwice, double level, double trust) {
+        const double pull = a_ * trust * samples;
+        const double ofLoss = pull * (1.0 - 0.5 * samples * a_);
+        const double ofState = pull * samples * halfRatio_;
+        const double fed = halfA_ * (1.0 - trust) * heardTwice + ofLoss * level;
         const double before = state_[0];
-        state_[0] += share_ * heardTwice + pull_ * samples;
+        state_[0] = before * (1.0 - ofLoss - ofState) + (fed - ofLoss * state_[1]);
         state_[1] += halfRatio_ * samples * (before + state_[0]);
     }
 
@@ -72,12 +71,11 @@ private:
     std::array<double, 4> propagator(double samples) const;
 
     double a_ = 0.0;                                  // per sample
+    double halfA_ = 0.0;                              // a / 2
     double b_ = 0.0;                                  // per sample squared
     double halfRatio_ = 0.0;                          // b / a / 2
     std::array<double, 2> rest_{0.0, 0.0};            // state after a long time at line = 1
     std::array<double, 4> next_{1.0, 0.0, 0.0, 1.0};  // propagator of one sample
-    double pull_ = 0.0;                               // of a run
-    double share_ = 0.0;                              // of a run
     std::array<double, 2> state_{0.0, 0.0};           // loss of the first and of the second integration
 };
 

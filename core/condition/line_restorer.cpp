@@ -12,7 +12,6 @@ namespace trueunit {
 
 namespace {
 constexpr double kBlockSeconds = 0.0001;        // levels are decided on the mean of so much,
-constexpr std::size_t kSmoothBlocks = 5;        // over some of them because of noise;
 constexpr std::size_t kLightSmoothBlocks = 2;   // where there is little of it short bounces show
 constexpr double kLittleNoise = 0.015;          // residual of the fit, of the swing
 constexpr double kHoldBackSeconds = 0.006;      // the slowest rise from mid-level to a decision
@@ -56,7 +55,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     restoreLoss_.setState(start);
     previous_ = level();
     smoothBefore_ = heardBefore_ = level() - start[0] - start[1];
-    std::fill_n(sums_.begin(), blocks_, (smoothBefore_ + offset_) * static_cast<double>(block_));
+    sums_.fill((smoothBefore_ + offset_) * static_cast<double>(block_));
     sumScale_ = 1.0 / static_cast<double>(blocks_ * block_);
     middleCrossing_ = static_cast<double>(firstSample);
 }
@@ -115,25 +114,29 @@ double LineRestorer::trust(double sinceEdge) const {
     return std::clamp((sinceEdge - trustFrom_) * trustSlope_, 0.0, 1.0);
 }
 
-double LineRestorer::smoothed(std::span<const float> block) {
-    float sum = 0.0F;
-    for (const float v : block) sum += v;
-    sums_[sumAt_] = static_cast<double>(sum);
-    sumAt_ = sumAt_ + 1 < blocks_ ? sumAt_ + 1 : 0;
-    double total = 0.0;
-    for (std::size_t i = 0; i < blocks_; ++i) total += sums_[i];
-    return total * sumScale_;
+// The means of a stride's blocks, each with those before it. Block sums grow side by side: none waits for another.
+LineRestorer::Stride LineRestorer::smoothed(std::span<const float> stride) {
+    std::array<float, kStrideBlocks> sums{};
+    for (std::size_t i = 0; i < block_; ++i)
+        for (std::size_t k = 0; k < kStrideBlocks; ++k) sums[k] += stride[k * block_ + i];
+    std::copy_n(sums_.begin() + kStrideBlocks, kBlocksBefore, sums_.begin());
+    std::copy(sums.begin(), sums.end(), sums_.begin() + kBlocksBefore);
+    Stride means{};
+    for (std::size_t k = 0; k < kStrideBlocks; ++k) {
+        const auto newest = sums_.begin() + kBlocksBefore + k + 1;
+        means[k] = std::accumulate(newest - static_cast<std::ptrdiff_t>(blocks_), newest, 0.0) * sumScale_;
+    }
+    return means;
 }
 
 void LineRestorer::decide(std::span<const float> stride, std::vector<Transition>& transitions) {
     oldest_ = static_cast<double>(heardCount_ + stride_) - static_cast<double>(delay_);
     error_ = 0.0;
-    Stride smooth;
-    for (std::size_t i = 0; i < kStrideBlocks; ++i) smooth[i] = smoothed(stride.subspan(i * block_, block_));
-    if (calm(smooth))
-        decideCalm(smooth);
+    const Stride means = smoothed(stride);
+    if (calm(means))
+        decideCalm(means);
     else
-        for (const double s : smooth) decideBlock(s, transitions);
+        for (const double mean : means) decideBlock(mean, transitions);
     followLevels();
 }
 
@@ -152,15 +155,13 @@ void LineRestorer::decideCalm(const Stride& smooth) {
     const double heard = std::accumulate(smooth.begin(), smooth.end(), 0.0) - kBlocks * offset_;
     const double last = smooth.back() - offset_;
     const double before = decisionLoss_.loss();
-    decisionLoss_.startRun(level(), trusted, kBlocks);
-    decisionLoss_.runThrough(kBlocks, 2.0 * heard + smoothBefore_ - last);
+    decisionLoss_.followRun(kBlocks, 2.0 * heard + smoothBefore_ - last, level(), trusted);
     const double after = decisionLoss_.loss();
     smoothBefore_ = last;
     previous_ = last + after;
     heardCount_ += stride_;
     sinceDecision_ += static_cast<double>(stride_);
-    const double slope = (after - before) / kBlocks;
-    const double losses = kBlocks * (before + 0.5 * (kBlocks + 1.0) * slope);
+    const double losses = 0.5 * ((kBlocks - 1.0) * before + (kBlocks + 1.0) * after);  // at the end of each block
     if (sinceDecision_ > quiet_) error_ = trusted * (heard + losses - kBlocks * level());
 }
 
@@ -235,11 +236,10 @@ void LineRestorer::restoreNearEdge(std::span<const float> stride, float* line) {
     const double shift = 0.5 - offset_ * scale;
     CouplingLoss loss = restoreLoss_;  // in registers
     double heardBefore = heardBefore_;
-    loss.startRun(0.0, 0.0, static_cast<double>(stride.size()));
     for (const float v : stride) {
         const auto sample = static_cast<double>(v);
         const double heard = sample - offset_;
-        loss.run(heardBefore, heard);
+        loss.follow(heardBefore, heard);
         heardBefore = heard;
         *line++ = static_cast<float>((sample + loss.loss()) * scale + shift);
     }
@@ -253,15 +253,15 @@ void LineRestorer::restoreAtRest(std::span<const float> stride, double trusted, 
     const double last = static_cast<double>(stride.back()) - offset_;
     const double heardTwice = 2.0 * (sumOf(stride) - samples * offset_) + heardBefore_ - last;
     const double before = restoreLoss_.loss();
-    restoreLoss_.startRun(restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trusted, samples);
-    restoreLoss_.runThrough(samples, heardTwice);
+    restoreLoss_.followRun(samples, heardTwice, restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_, trusted);
     heardBefore_ = last;
-    const double slope = (restoreLoss_.loss() - before) / samples;
-    const auto scale = static_cast<float>(1.0 / swing_);
-    const auto first = static_cast<float>((before + slope - offset_) / swing_ + 0.5);
-    const auto step = static_cast<float>(slope / swing_);
+    const double scale = 1.0 / swing_;
+    const double slope = (restoreLoss_.loss() - before) * (1.0 / samples);
+    const auto gain = static_cast<float>(scale);
+    const auto first = static_cast<float>((before + slope - offset_) * scale + 0.5);
+    const auto step = static_cast<float>(slope * scale);
     for (std::size_t i = 0; i < stride.size(); ++i)
-        line[i] = stride[i] * scale + (first + step * static_cast<float>(static_cast<std::int32_t>(i)));
+        line[i] = stride[i] * gain + (first + step * static_cast<float>(static_cast<std::int32_t>(i)));
 }
 
 float LineRestorer::restoreNext(double sample) {

@@ -37,13 +37,15 @@ public:
 private:
     static constexpr std::size_t kStrideBlocks = 4;    // blocks of one trust
     using Stride = std::array<double, kStrideBlocks>;  // smoothed means of its blocks
+    static constexpr std::size_t kSmoothBlocks = 5;    // that a mean goes over because of noise
+    static constexpr std::size_t kBlocksBefore = kSmoothBlocks - 1;
 
     void decide(std::span<const float> stride, std::vector<Transition>& transitions);
     bool calm(const Stride& smooth) const;
     void decideCalm(const Stride& smooth);
     void decideBlock(double smooth, std::vector<Transition>& transitions);
     void changeLevel(std::vector<Transition>& transitions);
-    double smoothed(std::span<const float> block);
+    Stride smoothed(std::span<const float> stride);
     void followLevels();
     void restore(std::span<const float> stride, float* line);
     void restoreNearEdge(std::span<const float> stride, float* line);
@@ -72,11 +74,10 @@ private:
     double oldest_ = 0.0;          // absolute number of the first sample that a transition may still be told before
 
     // Decision: runs ahead on means.
-    std::vector<float> held_;       // samples not yet let go, and some spent ones before them
-    std::uint64_t railTo_ = 0;      // absolute number of the first sample from which on none is known to be at the rail
-    std::size_t decided_ = 0;       // of them, decided on
-    std::array<double, 5> sums_{};  // of the last blocks
-    std::size_t sumAt_ = 0;
+    std::vector<float> held_;   // samples not yet let go, and some spent ones before them
+    std::uint64_t railTo_ = 0;  // absolute number of the first sample from which on none is known to be at the rail
+    std::size_t decided_ = 0;   // of them, decided on
+    std::array<double, kBlocksBefore + kStrideBlocks> sums_{};  // of the last blocks, newest last
     double sumScale_ = 1.0;
     CouplingLoss decisionLoss_;
     bool high_;
