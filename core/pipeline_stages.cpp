@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "core/recording_ahead.h"
+#include "core/condition/chunk_ahead.h"
 
 namespace trueunit {
 

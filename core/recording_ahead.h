@@ -10,15 +10,9 @@
 
 #include "core/acquire/level_meter.h"
 #include "core/acquire/recording.h"
-#include "core/condition/line_conditioner.h"
+#include "core/condition/chunk_ahead.h"
 
 namespace trueunit {
-
-// What became of a chunk of samples ahead of the pipeline: its line, and the level of the input up to its end.
-struct ChunkAhead {
-    Conditioned line;
-    LevelMeter meter;  // counts the samples from the first one on
-};
 
 // Reads a recording of a line that is known already and conditions it, on a thread of its own, a few batches ahead of
 // whoever takes them; so reading and conditioning share the work with timing and all that follows. The samples stay
