@@ -126,9 +126,9 @@ std::vector<ReadingPair> readingPairs(const Snapshot& then, const Snapshot& now)
     const auto shown = [](const ReportRow& r) {
         return r.uncertainty.isEmpty() ? r.value : r.value + QLatin1Char(' ') + r.uncertainty;
     };
-    const auto after = reportRows(now);
+    const auto after = reportRows(now, &then);
     std::vector<ReadingPair> pairs;
-    for (const ReportRow& r : reportRows(then)) {
+    for (const ReportRow& r : reportRows(then, &now)) {
         ReadingPair pair{r.name, shown(r), QStringLiteral("\u2014"), r.unit};
         for (const ReportRow& n : after)
             if (n.name == r.name) pair.now = shown(n);

@@ -20,16 +20,17 @@ using Align = PageColumn::Align;
 
 PageRow rowOf(const Difference& d) {
     const QString none = QStringLiteral("\u2014");
+    const int places = d.change ? placesFor(*d.change) : 2;  // of all figures of the row
     const auto value = [&](const std::optional<Measured>& m) {
         if (!m) return none;
-        return d.unit == "%" ? signedNumber(m->value, 2) : number(m->value, 2);
+        return d.unit == "%" ? signedNumber(m->value, places) : number(m->value, places);
     };
     const auto significant = d.significant();
     const QString verdict = !significant   ? Words::tr("not known")
-                            : *significant ? Words::tr("differs")
-                                           : Words::tr("may be chance");
-    return {{told(d.name), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, 2) : none,
-             d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, 2) : QString(),
+                            : *significant ? Words::tr("changed")
+                                           : Words::tr("not certain");
+    return {{told(d.name), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, places) : none,
+             d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, places) : QString(),
              QString::fromStdString(d.unit), verdict},
             false};
 }
@@ -47,7 +48,7 @@ void drawDifferences(PageFlow& page, const std::vector<PageRow>& rows) {
                 {22.0, Align::point, Words::tr("change")},
                 {22.0, Align::point, QStringLiteral("95 %")},
                 {16.0, Align::left, Words::tr("unit")},
-                {32.0, Align::left, Words::tr("more than chance?")}},
+                {32.0, Align::left, Words::tr("changed?")}},
                rows);
 }
 
@@ -69,9 +70,10 @@ void drawComparison(PageFlow& page, const FrozenFrame& frame) {
         page.reserve(page.tableHeight(instants.size()) + 6.0);
         drawDifferences(page, instants);
     }
-    page.paragraph(Words::tr("Instants: mean displacement, late positive. A change differs when it is larger than its "
-                             "uncertainty; chance alone does that in 5 rows of 100."),
-                   PageFlow::font(7.0), kFaint);
+    page.paragraph(
+        Words::tr("Instants: mean displacement, late positive. A row says changed when the change is larger than "
+                  "its uncertainty; chance alone does that in 5 rows of 100."),
+        PageFlow::font(7.0), kFaint);
 }
 
 }  // namespace trueunit

@@ -16,61 +16,9 @@ namespace trueunit {
 
 namespace {
 
-const QString kNone = QStringLiteral("\u2014");
-const QString kPlusMinus = QStringLiteral("\u00b1");
-
 bool exceeded(const Snapshot& s, const char* key) {
     const auto& keys = s.reading.verdict.exceeded;
     return std::find(keys.begin(), keys.end(), key) != keys.end();
-}
-
-// A row without a limit.
-ReportRow row(const QString& name, const QString& unit, const std::optional<Measured>& m, bool sign) {
-    ReportRow r{name, kNone, unit, {}, {}, {}, false};
-    if (!m) return r;
-    const int places = placesFor(*m);
-    r.value = sign ? signedNumber(m->value, places) : number(m->value, places);
-    if (m->uncertainty > 0.0) r.uncertainty = kPlusMinus + number(m->uncertainty, places);
-    return r;
-}
-
-ReportRow row(const QString& name, const QString& unit, const std::optional<double>& v, int places) {
-    return {name, v ? number(*v, places) : kNone, unit, {}, {}, {}, false};
-}
-
-ReportRow judge(ReportRow r, const Snapshot& s, const char* key, bool bothSides) {
-    const JudgedReading* j = judged(s.reading.verdict, key);
-    if (!j) return r;
-    r.limit = (bothSides ? kPlusMinus : QString()) + QString::number(j->limit);
-    r.out = j->judgement == Judgement::out;
-    r.judged = r.out ? Words::tr("OUT") : j->judgement == Judgement::in ? Words::tr("in") : QStringLiteral("?");
-    if (j->judgement == Judgement::open) r.open = QString::fromStdString(judgementWords(*j));
-    return r;
-}
-
-// Readings that later stages fill: shown when they are there, left out when nobody looked.
-void appendFurther(std::vector<ReportRow>& rows, const Reading& r) {
-    const DistortionReading& d = r.distortion;
-    if (d.characteristicPercent)
-        rows.push_back(row(Words::tr("Characteristic"), QStringLiteral("%"), d.characteristicPercent, 2));
-    if (d.fortuitousRmsPercent)
-        rows.push_back(row(Words::tr("Scatter (fortuitous), rms"), QStringLiteral("%"), d.fortuitousRmsPercent, 2));
-    if (d.fortuitousPeakPercent)
-        rows.push_back(row(Words::tr("Scatter, peak"), QStringLiteral("%"), d.fortuitousPeakPercent, 2));
-    if (d.cyclic)
-        for (const CyclicLine& line : *d.cyclic)
-            rows.push_back(row(Words::tr("Cyclic, at %1 Hz").arg(line.hz, 0, 'f', 2), QStringLiteral("%"),
-                               std::optional<double>(line.amplitudePercent), 2));
-    if (r.margin)
-        rows.push_back({Words::tr("Receiver may sample"),
-                        number(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + number(r.margin->highPercent, 0),
-                        QStringLiteral("%"),
-                        {},
-                        {},
-                        {},
-                        false});
-    if (r.contact)
-        rows.push_back(row(Words::tr("Contact bounces"), {}, std::optional<double>(double(r.contact->bounces)), 0));
 }
 
 QString inputKindText(InputKind kind) {
@@ -112,33 +60,6 @@ QString momentText(std::int64_t secondsUtc) {
 }
 
 }  // namespace
-
-int placesFor(const Measured& m) {
-    if (!(m.uncertainty > 0.0)) return 2;
-    // Two figures of the uncertainty while the first is 1 or 2, one above: common practice in stating uncertainty.
-    return std::clamp(static_cast<int>(std::ceil(-std::log10(m.uncertainty / 2.5))), 1, 3);
-}
-
-std::vector<ReportRow> reportRows(const Snapshot& s) {
-    const Reading& r = s.reading;
-    const QString percent = QStringLiteral("%");
-    std::vector<ReportRow> rows;
-    rows.push_back(judge(row(Words::tr("Bias"), percent, r.distortion.biasPercent, true), s, "bias_percent", true));
-    rows.push_back(
-        judge(row(Words::tr("End distortion"), percent, r.distortion.endPercent, true), s, "end_percent", true));
-    rows.push_back(
-        judge(row(Words::tr("Start-stop, gross"), percent, r.distortion.grossPercent, 1), s, "gross_percent", false));
-    rows.push_back(judge(row(Words::tr("Start-stop, synchronous"), percent, r.distortion.synchronousPercent, 1), s,
-                         "synchronous_percent", false));
-    rows.push_back(judge(row(Words::tr("Speed error"), percent, r.speed.errorPercent, true), s, "error_percent", true));
-    rows.push_back(row(Words::tr("Speed"), Words::tr("baud"), r.speed.baud, false));
-    rows.push_back(row(Words::tr("Unit"), Words::tr("ms"), r.speed.unitMs, 3));
-    rows.push_back(row(Words::tr("Character"), Words::tr("ms"), r.speed.characterMs, false));
-    rows.push_back(row(Words::tr("Shaft"), Words::tr("/min"), r.speed.operationsPerMinute, false));
-    rows.push_back(row(Words::tr("Stop"), Words::tr("units"), r.speed.stopUnits, false));
-    appendFurther(rows, r);
-    return rows;
-}
 
 namespace {
 

@@ -26,7 +26,8 @@ struct ReportRow {
     QString open{};  // "cannot tell yet: 12 more characters", or empty
 };
 
-std::vector<ReportRow> reportRows(const Snapshot& snapshot);
+// Of two moments shown side by side each is handed the other, so that a quantity has the same decimals in both.
+std::vector<ReportRow> reportRows(const Snapshot& snapshot, const Snapshot* beside = nullptr);
 
 struct VerdictText {
     QString headline;  // "Out of limits", "In limits", "Not judged"

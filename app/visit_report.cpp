@@ -91,8 +91,10 @@ const ReportRow* rowNamed(const std::vector<ReportRow>& rows, const QString& row
 void readings(PageFlow& page, const VisitStory& story) {
     const VisitFrame *before = story.before(), *after = story.after();
     if (!before && !after) return;
-    const auto left = before ? reportRows(*before->frame.snapshot) : std::vector<ReportRow>();
-    const auto right = after ? reportRows(*after->frame.snapshot) : std::vector<ReportRow>();
+    const Snapshot* was = before ? before->frame.snapshot.get() : nullptr;
+    const Snapshot* is = after ? after->frame.snapshot.get() : nullptr;
+    const auto left = was ? reportRows(*was, is) : std::vector<ReportRow>();
+    const auto right = is ? reportRows(*is, was) : std::vector<ReportRow>();
     std::vector<PageRow> rows;
     const auto add = [&](const ReportRow& named, const ReportRow* b, const ReportRow* a) {
         const ReportRow none;
@@ -135,11 +137,29 @@ void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
     page.space(kGridHeight + 1.5);
 }
 
-// On one page, so that they are seen together.
+// What could be taken for a comparison of like with like and is none, and the other way round; else empty.
+QString differenceText(const FrozenFrame& before, const FrozenFrame& after) {
+    const auto b = shownTrace(before), a = shownTrace(after);
+    if (!b || !a || b->code == a->code) return {};
+    return areAlike(before, after) ? Words::tr("The same character of the tape: before it came as %1, after as %2.")
+                                         .arg(printName(b->print), printName(a->print))
+                                   : Words::tr("Not the same character: before %1, after %2.")
+                                         .arg(printName(b->print), printName(a->print));
+}
+
+// On one page and of the same character where that can be, so that they are held against each other.
 void grids(PageFlow& page, const VisitStory& story) {
-    if (story.before() && story.after()) page.reserve(2.0 * (kGridHeight + 11.0));
-    if (story.before()) grid(page, withFaultShown(story.before()->frame), Words::tr("Before"));
-    if (story.after()) grid(page, withFaultShown(story.after()->frame), Words::tr("After"));
+    if (!story.before() && !story.after()) return;
+    if (!story.before()) return grid(page, withFaultShown(story.after()->frame), Words::tr("After"));
+    FrozenFrame before = withFaultShown(story.before()->frame);
+    if (!story.after()) return grid(page, before, Words::tr("Before"));
+    FrozenFrame after = withFaultShown(story.after()->frame);
+    showAlike(before, after);
+    page.reserve(2.0 * (kGridHeight + 11.0) + 4.0);
+    grid(page, before, Words::tr("Before"));
+    grid(page, after, Words::tr("After"));
+    if (const QString text = differenceText(before, after); !text.isEmpty())
+        page.paragraph(text, PageFlow::font(8.5), kInk);
 }
 
 // Sentences that stood under a finding before are not said again: most end with the same cautions.

@@ -150,8 +150,31 @@ TEST(ReportPage, AFrameWithoutASingleCharacterIsStillAReport) {
 TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
     const VerdictText v = verdictText(*frameOfLongMarks().snapshot);
     EXPECT_EQ(v.headline, "Out of limits");
-    EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30\u00a0% (limit\u00a0\u00b15\u00a0%)"))
+    EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%)"))
         << v.detail.toStdString();
+}
+
+int decimalsOf(const QString& figure) {
+    const qsizetype point = figure.indexOf('.');
+    return point < 0 ? 0 : int(figure.size() - point - 1);
+}
+
+TEST(ReportText, AllFiguresOfARowHaveTheSameDecimalsInBothMoments) {
+    const Snapshot fine = *frameOfLongMarks().snapshot;
+    Snapshot coarse = fine;
+    coarse.reading.distortion.biasPercent->uncertainty = 0.6;
+    coarse.reading.distortion.endPercent->uncertainty = 0.6;
+    coarse.reading.speed.errorPercent->uncertainty = 0.3;
+    for (JudgedReading& j : coarse.reading.verdict.judged)
+        if (j.key == "end_percent") j.limit = 2.125;
+    const auto was = reportRows(coarse, &fine), is = reportRows(fine, &coarse);
+    ASSERT_EQ(was.size(), is.size());
+    for (std::size_t i = 0; i < was.size(); ++i)
+        for (const QString& figure : {was[i].uncertainty, is[i].value, is[i].uncertainty, was[i].limit, is[i].limit})
+            if (!figure.isEmpty() && was[i].value.back().isDigit()) {
+                EXPECT_EQ(decimalsOf(figure), decimalsOf(was[i].value)) << was[i].name.toStdString();
+            }
+    EXPECT_EQ(reportRows(coarse)[1].limit, u"\u00b12.125") << "a limit is never shown rounded";
 }
 
 TEST(ReportText, AMissingReadingIsADashAndNeverANumber) {

@@ -69,6 +69,57 @@ TEST(ShownTrace, AFrameFrozenAtTheNewestAndLeftAloneShowsItsFault) {
     EXPECT_EQ(shownTrace(withFaultShown(frame))->number, 32U);
 }
 
+TEST(ShownTrace, TwoMomentsSideBySideShowACharacterThatBothHave) {
+    FrozenFrame before = frameWith(instants({{0, Condition::mark}}));
+    const unsigned worst = shownTrace(before)->code;
+    FrozenFrame after = test::frameOfLongMarks();
+    auto without = std::make_shared<Snapshot>(*after.snapshot);
+    std::erase_if(without->traces, [&](const auto& t) { return t->code == worst; });
+    after.characterNumber = 0;
+
+    FrozenFrame all = after;
+    showAlike(before, all);
+    EXPECT_EQ(shownTrace(before)->number, 20U);
+    EXPECT_EQ(shownTrace(all)->code, worst);
+    EXPECT_TRUE(areAlike(before, all));
+
+    before.characterNumber = 0;
+    after.snapshot = without;
+    showAlike(before, after);
+    EXPECT_NE(shownTrace(before)->code, worst);
+    EXPECT_TRUE(areAlike(before, after));
+}
+
+TEST(ShownTrace, AMarkThatWasMissedIsHeldAgainstTheCharacterThatWasDue) {
+    FrozenFrame before = frameWith(wrongCharacters(3));
+    FrozenFrame after = test::frameOfLongMarks();
+    const auto wrong = shownTrace(before);
+    auto right = std::make_shared<Snapshot>(*after.snapshot);
+    auto due = std::make_shared<CharacterTrace>(*right->traces[4]);
+    due->code = wrong->code ^ 0b00100U;
+    right->tape.clear();
+    right->traces[4] = due;
+    after.snapshot = right;
+    after.characterNumber = 0;
+    showAlike(before, after);
+    EXPECT_EQ(shownTrace(before)->number, 12U);
+    EXPECT_EQ(shownTrace(after)->number, due->number);
+}
+
+TEST(ShownTrace, WhatAPersonChoseStaysBesideTheOtherMoment) {
+    FrozenFrame before = frameWith(instants({{0, Condition::mark}})), after = test::frameOfLongMarks();
+    before.characterNumber = 7;
+    after.characterNumber = 8;
+    showAlike(before, after);
+    EXPECT_EQ(shownTrace(before)->number, 7U);
+    EXPECT_EQ(shownTrace(after)->number, 8U);
+    EXPECT_FALSE(areAlike(before, after)) << "R and Y in turn";
+    before.characterNumber = 0;
+    showAlike(before, after);
+    EXPECT_EQ(shownTrace(after)->number, 8U);
+    EXPECT_TRUE(areAlike(before, after));
+}
+
 TEST(ShownTrace, IsNoneBeforeACharacterHasCome) {
     FrozenFrame frame;
     frame.snapshot = std::make_shared<const Snapshot>();

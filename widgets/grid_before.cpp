@@ -8,23 +8,27 @@
 
 namespace trueunit {
 
-namespace {
-
-QString words(const CharacterTrace& trace) { return Words::tr("dashed, \u25c7: before, ") + told(trace.print); }
-
-}  // namespace
-
 std::shared_ptr<const CharacterTrace> GridBefore::traceFor(const GridContent& content) {
-    if (!content.before || !content.chosen || content.before->traces.empty()) return {};
+    if (!content.before || !content.chosen) return {};
     const auto& traces = content.before->traces;
     for (auto t = traces.rbegin(); t != traces.rend(); ++t)
         if ((*t)->code == content.chosen->code) return *t;
-    return traces.back();
+    return {};
+}
+
+// What is dashed, or why nothing is.
+void GridBefore::drawWords(QCPPainter& painter, const QString& words) const {
+    painter.setFont(theme::text(theme::kSmallPx));
+    painter.setPen(theme::kSecondary);
+    painter.drawText(
+        QPointF(inside().right() - 8 - QFontMetricsF(painter.font()).horizontalAdvance(words), yOf(0.0) + 16), words);
 }
 
 void GridBefore::draw(QCPPainter* painter) {
+    if (!content().before || !content().chosen || content().before->gridUnitSeconds <= 0.0) return;
+    const QString print = told(content().chosen->print);
     const auto trace = traceFor(content());
-    if (!trace || content().before->gridUnitSeconds <= 0.0) return;
+    if (!trace) return drawWords(*painter, Words::tr("before: no %1 came").arg(print));
     const double unit = content().before->gridUnitSeconds;
     QPolygonF line;
     for (std::size_t i = 0; i < trace->level.size(); ++i) {
@@ -38,11 +42,7 @@ void GridBefore::draw(QCPPainter* painter) {
     painter->setBrush(Qt::NoBrush);
     painter->drawPolyline(line);
     for (const TraceInstant& i : trace->instants) drawLozenge(*painter, {xOf(i.seconds / unit), yOf(0.5)}, 9.0);
-    painter->setFont(theme::text(theme::kSmallPx));
-    painter->setPen(theme::kSecondary);
-    painter->drawText(
-        QPointF(inside().right() - 8 - QFontMetricsF(painter->font()).horizontalAdvance(words(*trace)), yOf(0.0) + 16),
-        words(*trace));
+    drawWords(*painter, Words::tr("dashed, \u25c7: before, ") + told(trace->print));
 }
 
 }  // namespace trueunit

@@ -8,7 +8,7 @@
 namespace trueunit {
 
 // The character of the moment marked "before" on the same grid: its line dashed, a lozenge at each of its instants.
-// The same combination as the chosen one where that moment has it, else its newest.
+// Always the same combination as the chosen one; where that moment has none, words say so.
 class GridBefore : public GridItem {
 public:
     GridBefore(QCustomPlot* plot, const GridContent& content) : GridItem(plot, content) { setClipToAxisRect(true); }
@@ -17,6 +17,9 @@ public:
 
 protected:
     void draw(QCPPainter* painter) override;
+
+private:
+    void drawWords(QCPPainter& painter, const QString& words) const;
 };
 
 }  // namespace trueunit

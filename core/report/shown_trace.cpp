@@ -28,23 +28,36 @@ double showing(const CharacterTrace& trace, const EvidencePlaces& places, const 
     return most;
 }
 
+// Of those allowed the one that shows the first finding best, the newest of equals.
+template <class Allowed>
+std::shared_ptr<const CharacterTrace> best(const Snapshot& s, Allowed allowed) {
+    const auto& findings = s.reading.findings;
+    std::shared_ptr<const CharacterTrace> found;
+    double most = 0.0;
+    for (auto trace = s.traces.rbegin(); trace != s.traces.rend(); ++trace) {
+        if (!allowed(**trace)) continue;
+        const double now = findings && !findings->empty() ? showing(**trace, findings->front().seenAt, s) : 0.0;
+        if (found && now <= most) continue;
+        found = *trace;
+        most = now;
+    }
+    return found;
+}
+
+// What the tape should have sent, where that is known; else what came.
+unsigned meant(const CharacterTrace& trace, const Snapshot& s) { return trace.code ^ wrongLevels(trace, s); }
+
+std::shared_ptr<const CharacterTrace> bestMeant(const Snapshot& s, unsigned code) {
+    return best(s, [&](const CharacterTrace& t) { return meant(t, s) == code; });
+}
+
 }  // namespace
 
 std::shared_ptr<const CharacterTrace> shownTrace(const FrozenFrame& frame) {
     const Snapshot& s = *frame.snapshot;
-    if (s.traces.empty()) return nullptr;
     for (const auto& trace : s.traces)
         if (frame.characterNumber != 0 && trace->number == frame.characterNumber) return trace;
-    const auto& findings = s.reading.findings;
-    if (!findings || findings->empty()) return s.traces.back();
-    auto best = s.traces.back();
-    double most = 0.0;
-    for (auto trace = s.traces.rbegin(); trace != s.traces.rend(); ++trace)  // the newest of equals
-        if (const double now = showing(**trace, findings->front().seenAt, s); now > most) {
-            best = *trace;
-            most = now;
-        }
-    return best;
+    return best(s, [](const CharacterTrace&) { return true; });
 }
 
 FrozenFrame withFaultShown(FrozenFrame frame) {
@@ -52,6 +65,24 @@ FrozenFrame withFaultShown(FrozenFrame frame) {
     const bool newest = !traces.empty() && traces.back()->number == frame.characterNumber;
     if (newest && frame.notes.empty() && !frame.cursors[0] && !frame.cursors[1]) frame.characterNumber = 0;
     return frame;
+}
+
+void showAlike(FrozenFrame& before, FrozenFrame& after) {
+    const Snapshot &b = *before.snapshot, &a = *after.snapshot;
+    const auto chosen = after.characterNumber == 0 ? nullptr : shownTrace(after);
+    const auto shared = [&](const CharacterTrace& t) {
+        return chosen ? meant(t, b) == meant(*chosen, a) : bestMeant(a, meant(t, b)) != nullptr;
+    };
+    if (before.characterNumber == 0)
+        if (const auto found = best(b, shared)) before.characterNumber = found->number;
+    const auto shown = shownTrace(before);
+    if (chosen || !shown) return;
+    if (const auto found = bestMeant(a, meant(*shown, b))) after.characterNumber = found->number;
+}
+
+bool areAlike(const FrozenFrame& before, const FrozenFrame& after) {
+    const auto b = shownTrace(before), a = shownTrace(after);
+    return b && a && meant(*b, *before.snapshot) == meant(*a, *after.snapshot);
 }
 
 }  // namespace trueunit

@@ -16,4 +16,9 @@ std::shared_ptr<const CharacterTrace> shownTrace(const FrozenFrame& frame);
 // set a cursor or written a note.
 FrozenFrame withFaultShown(FrozenFrame frame);
 
+// Two frames to be seen side by side: where shownTrace() has the choice, both show the same character of the tape, the
+// one of those they share that shows the first frame's finding best. What a person chose stays.
+void showAlike(FrozenFrame& before, FrozenFrame& after);
+bool areAlike(const FrozenFrame& before, const FrozenFrame& after);  // both show the same character of the tape
+
 }  // namespace trueunit
