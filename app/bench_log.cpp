@@ -30,6 +30,17 @@ QByteArray packed(const std::vector<KeptStretch>& stretches, double rateHz, doub
     return flac ? *flac : QByteArray();
 }
 
+std::shared_future<QByteArray> ready(QByteArray sound) {
+    std::promise<QByteArray> promise;
+    promise.set_value(std::move(sound));
+    return promise.get_future().share();
+}
+
+void sign(FrozenFrame& frame, const QString& machine) {
+    frame.machine = machine.toStdString();
+    frame.selfCheck = lastCheckLine();
+}
+
 }  // namespace
 
 BenchLog::BenchLog(FrameKeeper& keeper, const Session& session, QObject* parent)
@@ -51,21 +62,32 @@ std::optional<QString> BenchLog::guardAndRecover() {
     const qint64 taken = left->kept.frame.takenSecondsUtc;
     followed_ = left->kept.frame.snapshot;
     uid_ = left->uid;
-    excerpt_ = left->kept.excerptFlac;
+    sound_ = ready(left->kept.excerptFlac);
     kept_ = false;
     keeper_.restore(std::move(left->kept.frame));
     return tr("The frame frozen on %1 had not been kept when the program ended; Shift+Space brings it back.")
         .arg(momentWords(taken));
 }
 
+std::shared_future<QByteArray> BenchLog::soundOf(const Snapshot& snapshot) const {
+    const auto input = session_.recentInput();
+    if (!input) return ready({});
+    return std::async(std::launch::async, [stretches = input->stretches(), rate = input->rateHz(),
+                                           until = snapshot.seconds] { return packed(stretches, rate, until); })
+        .share();
+}
+
 void BenchLog::begin() {
     followed_ = keeper_.frame().snapshot;
     uid_ = freshUid();
-    excerpt_.clear();
-    if (const auto input = session_.recentInput())
-        packing_ =
-            std::async(std::launch::async, [stretches = input->stretches(), rate = input->rateHz(),
-                                            until = followed_->seconds] { return packed(stretches, rate, until); });
+    sound_ = soundOf(*followed_);
+}
+
+void BenchLog::setBefore(const FrozenFrame& moment) {
+    const bool frozen = moment.snapshot == followed_;  // one and the same in the logbook, too
+    before_ = Before{{}, frozen ? sound_ : soundOf(*moment.snapshot)};
+    before_->keeping.kept.frame = moment;
+    before_->keeping.uid = frozen ? uid_ : freshUid();
 }
 
 void BenchLog::follow() {
@@ -75,19 +97,6 @@ void BenchLog::follow() {
     if (frame.snapshot != followed_) begin();
     if (!draft_) return;
     if (const Outcome saved = draft_->write(frame, uid_); !saved) emit troubled(told(saved.error().text));
-}
-
-QByteArray BenchLog::excerpt() {
-    if (packing_.valid()) excerpt_ = packing_.get();
-    return excerpt_;
-}
-
-FrozenFrame BenchLog::frameAs(const QString& machine, const QString& remarks) const {
-    FrozenFrame frame = keeper_.frame();
-    frame.machine = machine.toStdString();
-    frame.remarks = remarks.toStdString();
-    frame.selfCheck = lastCheckLine();
-    return frame;
 }
 
 Result<Store*> BenchLog::store() {
@@ -107,9 +116,18 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     const Result<Store*> store = this->store();
     if (!store) return store.error();
     Keeping keeping;
-    keeping.kept = {frameAs(machine, remarks), excerpt()};
+    keeping.kept = {keeper_.frame(), sound_.valid() ? sound_.get() : QByteArray()};
+    sign(keeping.kept.frame, machine);
+    keeping.kept.frame.remarks = remarks.toStdString();
     keeping.uid = uid_;
-    const Result<Kept> done = keepFrame(**store, keeping);
+    const auto taken = keeping.kept.frame.takenSecondsUtc;
+    const bool with =
+        before_ && before_->keeping.kept.frame.takenSecondsUtc <= taken;  // not an older frame, brought back
+    if (with) {
+        sign(before_->keeping.kept.frame, machine);
+        before_->keeping.kept.excerptFlac = before_->sound.get();
+    }
+    const Result<Kept> done = keepFrame(**store, keeping, with ? &before_->keeping : nullptr);
     if (!done) return done;
     kept_ = true;
     if (draft_) draft_->clear();

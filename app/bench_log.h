@@ -31,6 +31,10 @@ public:
     // that was let go; the sentence says so.
     std::optional<QString> guardAndRecover();
 
+    // A moment as it was before the repair: kept with whatever is kept next, until it is forgotten.
+    void setBefore(const FrozenFrame& moment);
+    void forgetBefore() { before_.reset(); }
+
     // The frozen frame under the machine's name; again: only its notes change.
     Result<Kept> keep(const QString& machine, const QString& remarks);
     bool kept() const { return kept_; }  // the frame is in the logbook as it is now
@@ -45,8 +49,12 @@ signals:
 private:
     void follow();  // the frame has changed
     void begin();   // another frame
-    QByteArray excerpt();
-    FrozenFrame frameAs(const QString& machine, const QString& remarks) const;
+    std::shared_future<QByteArray> soundOf(const Snapshot& snapshot) const;
+
+    struct Before {
+        Keeping keeping;
+        std::shared_future<QByteArray> sound;
+    };
 
     FrameKeeper& keeper_;
     const Session& session_;
@@ -56,8 +64,8 @@ private:
     std::optional<QString> mended_;
     std::shared_ptr<const Snapshot> followed_;
     QString uid_;
-    std::future<QByteArray> packing_;
-    QByteArray excerpt_;
+    std::shared_future<QByteArray> sound_;  // of the frame, packed
+    std::optional<Before> before_;
     bool kept_ = false;
 };
 

@@ -152,8 +152,7 @@ void MainWindow::newInput() {
     keeper_.release();
     if (!origin_.empty() && origin_ != session_.origin()) {  // another machine
         forgetTapeText();
-        before_.reset();
-        panels_->setBefore({});
+        forgetBefore();
     }
     origin_ = session_.origin();
     const Scenario* scenario = session_.scenario();

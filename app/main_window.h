@@ -87,6 +87,7 @@ private:
     void chooseEarOutput();
     void markBefore();
     void dropBefore();
+    void forgetBefore();
     void connectSession();
     void connectGrid();
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window while somebody adjusts: the moment marked "before", the receiving margin.
 #include <QAction>
-#include <QDateTime>
 #include <QMenu>
 
+#include "app/bench_log.h"
 #include "app/bench_panels.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
@@ -30,17 +30,28 @@ void MainWindow::markBefore() {
     const auto& moment = keeper_.frozen() ? keeper_.frame().snapshot : live_;
     if (!moment || !moment->reading.valid())
         return messages_->say(tr("There is no reading yet that could be marked as \"before\"."));
-    before_ = moment;
-    beforeTakenSecondsUtc_ = keeper_.frozen() ? keeper_.frame().takenSecondsUtc : QDateTime::currentSecsSinceEpoch();
+    FrameKeeper live;
+    if (!keeper_.frozen()) freezeIn(live);
+    const FrozenFrame& frame = keeper_.frozen() ? keeper_.frame() : live.frame();
+    before_ = frame.snapshot;
+    beforeTakenSecondsUtc_ = frame.takenSecondsUtc;
+    log_->setBefore(frame);
     panels_->setBefore(before_);
-    messages_->say(tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B."));
+    messages_->say(
+        tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B, and K keeps "
+           "it in the logbook with the moment after."));
 }
 
 void MainWindow::dropBefore() {
     if (!before_) return messages_->say(tr("No moment is marked as \"before\"; B marks one."));
-    before_.reset();
-    panels_->setBefore({});
+    forgetBefore();
     messages_->say(tr("The moment marked as \"before\" is forgotten."));
+}
+
+void MainWindow::forgetBefore() {
+    before_.reset();
+    log_->forgetBefore();
+    panels_->setBefore({});
 }
 
 }  // namespace trueunit

@@ -2,6 +2,7 @@
 #include "app/logbook/keeping.h"
 
 #include <QDateTime>
+#include <algorithm>
 
 #include "app/logbook/frame_search.h"
 #include "app/logbook/machines.h"
@@ -61,29 +62,55 @@ Result<Kept> again(const Store& store, qint64 id, const FrozenFrame& frame) {
     const auto found = findFrame(store, id);
     if (!found) return found.error();
     if (!*found) return Error{"The frame is no longer in the logbook."};
-    return Kept{id, (*found)->row.visit, (*found)->machine, false, true};
+    return Kept{id, (*found)->row.visit, (*found)->machine, false, true, 0};
 }
 
-Result<Kept> write(const Store& store, const Keeping& keeping) {
+// The id of the frame if it is new, else 0.
+Result<qint64> putBefore(const Store& store, const Keeping& before, qint64 visit) {
+    const auto rows = framesOf(store, visit);
+    if (!rows) return rows.error();
+    const auto isBefore = [](const FrameRow& row) { return row.role == FrameRole::before; };
+    const bool free = std::none_of(rows->begin(), rows->end(), isBefore);
+    for (const FrameRow& row : *rows) {
+        if (row.uid != before.uid) continue;
+        if (free && row.role == FrameRole::none)
+            if (Outcome marked = setRole(store, row.id, FrameRole::before); !marked) return marked.error();
+        return 0;
+    }
+    const auto elsewhere = findFrameByUid(store, before.uid);
+    if (!elsewhere) return elsewhere.error();
+    if (*elsewhere) return 0;
+    return insertFrame(store, visit, before.uid, free ? FrameRole::before : FrameRole::none, before.kept);
+}
+
+// The moment before is written first: of frames taken in the same second the one written first came first.
+Result<Kept> write(const Store& store, const Keeping& keeping, const Keeping* before) {
     const auto there = findFrameByUid(store, keeping.uid);
     if (!there) return there.error();
-    if (*there) return again(store, **there, keeping.kept.frame);
-    Result<Kept> kept = place(store, keeping);
+    Result<Kept> kept = *there ? again(store, **there, keeping.kept.frame) : place(store, keeping);
     if (!kept) return kept;
+    if (before && (*there || before->uid != keeping.uid)) {
+        const Result<qint64> id = putBefore(store, *before, kept->visit);
+        if (!id) return id.error();
+        kept->before = *id;
+    }
+    if (*there) return kept;
     const QString uid = keeping.uid.isEmpty() ? freshUid() : keeping.uid;
     const Result<qint64> id = insertFrame(store, kept->visit, uid, keeping.role, keeping.kept);
     if (!id) return id.error();
     kept->frame = *id;
+    if (before && before->uid == keeping.uid)
+        if (const Result<qint64> marked = putBefore(store, *before, kept->visit); !marked) return marked.error();
     return kept;
 }
 
 }  // namespace
 
-Result<Kept> keepFrame(const Store& store, const Keeping& keeping) {
+Result<Kept> keepFrame(const Store& store, const Keeping& keeping, const Keeping* before) {
     if (!keeping.kept.frame.snapshot) return Error{"There is nothing to keep yet; choose an input first."};
     WriteTransaction transaction(store);
     if (!transaction.begun()) return transaction.begun().error();
-    Result<Kept> kept = write(store, keeping);
+    Result<Kept> kept = write(store, keeping, before);
     if (!kept) return kept;
     if (Outcome committed = transaction.commit(); !committed) return committed.error();
     return kept;

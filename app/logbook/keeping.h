@@ -18,9 +18,12 @@ struct Kept {
     qint64 frame = 0, visit = 0, machine = 0;
     bool newVisit = false;
     bool again = false;  // it was there already; its notes were changed
+    qint64 before = 0;   // the frame before the repair, if it came into the logbook with this one
 };
 
-// One transaction: when it succeeds the frame is on the disk, when it is refused nothing was changed.
-Result<Kept> keepFrame(const Store& store, const Keeping& keeping);
+// One transaction: when it succeeds the frame is on the disk, when it is refused nothing was changed. With it goes the
+// moment before the repair, if there is one: into the same visit unless the logbook has it, and marked as before unless
+// the visit has another one so marked.
+Result<Kept> keepFrame(const Store& store, const Keeping& keeping, const Keeping* before = nullptr);
 
 }  // namespace trueunit

@@ -56,6 +56,34 @@ TEST_F(LogbookTest, AKeptFrameIsReadAsItWas) {
     EXPECT_EQ(back->excerptFlac, keeping.kept.excerptFlac);
 }
 
+TEST_F(LogbookTest, TheMomentBeforeIsKeptOnceWithTheFirstFrameAndMarked) {
+    const Keeping before = keepingOf("Skerry 2", kMorning, "was"), now = keepingOf("Skerry 2", kMorning, "is");
+    const auto kept = keepFrame(*store_, now, &before);
+    ASSERT_TRUE(kept);
+    EXPECT_GT(kept->before, 0);
+    const auto later = keepFrame(*store_, keepingOf("Skerry 2", kMorning + 60), &before);
+    ASSERT_TRUE(later);
+    EXPECT_EQ(later->before, 0);
+    const auto rows = framesOf(*store_, kept->visit);
+    ASSERT_EQ(rows->size(), 3U);
+    EXPECT_EQ(rows->at(0).uid, "was") << "though both were taken in the same second";
+    EXPECT_EQ(rows->at(0).role, FrameRole::before);
+    EXPECT_EQ(rows->at(1).role, FrameRole::none);
+}
+
+TEST_F(LogbookTest, AFrameThatIsMarkedAsBeforeAndThenKeptIsOneFrame) {
+    const Keeping frame = keepingOf("Skerry 2", kMorning, "was");
+    const auto kept = keepFrame(*store_, frame, &frame);
+    ASSERT_TRUE(kept);
+    const auto rows = framesOf(*store_, kept->visit);
+    ASSERT_EQ(rows->size(), 1U);
+    EXPECT_EQ(rows->front().role, FrameRole::before);
+
+    const Keeping other = keepingOf("Skerry 2", kMorning + 60, "other");
+    ASSERT_TRUE(keepFrame(*store_, other, &other));
+    EXPECT_EQ(framesOf(*store_, kept->visit)->at(1).role, FrameRole::none) << "the visit has one already";
+}
+
 TEST_F(LogbookTest, FramesOfOneDayBelongToOneVisitUntilItHasAResult) {
     const Kept first = keep(keepingOf("Skerry 2", kMorning));
     EXPECT_TRUE(first.newVisit);

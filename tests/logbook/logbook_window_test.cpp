@@ -7,6 +7,7 @@
 #include <qcustomplot.h>
 
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QFile>
@@ -141,6 +142,34 @@ TEST_F(LogbookWindowTest, TheRingsAreOnTheFramesThatAreMarked) {
     EXPECT_EQ(ringsAt(*plot, kBefore).size(), 2) << "the same mark again takes it away";
 }
 
+// Where the repairs are ruled in the curve of the bias.
+QList<double> repairsAt(const QCustomPlot& plot) {
+    QList<double> keys;
+    for (int i = 0; i < plot.itemCount(); ++i)
+        if (const auto* word = qobject_cast<QCPItemText*>(plot.item(i))) keys += word->position->coords().x();
+    return keys;
+}
+
+TEST_F(LogbookWindowTest, ARepairIsRuledBesideItsVisitAsSoonAsItIsTicked) {
+    fill();
+    LogbookWindow window(book());
+    window.show();
+    window.chooseMachine("skerry 2");
+    const auto* plot = window.findChild<QCustomPlot*>();
+    auto* ticked = window.findChild<QCheckBox*>();
+    ASSERT_TRUE(plot && ticked);
+    EXPECT_EQ(repairsAt(*plot), (QList<double>{0.0, 1.0})) << "between the frames before and after";
+    QTest::mouseClick(ticked, Qt::LeftButton, {}, {8, ticked->height() / 2});
+    ASSERT_TRUE(ticked->isChecked());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.said() == "Saved."; }));
+    EXPECT_EQ(repairsAt(*plot), (QList<double>{0.0, 1.0, 2.0}));
+
+    window.visits().setCurrentItem(window.visits().topLevelItem(0)->child(0));
+    for (QAction* action : window.actions())
+        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_2)) action->trigger();
+    EXPECT_LT(repairsAt(*plot).last(), 1.75) << "left of the frame that is now the one after";
+}
+
 TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
     fill();
     LogbookWindow window(book());
@@ -191,6 +220,32 @@ TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothRea
     picture(frame, "frame-1366x768");
     EXPECT_TRUE(frame.table().item(0, 1)->text().startsWith(then < 0 ? QString::fromUtf8("\u2212") : "+"));
     EXPECT_FALSE(frame.table().item(0, 2)->text().isEmpty());
+}
+
+TEST_F(LogbookWindowTest, WhatWasMarkedAsBeforeIsKeptWithTheMomentAfterAndItsSound) {
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    MainWindow window(session);
+    window.startLog(book());
+    window.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+    QTest::qWait(100);
+    QTest::keyClick(&window, Qt::Key_B);
+    EXPECT_TRUE(window.messages().sentence().contains("K keeps it")) << window.messages().sentence().toStdString();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest()->traces.size() >= 25; }, 20000));
+    QTest::keyClick(&window, Qt::Key_K);
+    EXPECT_TRUE(window.messages().sentence().contains("as frames 1 and 2 of visit 1"))
+        << window.messages().sentence().toStdString();
+
+    const auto store = opened(book());
+    const auto rows = framesOf(*store, 1);
+    ASSERT_EQ(rows->size(), 2U);
+    EXPECT_EQ(rows->front().role, FrameRole::before);
+    const auto before = readFrame(*store, 1), after = readFrame(*store, 2);
+    ASSERT_TRUE(before && after);
+    EXPECT_LT(before->frame.snapshot->seconds, after->frame.snapshot->seconds);
+    EXPECT_EQ(before->frame.machine, after->frame.machine);
+    EXPECT_FALSE(before->excerptFlac.isEmpty());
 }
 
 TEST_F(LogbookWindowTest, ALogbookThatCannotBeOpenedIsOneSentence) {
