@@ -17,6 +17,11 @@ void ElidedLabel::say(const QString& text) {
     update();
 }
 
+void ElidedLabel::setElide(Qt::TextElideMode where) {
+    elide_ = where;
+    update();
+}
+
 QSize ElidedLabel::minimumSizeHint() const { return {24, fontMetrics().height() + 2}; }
 QSize ElidedLabel::sizeHint() const { return {120, fontMetrics().height() + 2}; }
 
@@ -25,7 +30,7 @@ void ElidedLabel::paintEvent(QPaintEvent*) {
     painter.setPen(palette().color(foregroundRole()));
     const QRect room = contentsRect();
     painter.drawText(room, static_cast<int>(alignment()) | Qt::TextSingleLine,
-                     fontMetrics().elidedText(text_, Qt::ElideRight, room.width()));
+                     fontMetrics().elidedText(text_, elide_, room.width()));
 }
 
 }  // namespace trueunit

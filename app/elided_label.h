@@ -14,6 +14,7 @@ public:
     explicit ElidedLabel(QWidget* parent = nullptr);
     void say(const QString& text);
     QString said() const { return text_; }
+    void setElide(Qt::TextElideMode where);  // at the right unless told otherwise
     QSize minimumSizeHint() const override;
     QSize sizeHint() const override;
 
@@ -22,6 +23,7 @@ protected:
 
 private:
     QString text_;
+    Qt::TextElideMode elide_ = Qt::ElideRight;
 };
 
 }  // namespace trueunit

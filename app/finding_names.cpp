@@ -10,18 +10,28 @@ namespace trueunit {
 
 namespace {
 
-// In the order of kFindingIds.
+// In the order of kFindingIds: what the titles say, without their numbers.
 constexpr std::array<const char*, kFindingIds.size()> kFindingNames = {
-    QT_TRANSLATE_NOOP("Words", "in order"),        QT_TRANSLATE_NOOP("Words", "contact offset"),
-    QT_TRANSLATE_NOOP("Words", "end offset"),      QT_TRANSLATE_NOOP("Words", "level lost"),
-    QT_TRANSLATE_NOOP("Words", "level stuck"),     QT_TRANSLATE_NOOP("Words", "level out of place"),
-    QT_TRANSLATE_NOOP("Words", "wrong speed"),     QT_TRANSLATE_NOOP("Words", "unsteady speed"),
-    QT_TRANSLATE_NOOP("Words", "uneven drive"),    QT_TRANSLATE_NOOP("Words", "contact bounce"),
-    QT_TRANSLATE_NOOP("Words", "contact scatter"), QT_TRANSLATE_NOOP("Words", "slow rise"),
-    QT_TRANSLATE_NOOP("Words", "stop uneven"),     QT_TRANSLATE_NOOP("Words", "feed slip"),
-    QT_TRANSLATE_NOOP("Words", "weak signal"),     QT_TRANSLATE_NOOP("Words", "mains hum"),
-    QT_TRANSLATE_NOOP("Words", "clipped input"),   QT_TRANSLATE_NOOP("Words", "reversed line"),
-    QT_TRANSLATE_NOOP("Words", "no characters"),   QT_TRANSLATE_NOOP("Words", "no signal")};
+    QT_TRANSLATE_NOOP("Words", "in order"),
+    QT_TRANSLATE_NOOP("Words", "marks too long or short"),
+    QT_TRANSLATE_NOOP("Words", "marks end late or early"),
+    QT_TRANSLATE_NOOP("Words", "marks of a level missed"),
+    QT_TRANSLATE_NOOP("Words", "spaces of a level filled"),
+    QT_TRANSLATE_NOOP("Words", "level late or early"),
+    QT_TRANSLATE_NOOP("Words", "runs fast or slow"),
+    QT_TRANSLATE_NOOP("Words", "speed wanders"),
+    QT_TRANSLATE_NOOP("Words", "displacement swings"),
+    QT_TRANSLATE_NOOP("Words", "contact bounces"),
+    QT_TRANSLATE_NOOP("Words", "instants scatter"),
+    QT_TRANSLATE_NOOP("Words", "current slow to rise or fall"),
+    QT_TRANSLATE_NOOP("Words", "stop irregular or long"),
+    QT_TRANSLATE_NOOP("Words", "tape feed slips"),
+    QT_TRANSLATE_NOOP("Words", "signal faint or noisy"),
+    QT_TRANSLATE_NOOP("Words", "mains hum"),
+    QT_TRANSLATE_NOOP("Words", "input overdriven"),
+    QT_TRANSLATE_NOOP("Words", "signal reversed"),
+    QT_TRANSLATE_NOOP("Words", "cannot be read"),
+    QT_TRANSLATE_NOOP("Words", "input silent")};
 
 }  // namespace
 
@@ -30,6 +40,14 @@ QString findingName(const QString& id) {
         if (id == QLatin1String(kFindingIds[i].data(), static_cast<int>(kFindingIds[i].size())))
             return Words::tr(kFindingNames[i]);
     return id;
+}
+
+QString findingName(const QString& id, const FrameRow& frame) {
+    if (id == QLatin1String("contact-offset") && frame.bias)
+        return *frame.bias > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
+    if (id == QLatin1String("wrong-speed") && frame.speedError)
+        return *frame.speedError > 0.0 ? Words::tr("runs fast") : Words::tr("runs slow");
+    return findingName(id);
 }
 
 }  // namespace trueunit

@@ -3,10 +3,13 @@
 
 #include <QString>
 
+#include "app/logbook/frames.h"
+
 namespace trueunit {
 
-// A finding in two or three words, "contact offset" for "contact-offset", where a list has no room for its title.
-// An id that is not known comes as it is.
+// A finding in the words of its title, without the figures: where a list has no room for the title, or where no frame
+// is meant. An id that is not known comes as it is.
 QString findingName(const QString& id);
+QString findingName(const QString& id, const FrameRow& frame);  // which way it was off in this frame
 
 }  // namespace trueunit

@@ -7,7 +7,6 @@
 #include <QDateTime>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QLocale>
@@ -23,6 +22,7 @@
 #include "app/finding_names.h"
 #include "app/logbook/statement.h"
 #include "app/machine_history.h"
+#include "app/message_line.h"
 #include "app/visit_form.h"
 #include "core/finding_ids.h"
 #include "widgets/theme.h"
@@ -55,7 +55,7 @@ LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
       visits_(new QTreeWidget),
       history_(new MachineHistory),
       form_(new VisitForm),
-      foot_(new QLabel),
+      foot_(new MessageLine(this, 0)),
       searchPause_(new QTimer(this)) {
     setWindowTitle(tr("Logbook"));
     build();
@@ -143,8 +143,6 @@ void LogbookWindow::build() {
     auto* column = new QVBoxLayout(this);
     column->addWidget(searchRow());
     column->addWidget(sides, 1);
-    foot_->setWordWrap(true);
-    foot_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     column->addWidget(foot_);
     connect(machines_, &QListWidget::currentRowChanged, this, &LogbookWindow::fillVisits);
     connect(visits_, &QTreeWidget::currentItemChanged, this, &LogbookWindow::showChosen);
@@ -152,8 +150,9 @@ void LogbookWindow::build() {
     connect(form_, &VisitForm::edited, this, &LogbookWindow::save);
 }
 
-void LogbookWindow::say(const QString& sentence) { foot_->setText(sentence); }
-QString LogbookWindow::said() const { return foot_->text(); }
+void LogbookWindow::say(const QString& sentence) { foot_->say(sentence); }
+void LogbookWindow::warn(const QString& sentence) { foot_->warn(sentence); }
+QString LogbookWindow::said() const { return foot_->sentence().isEmpty() ? foot_->state() : foot_->sentence(); }
 
 void LogbookWindow::reload() {
     if (!store_) return;
@@ -189,6 +188,7 @@ void LogbookWindow::save() {
     for (int i = 0; i < visits_->topLevelItemCount(); ++i)
         if (visits_->topLevelItem(i)->data(0, kId).toLongLong() == visit.id)
             visits_->topLevelItem(i)->setText(0, titleOf(visit));
+    history_->change(visit);
     say(tr("Saved."));
 }
 

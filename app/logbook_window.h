@@ -12,7 +12,6 @@
 
 class QAction;
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QListWidget;
 class QTimer;
@@ -22,6 +21,7 @@ class QTreeWidgetItem;
 namespace trueunit {
 
 class MachineHistory;
+class MessageLine;
 class VisitForm;
 
 // The logbook as a window of its own: machines at the left, their visits with the frames in the middle, at the right
@@ -63,9 +63,10 @@ private:
     void save();
     void mark(FrameRole role);
     void say(const QString& sentence);
+    void warn(const QString& sentence);
     template <class T>
     bool failed(const Result<T>& result) {  // said at the foot
-        if (!result) say(told(result.error().text));
+        if (!result) warn(told(result.error().text));
         return !result;
     }
     static QString titleOf(const Visit& visit);
@@ -95,7 +96,7 @@ private:
     QTreeWidget* visits_;
     MachineHistory* history_;
     VisitForm* form_;
-    QLabel* foot_;
+    MessageLine* foot_;
     QTimer* searchPause_;
     qint64 shownVisit_ = 0;
 };

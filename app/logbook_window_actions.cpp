@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The keys of the logbook's window, and what leaves and enters it: reports, exports, imports.
 #include <QAction>
+#include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -39,9 +40,9 @@ void LogbookWindow::makeActions() {
     const QList<QAction*> buttons = {
         act(tr("Open frame"), tr("Open the chosen frame as it was, and measure it again"), {Qt::CTRL | Qt::Key_Return},
             &LogbookWindow::openFrame),
-        act(tr("Before"), tr("The chosen frame shows the machine before the repair"), {Qt::CTRL | Qt::Key_1},
+        act(tr("Mark as before"), tr("The chosen frame shows the machine before the repair"), {Qt::CTRL | Qt::Key_1},
             &LogbookWindow::markBefore),
-        act(tr("After"), tr("The chosen frame shows the machine after the repair"), {Qt::CTRL | Qt::Key_2},
+        act(tr("Mark as after"), tr("The chosen frame shows the machine after the repair"), {Qt::CTRL | Qt::Key_2},
             &LogbookWindow::markAfter),
         act(tr("Report\u2026"), tr("Write the report of the chosen visit, PNG or PDF"), {Qt::CTRL | Qt::Key_R},
             &LogbookWindow::askReport),
@@ -114,7 +115,9 @@ Result<QStringList> LogbookWindow::writeReportTo(const QString& path, bool lette
 
 // Machine and day of the visit, in the folder of the other reports.
 QString LogbookWindow::suggestedPath(const QString& suffix) const {
-    return ReportDialog::freshPath(form_->machine().name, form_->visit().opened, suffix);
+    const QDateTime opened = QDateTime::fromSecsSinceEpoch(form_->visit().opened);
+    return ReportDialog::freshPath(form_->machine().name,
+                                   tr(", visit of %1").arg(opened.toString(QStringLiteral("yyyy-MM-dd"))), suffix);
 }
 
 void LogbookWindow::askReport() {
@@ -130,7 +133,7 @@ void LogbookWindow::askReport() {
     if (suffix == QStringLiteral(".png") && path.endsWith(QStringLiteral(".pdf"))) path.chop(suffix.size());
     if (!path.endsWith(QStringLiteral(".png")) && !path.endsWith(QStringLiteral(".pdf"))) path += suffix;
     if (const auto files = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(files))
-        say(MessageLine::writtenWords(*files));
+        foot_->sayWritten(*files);
 }
 
 void LogbookWindow::askExport() {
@@ -155,7 +158,7 @@ void LogbookWindow::askExport() {
     } else {
         written = writeVisitArchive(*store_, *visit, path);
     }
-    if (!failed(written)) say(tr("The visit is in %1.").arg(QDir::toNativeSeparators(path)));
+    if (!failed(written)) foot_->sayFiled(tr("The visit is in %1.").arg(QDir::toNativeSeparators(path)), path);
 }
 
 void LogbookWindow::askImport() {

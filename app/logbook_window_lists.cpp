@@ -11,6 +11,7 @@
 #include "app/finding_names.h"
 #include "app/logbook_window.h"
 #include "app/machine_history.h"
+#include "app/message_line.h"
 #include "app/visit_form.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -35,9 +36,9 @@ QString percent(const std::optional<double>& v, bool sign) {
     return sign ? signedNumber(*v, 1) : number(*v, 1);
 }
 
-QString namesOf(const QStringList& findings) {
+QString namesOf(const FrameRow& frame) {
     QStringList names;
-    for (const QString& id : findings) names += findingName(id);
+    for (const QString& id : frame.findings) names += findingName(id, frame);
     return names.join(QStringLiteral(", "));
 }
 
@@ -64,7 +65,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
          !row.within   ? LogbookWindow::tr("open")
          : *row.within ? LogbookWindow::tr("in")
                        : LogbookWindow::tr("OUT"),
-         namesOf(row.findings)});
+         namesOf(row)});
     item->setToolTip(5, item->text(5));
     item->setData(0, kRowId, row.id);
     for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
@@ -107,17 +108,20 @@ void LogbookWindow::fillMachines() {
         if (!machines_->currentItem() && machines_->count() > 0) machines_->setCurrentRow(0);
     }
     if (all->empty())
-        say(search_->text().isEmpty() ? tr("The logbook is empty; K in the bench window keeps what it shows.")
-                                      : tr("Nothing in the logbook fits."));
+        foot_->showState(search_->text().isEmpty()
+                             ? tr("The logbook is empty; K in the bench window keeps what it shows.")
+                             : tr("Nothing in the logbook fits."));
     fillVisits();
 }
 
 void LogbookWindow::sayFound(qint64 frames) {
+    foot_->clear();
     for (const QString& typed : {since_->text().trimmed(), until_->text().trimmed()})
         if (!typed.isEmpty() && !dayIn(typed).isValid())
-            return say(tr("\u201c%1\u201d is not a day; write it as %2, or leave the field empty for any day.")
-                           .arg(typed, exampleDay()));
-    say(frames > kMostFrames
+            return foot_->warn(tr("\u201c%1\u201d is not a day; write it as %2, or leave the field empty for any day.")
+                                   .arg(typed, exampleDay()));
+    foot_->showState(
+        frames > kMostFrames
             ? tr("The newest %1 of %2 frames are shown; narrow the search for others.").arg(kMostFrames).arg(frames)
             : tr("%1 in %2. Enter opens a frame, F1 is the help.")
                   .arg(counted(frames, tr("frame"), tr("frames")), path_));

@@ -32,6 +32,17 @@ double placeOf(std::size_t visit, std::size_t frame, std::size_t frames) {
     return double(visit) + kSpread * part;
 }
 
+// Between the frame after the repair, the last unless another is marked, and the one that came before it.
+double repairPlace(std::size_t visit, const std::vector<FrameRow>& frames) {
+    if (frames.empty()) return double(visit);
+    const double half = 0.5 * kSpread / double(std::max<std::size_t>(1, frames.size() - 1));
+    const auto marked = [](const FrameRow& f) { return f.role == FrameRole::after; };
+    const auto after = std::find_if(frames.begin(), frames.end(), marked);
+    if (after == frames.end() && frames.size() == 1) return placeOf(visit, 0, 1) + half;
+    const auto at = after == frames.end() ? frames.size() - 1 : std::size_t(after - frames.begin());
+    return placeOf(visit, at, frames.size()) - half;
+}
+
 QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, const QColor& ground, double size) {
     QCPGraph* graph = plot.addGraph(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
     graph->setLineStyle(QCPGraph::lsNone);
@@ -96,8 +107,9 @@ void MachineHistory::markRepairs(QCPAxisRect& rect, const std::vector<VisitHisto
         line->setClipAxisRect(&rect);
         for (QCPItemPosition* p : {line->point1, line->point2})
             p->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
-        line->point1->setCoords(double(i), 0.0);
-        line->point2->setCoords(double(i), 1.0);
+        const double at = repairPlace(i, visits[i].frames);
+        line->point1->setCoords(at, 0.0);
+        line->point2->setCoords(at, 1.0);
         line->setPen(QPen(theme::kBlue, 1.0, Qt::DashLine));
         if (!named) continue;
         auto* word = new QCPItemText(plot_);
@@ -109,7 +121,7 @@ void MachineHistory::markRepairs(QCPAxisRect& rect, const std::vector<VisitHisto
         word->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
         word->position->setAxisRect(&rect);
         word->position->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
-        word->position->setCoords(double(i), -0.14);
+        word->position->setCoords(at, -0.14);
     }
 }
 
@@ -140,7 +152,18 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
     y->setLabelColor(theme::kSecondary);
 }
 
+void MachineHistory::change(const Visit& visit) {
+    for (VisitHistory& v : visits_)
+        if (v.visit.id == visit.id) v.visit = visit;
+    draw();
+}
+
 void MachineHistory::show(const std::vector<VisitHistory>& visits) {
+    visits_ = visits;
+    draw();
+}
+
+void MachineHistory::draw() {
     static const Row rows[] = {
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "bias %"), &FrameRow::bias, true, 5.0},
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "gross %"), &FrameRow::gross, false, 10.0},
@@ -166,9 +189,9 @@ void MachineHistory::show(const std::vector<VisitHistory>& visits) {
             axis->grid()->setZeroLinePen(theme::pen(theme::kSecondary, 0.8));
         }
         rect->axis(QCPAxis::atBottom)->grid()->setVisible(false);
-        ruleVisits(*rect, visits, last);
-        markRepairs(*rect, visits, at == 0);
-        drawRow(*rect, visits, row);
+        ruleVisits(*rect, visits_, last);
+        markRepairs(*rect, visits_, at == 0);
+        drawRow(*rect, visits_, row);
         ++at;
     }
     plot_->replot();

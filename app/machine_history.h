@@ -29,13 +29,16 @@ public:
 
     void show(const std::vector<VisitHistory>& visits);  // oldest first
     using QWidget::show;
+    void change(const Visit& visit);  // its words, or whether it was a repair
 
 private:
     struct Row;
+    void draw();
     void drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, const Row& row);
     void markRepairs(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool named);
     void ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled);
 
+    std::vector<VisitHistory> visits_;
     QCustomPlot* plot_;
     QLabel* legend_;  // what the rings mean
 };

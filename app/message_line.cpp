@@ -17,12 +17,13 @@ namespace trueunit {
 
 namespace {
 constexpr int kNewsMs = 20'000;
-constexpr int kSide = 16, kNarrowSide = 8, kNarrow = 1000;  // as the panels below have it
-constexpr int kFrozenPad = 12, kFrozenSlack = 16;           // about the words, so that digits do not move the bar
+constexpr int kNarrowSide = 8, kNarrow = 1000;     // as the panels below have it
+constexpr int kFrozenPad = 12, kFrozenSlack = 16;  // about the words, so that digits do not move the bar
 }  // namespace
 
-MessageLine::MessageLine(QWidget* parent)
+MessageLine::MessageLine(QWidget* parent, int side)
     : QWidget(parent),
+      side_(side),
       row_(new QHBoxLayout(this)),
       words_(new ElidedLabel(this)),
       folder_(new QLabel(this)),
@@ -31,7 +32,7 @@ MessageLine::MessageLine(QWidget* parent)
     forget_->setSingleShot(true);
     connect(forget_, &QTimer::timeout, this, &MessageLine::clear);
     setFixedHeight(28);
-    row_->setContentsMargins(kSide, 0, kSide, 0);
+    row_->setContentsMargins(side_, 0, side_, 0);
     row_->setSpacing(12);
     row_->addWidget(words_, 3);
     row_->addWidget(folder_, 0);
@@ -59,6 +60,7 @@ void MessageLine::speak(const QString& lead, const QString& sentence) {
     lead_ = lead;
     sentence_ = sentence;
     folder_->hide();
+    words_->setElide(Qt::ElideRight);
     forget_->stop();
     refresh();
 }
@@ -81,11 +83,14 @@ QString MessageLine::writtenWords(const QStringList& files) {
         .arg(path, further.join(QStringLiteral("; ")));
 }
 
-void MessageLine::sayWritten(const QStringList& files) {
-    const QFileInfo file(files.front());
-    speak({}, writtenWords(files));
+void MessageLine::sayWritten(const QStringList& files) { sayFiled(writtenWords(files), files.front()); }
+
+// Of a long path the middle is left out: it is the name that is looked for.
+void MessageLine::sayFiled(const QString& sentence, const QString& file) {
+    speak({}, sentence);
+    words_->setElide(Qt::ElideMiddle);
     folder_->setText(QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
-                         .arg(QUrl::fromLocalFile(file.absolutePath()).toString(QUrl::FullyEncoded),
+                         .arg(QUrl::fromLocalFile(QFileInfo(file).absolutePath()).toString(QUrl::FullyEncoded),
                               theme::kBlue.name(), tr("open its folder")));
     folder_->show();
 }
@@ -104,7 +109,7 @@ void MessageLine::showState(const QString& sentence) {
 
 void MessageLine::showFrozen(const QString& words) {
     frozen_->say(words);
-    const int room = std::max(0, width() - 2 * kSide) * 2 / 3;
+    const int room = std::max(0, width() - 2 * side_) * 2 / 3;
     const int wanted = std::min(room, frozen_->fontMetrics().horizontalAdvance(words) + 2 * kFrozenPad);
     if (wanted > frozen_->width() || wanted < frozen_->width() - kFrozenSlack)
         frozen_->setFixedWidth(std::min(room, wanted + kFrozenSlack / 2));
@@ -123,7 +128,7 @@ void MessageLine::refresh() {
 }
 
 void MessageLine::resizeEvent(QResizeEvent*) {
-    row_->setContentsMargins(kSide, 0, width() < kNarrow ? kNarrowSide : kSide, 0);
+    row_->setContentsMargins(side_, 0, width() < kNarrow ? std::min(kNarrowSide, side_) : side_, 0);
 }
 
 // While frozen the right end is inked, seen from across the room; it ends where the panels below it do.

@@ -66,14 +66,18 @@ void ReportDialog::browse() {
     if (!chosen.isEmpty()) path_->setText(QDir::toNativeSeparators(chosen));
 }
 
-QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc, const QString& suffix) {
+QString ReportDialog::freshPath(const QString& machine, qint64 takenSecondsUtc) {
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(takenSecondsUtc);
+    return freshPath(machine, taken.toString(QStringLiteral(" yyyy-MM-dd HHmm")), QStringLiteral(".png"));
+}
+
+QString ReportDialog::freshPath(const QString& machine, const QString& when, const QString& suffix) {
     QString name = machine.simplified();
     name.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|\\x00-\\x1f]")), QStringLiteral("-"));
     while (name.startsWith(QLatin1Char('.'))) name.remove(0, 1);
     name = name.left(80).trimmed();
     if (name.isEmpty()) name = QStringLiteral("machine");
-    const QString stem =
-        name + QDateTime::fromSecsSinceEpoch(takenSecondsUtc).toString(QStringLiteral(" yyyy-MM-dd HHmm"));
+    const QString stem = name + when;
     QString folder;
     for (const auto place :
          {QStandardPaths::PicturesLocation, QStandardPaths::DocumentsLocation, QStandardPaths::HomeLocation}) {

@@ -20,8 +20,8 @@ public:
     QString path() const;  // ends in .png
 
     // "Skerry 2 2026-11-25 1403.png" in the folder for pictures, else documents, else home; never one that exists.
-    static QString freshPath(const QString& machine, qint64 takenSecondsUtc,
-                             const QString& suffix = QStringLiteral(".png"));
+    static QString freshPath(const QString& machine, qint64 takenSecondsUtc);
+    static QString freshPath(const QString& machine, const QString& when, const QString& suffix);
 
 private:
     void browse();

@@ -25,26 +25,32 @@ QString nameOf(const Difference& d) {
 
 bool isSigned(const Difference& d) { return d.unit == "%"; }
 
+// Of all figures of a row.
+int placesOf(const Difference& d) {
+    if (!d.change) return d.key == "stop_units" || d.key == "error_percent" ? 2 : 1;
+    return d.change->uncertainty < 0.095 ? 2 : 1;
+}
+
 QString valueOf(const std::optional<Measured>& m, const Difference& d) {
     if (!m) return QStringLiteral("\u2014");
-    const int places = d.key == "stop_units" || d.key == "error_percent" ? 2 : 1;
+    const int places = placesOf(d);
     return isSigned(d) ? signedNumber(m->value, places) : number(m->value, places);
 }
 
 QString changeOf(const Difference& d) {
     if (!d.change) return QStringLiteral("\u2014");
-    const int places = d.change->uncertainty < 0.095 ? 2 : 1;
+    const int places = placesOf(d);
     return signedNumber(d.change->value, places) + QStringLiteral(" \u00b1") + number(d.change->uncertainty, places);
 }
 
 QString verdictOf(const Difference& d) {
     const auto significant = d.significant();
     if (!significant) return Words::tr("not known");
-    return *significant ? Words::tr("differs") : Words::tr("may be chance");
+    return *significant ? Words::tr("changed") : Words::tr("not certain");
 }
 
 QString briefVerdictOf(const Difference& d) {
-    return !d.significant() ? QStringLiteral("\u2014") : *d.significant() ? Words::tr("differs") : Words::tr("chance?");
+    return !d.significant() ? QStringLiteral("\u2014") : *d.significant() ? Words::tr("changed") : Words::tr("unsure");
 }
 
 }  // namespace
@@ -63,7 +69,9 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
         for (const Difference& d : *part)
             said << Words::tr("%1 %2, now %3, change %4, %5")
                         .arg(told(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d), verdictOf(d));
-    if (before_) setRemark(Words::tr("was, is, change \u00b1 95 %"), Tone::quiet, Words::tr("change \u00b1 95 %"));
+    if (before_)
+        setRemark(Words::tr("before, now, change \u00b1 uncertainty"), Tone::quiet,
+                  Words::tr("change \u00b1 uncertainty"));
     describe(said.join(QStringLiteral("; ")));
     update();
 }

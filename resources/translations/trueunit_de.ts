@@ -268,11 +268,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>in</source>
-        <translation>ein</translation>
+        <translation>innen</translation>
     </message>
     <message>
         <source>out</source>
-        <translation>aus</translation>
+        <translation>außen</translation>
     </message>
     <message>
         <source>cannot tell: too near the limit</source>
@@ -2188,14 +2188,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>unbekannt</translation>
     </message>
     <message>
-        <source>differs</source>
-        <translation>anders</translation>
-    </message>
-    <message>
-        <source>may be chance</source>
-        <translation>evtl. Zufall</translation>
-    </message>
-    <message>
         <source>Against the moment marked &quot;before&quot;, </source>
         <translation>Gegen den Augenblick „vorher“, </translation>
     </message>
@@ -2218,14 +2210,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>unit</source>
         <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>more than chance?</source>
-        <translation>mehr als Zufall?</translation>
-    </message>
-    <message>
-        <source>Instants: mean displacement, late positive. A change differs when it is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
-        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Anders heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
     </message>
     <message>
         <source>mark</source>
@@ -2365,11 +2349,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>OUT</source>
-        <translation>AUS</translation>
+        <translation>AUSSEN</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>ein</translation>
+        <translation>innen</translation>
     </message>
     <message>
         <source>Characteristic</source>
@@ -2928,14 +2912,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>%1 %2, jetzt %3, Änderung %4, %5</translation>
     </message>
     <message>
-        <source>was, is, change ± 95 %</source>
-        <translation>war, ist, Änderung ± 95 %</translation>
-    </message>
-    <message>
-        <source>change ± 95 %</source>
-        <translation>Änderung ± 95 %</translation>
-    </message>
-    <message>
         <source>%1 ms  %2 units</source>
         <translation>%1 ms  %2 Schritte</translation>
     </message>
@@ -2945,7 +2921,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>out</source>
-        <translation>aus</translation>
+        <translation>außen</translation>
     </message>
     <message>
         <source>rms spread</source>
@@ -3532,84 +3508,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>in Ordnung</translation>
     </message>
     <message>
-        <source>contact offset</source>
-        <translation>Kontakt versetzt</translation>
-    </message>
-    <message>
-        <source>end offset</source>
-        <translation>Ende versetzt</translation>
-    </message>
-    <message>
-        <source>level lost</source>
-        <translation>Schritt fehlt</translation>
-    </message>
-    <message>
-        <source>level stuck</source>
-        <translation>Schritt hängt</translation>
-    </message>
-    <message>
-        <source>level out of place</source>
-        <translation>Schritt versetzt</translation>
-    </message>
-    <message>
-        <source>wrong speed</source>
-        <translation>falsche Geschwindigkeit</translation>
-    </message>
-    <message>
-        <source>unsteady speed</source>
-        <translation>unstete Geschwindigkeit</translation>
-    </message>
-    <message>
-        <source>uneven drive</source>
-        <translation>ungleicher Antrieb</translation>
-    </message>
-    <message>
-        <source>contact bounce</source>
-        <translation>Kontaktprellen</translation>
-    </message>
-    <message>
-        <source>contact scatter</source>
-        <translation>Kontakt streut</translation>
-    </message>
-    <message>
-        <source>slow rise</source>
-        <translation>langsamer Anstieg</translation>
-    </message>
-    <message>
-        <source>stop uneven</source>
-        <translation>Sperrschritt ungleich</translation>
-    </message>
-    <message>
-        <source>feed slip</source>
-        <translation>Vorschub rutscht</translation>
-    </message>
-    <message>
-        <source>weak signal</source>
-        <translation>schwaches Signal</translation>
-    </message>
-    <message>
         <source>mains hum</source>
         <translation>Netzbrumm</translation>
-    </message>
-    <message>
-        <source>clipped input</source>
-        <translation>Eingang übersteuert</translation>
-    </message>
-    <message>
-        <source>reversed line</source>
-        <translation>Leitung umgepolt</translation>
-    </message>
-    <message>
-        <source>no characters</source>
-        <translation>keine Zeichen</translation>
-    </message>
-    <message>
-        <source>no signal</source>
-        <translation>kein Signal</translation>
-    </message>
-    <message>
-        <source>chance?</source>
-        <translation>Zufall?</translation>
     </message>
     <message>
         <source>apostrophe</source>
@@ -3638,6 +3538,126 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Character on the grid: %1, number %2</source>
         <translation>Zeichen auf dem Raster: %1, Nummer %2</translation>
+    </message>
+    <message>
+        <source>marks too long or short</source>
+        <translation>Zeichenstrom zu lang oder zu kurz</translation>
+    </message>
+    <message>
+        <source>marks end late or early</source>
+        <translation>Zeichenstrom endet zu spät oder zu früh</translation>
+    </message>
+    <message>
+        <source>marks of a level missed</source>
+        <translation>Zeichenschritte eines Schritts fehlen</translation>
+    </message>
+    <message>
+        <source>spaces of a level filled</source>
+        <translation>Trennschritte eines Schritts gefüllt</translation>
+    </message>
+    <message>
+        <source>level late or early</source>
+        <translation>Schritt zu spät oder zu früh</translation>
+    </message>
+    <message>
+        <source>runs fast or slow</source>
+        <translation>läuft zu schnell oder zu langsam</translation>
+    </message>
+    <message>
+        <source>speed wanders</source>
+        <translation>Geschwindigkeit wandert</translation>
+    </message>
+    <message>
+        <source>displacement swings</source>
+        <translation>Abweichung schwingt</translation>
+    </message>
+    <message>
+        <source>contact bounces</source>
+        <translation>Kontakt prellt</translation>
+    </message>
+    <message>
+        <source>instants scatter</source>
+        <translation>Übergänge streuen</translation>
+    </message>
+    <message>
+        <source>current slow to rise or fall</source>
+        <translation>Linienstrom steigt oder fällt langsam</translation>
+    </message>
+    <message>
+        <source>stop irregular or long</source>
+        <translation>Sperrschritt unregelmäßig oder zu lang</translation>
+    </message>
+    <message>
+        <source>tape feed slips</source>
+        <translation>Streifenvorschub rutscht</translation>
+    </message>
+    <message>
+        <source>signal faint or noisy</source>
+        <translation>Signal schwach oder verrauscht</translation>
+    </message>
+    <message>
+        <source>input overdriven</source>
+        <translation>Eingang übersteuert</translation>
+    </message>
+    <message>
+        <source>signal reversed</source>
+        <translation>Signal verkehrt herum</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht zu lesen</translation>
+    </message>
+    <message>
+        <source>input silent</source>
+        <translation>Eingang stumm</translation>
+    </message>
+    <message>
+        <source>runs fast</source>
+        <translation>läuft zu schnell</translation>
+    </message>
+    <message>
+        <source>runs slow</source>
+        <translation>läuft zu langsam</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>verändert</translation>
+    </message>
+    <message>
+        <source>not certain</source>
+        <translation>nicht sicher</translation>
+    </message>
+    <message>
+        <source>changed?</source>
+        <translation>verändert?</translation>
+    </message>
+    <message>
+        <source>Instants: mean displacement, late positive. A row says changed when the change is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
+        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Verändert heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
+    </message>
+    <message>
+        <source>The same character of the tape: before it came as %1, after as %2.</source>
+        <translation>Dasselbe Zeichen des Streifens: Vorher kam es als %1, nachher als %2.</translation>
+    </message>
+    <message>
+        <source>Not the same character: before %1, after %2.</source>
+        <translation>Nicht dasselbe Zeichen: vorher %1, nachher %2.</translation>
+    </message>
+    <message>
+        <source>unsure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>before, now, change ± uncertainty</source>
+        <translation>vorher, jetzt, Änderung ± Unsicherheit</translation>
+    </message>
+    <message>
+        <source>change ± uncertainty</source>
+        <translation>Änderung ± Unsicherheit</translation>
+    </message>
+    <message>
+        <source>before: no %1 came</source>
+        <translation>vorher: kein %1 gekommen</translation>
     </message>
 </context>
 <context>
@@ -4241,16 +4261,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Das gewählte Bild öffnen, wie es war, und neu messen</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Vorher</translation>
-    </message>
-    <message>
         <source>The chosen frame shows the machine before the repair</source>
         <translation>Das gewählte Bild zeigt die Maschine vor der Instandsetzung</translation>
-    </message>
-    <message>
-        <source>After</source>
-        <translation>Nachher</translation>
     </message>
     <message>
         <source>The chosen frame shows the machine after the repair</source>
@@ -4366,11 +4378,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>in</source>
-        <translation>ein</translation>
+        <translation>innen</translation>
     </message>
     <message>
         <source>OUT</source>
-        <translation>AUS</translation>
+        <translation>AUSSEN</translation>
     </message>
     <message>
         <source>  repaired</source>
@@ -4443,6 +4455,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>The chosen frame carries no mark now.</source>
         <translation>Das gewählte Bild ist jetzt nicht mehr gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>Mark as before</source>
+        <translation>Als „vorher“ merken</translation>
+    </message>
+    <message>
+        <source>Mark as after</source>
+        <translation>Als „nachher“ merken</translation>
+    </message>
+    <message>
+        <source>, visit of %1</source>
+        <translation>, Besuch vom %1</translation>
     </message>
 </context>
 <context>
@@ -5025,10 +5049,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Es gibt noch keinen Messwert, der als „vorher“ zu merken wäre.</translation>
     </message>
     <message>
-        <source>Marked as &quot;before&quot;; it stays as the dashed reference and on reports until Shift+B.</source>
-        <translation>Als „vorher“ gemerkt; es bleibt gestrichelt als Bezug und auf Berichten bis Umschalt+B.</translation>
-    </message>
-    <message>
         <source>No moment is marked as &quot;before&quot;; B marks one.</source>
         <translation>Kein Augenblick ist als „vorher“ gemerkt; B merkt einen.</translation>
     </message>
@@ -5367,6 +5387,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Language, size and colours are taken up when the program starts the next time.</source>
         <translation>Sprache, Größe und Farben gelten ab dem nächsten Programmstart.</translation>
+    </message>
+    <message>
+        <source>Marked as &quot;before&quot;; it stays as the dashed reference and on reports until Shift+B, and K keeps it in the logbook with the moment after.</source>
+        <translation>Als „vorher“ gemerkt; es bleibt gestrichelt als Bezug und auf Berichten bis Umschalt+B, und K behält es im Logbuch mit dem Augenblick danach.</translation>
+    </message>
+    <message>
+        <source>Kept with the moment before, as frames %1 and %2 of visit %3; Ctrl+L opens the logbook.</source>
+        <translation>Mit dem Augenblick vorher behalten, als Bilder %1 und %2 von Besuch %3; Strg+L öffnet das Logbuch.</translation>
     </message>
 </context>
 <context>
