@@ -14,6 +14,7 @@
 #include "core/acquire/recording_writer.h"
 #include "core/simulate/scenario_signal.h"
 #include "tests/support/private_sound_server.h"
+#include "tests/support/restless_person.h"
 
 using namespace trueunit;
 using namespace trueunit::test;
@@ -277,4 +278,12 @@ TEST_F(LiveAudio, AnOutputThatIsNotThereIsRefusedAndOneThatGoesIsNoticed) {
     ASSERT_TRUE(player.start(std::nullopt));
     server_.kill();
     EXPECT_TRUE(waitUntil([&] { return player.lost(); }, 10000));
+}
+
+TEST_F(LiveAudio, InputsListenedToLeftAndChangedAtRandomAmongOtherSourcesLeaveTheSessionMeasuring) {
+    ASSERT_TRUE(server_.loadAnotherInput("newcomer"));
+    ASSERT_TRUE(Session().rescanSoundInputs());
+    RestlessPerson person(31, {input(), input("newcomer")});
+    person.keepBusy(25);
+    if (!HasFatalFailure()) expectMeasuring(person.session);
 }

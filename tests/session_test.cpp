@@ -6,20 +6,15 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QSignalSpy>
-#include <cstdlib>
-#include <deque>
-#include <fstream>
 #include <functional>
-#include <random>
 
 #include "app/demonstration.h"
-#include "core/acquire/recent_input.h"
 #include "core/acquire/recording_writer.h"
-#include "core/report/reading_json.h"
+#include "tests/support/restless_person.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace trueunit;
-using trueunit::test::TemporaryFolder;
+using namespace trueunit::test;
 
 namespace {
 
@@ -37,98 +32,6 @@ std::string writeSeconds(const TemporaryFolder& folder, double seconds) {
     EXPECT_TRUE(writer && writer->write(samples) && writer->finish());
     return path;
 }
-
-// A person who does whatever can be done, in any order and at any time.
-class RestlessPerson {
-public:
-    explicit RestlessPerson(unsigned seed) : random_(seed) {
-        std::ofstream(folder_.file("a.json"))
-            << R"({"title":"t","story":"","machine":{"name":"Skerry","baud":75},"text":{"send":"RY "},
-                   "card":{"rate_hz":44100,"snr_db":40,"gaps":[{"at_seconds":0.03,"samples":700}]}})";
-    }
-
-    void doSomething() {
-        switch (random_() % 10) {
-            case 0:
-                ASSERT_TRUE(session.playDemonstration());
-                break;
-            case 1:
-                ASSERT_TRUE(session.playScenario(folder_.file("a.json")));
-                break;
-            case 2:
-                ASSERT_TRUE(session.playRecording(recording_));
-                break;
-            case 3:
-                session.stop();
-                break;
-            case 4:
-            case 5:
-                ASSERT_TRUE(session.setOptions(otherOptions()));
-                break;
-            case 6:
-                session.setLimits(otherLimits());
-                break;
-            case 7:
-                session.turnEccentric(static_cast<double>(random_() % 9) - 4.0);
-                break;
-            case 8:
-                session.expectTone(random_() % 2 == 0);
-                break;
-            default:
-                freeze();
-        }
-        waitUntil([] { return false; }, static_cast<int>(random_() % 30));
-        lookAround();
-    }
-
-    Session session;
-
-private:
-    struct Frozen {
-        std::shared_ptr<const Snapshot> snapshot;
-        std::string reading;
-        std::vector<KeptStretch> sound;
-        std::vector<float> samples;
-    };
-
-    Options otherOptions() {
-        Options options;
-        options.windowCharacters = random_() % 2 == 0 ? 8 : 0;  // goes on with the record
-        if (random_() % 3 == 0) options.slicePercent = 40.0;    // begins it anew
-        if (random_() % 3 == 0) options.code = "ita2-us";
-        if (random_() % 3 == 0) options.baud = 75.0;
-        return options;
-    }
-    Limits otherLimits() {
-        Limits limits;
-        limits.name = random_() % 2 == 0 ? "one" : "other";
-        return limits;
-    }
-    void freeze() {
-        const auto snapshot = session.latest();
-        if (!snapshot || !session.recentInput()) return;
-        Frozen frame{snapshot, readingJson(snapshot->reading), session.recentInput()->stretches(), {}};
-        frame.samples = lastSamples(frame.sound, 0, 4096);
-        frozen_.push_back(std::move(frame));
-        if (frozen_.size() > 4) frozen_.pop_front();
-    }
-    void lookAround() {
-        if (const auto now = session.latest()) {
-            EXPECT_GE(now->serial, serial_);
-            serial_ = now->serial;
-        }
-        for (const Frozen& f : frozen_) {
-            EXPECT_EQ(readingJson(f.snapshot->reading), f.reading);
-            EXPECT_EQ(lastSamples(f.sound, 0, 4096), f.samples);
-        }
-    }
-
-    const TemporaryFolder folder_;
-    const std::string recording_ = writeSeconds(folder_, 0.3);
-    std::mt19937 random_;
-    std::deque<Frozen> frozen_;
-    std::uint64_t serial_ = 0;
-};
 
 }  // namespace
 
@@ -262,22 +165,8 @@ TEST(Session, RefusesOptionsOutOfRangeAndKeepsTheOldOnes) {
     EXPECT_EQ(changed.count(), 1);
 }
 
-// TRUEUNIT_ROUNDS=1000 makes it a long trial, worth its time under the thread sanitizer.
 TEST(Session, StartsStopsChangesAndFreezesAtRandomLeaveItMeasuringAndWhatWasFrozenAsItWas) {
-    const char* wanted = std::getenv("TRUEUNIT_ROUNDS");
-    const int rounds = wanted ? std::atoi(wanted) : 40;
-    constexpr unsigned kSeed = 20;
-    SCOPED_TRACE("seed=" + std::to_string(kSeed));
-    RestlessPerson person(kSeed);
-    for (int i = 0; i < rounds; ++i) {
-        SCOPED_TRACE("round " + std::to_string(i));
-        person.doSomething();
-        if (HasFatalFailure()) return;
-    }
-    Session& session = person.session;
-    ASSERT_TRUE(session.setOptions(Options{}));
-    ASSERT_TRUE(session.playDemonstration());
-    const auto bias = [&] { return session.latest()->reading.distortion.biasPercent; };
-    ASSERT_TRUE(waitUntil([&] { return session.latest()->windowUsed >= 8 && bias(); }));
-    EXPECT_NEAR(bias()->value, session.scenario()->faults.biasPercent, 1.5);
+    RestlessPerson person(20, {});
+    person.keepBusy(40);
+    if (!HasFatalFailure()) expectMeasuring(person.session);
 }
