@@ -2,12 +2,14 @@
 #include "app/page_flow.h"
 
 #include <QGlyphRun>
+#include <QLocale>
 #include <QPdfWriter>
 #include <QTextLayout>
 #include <algorithm>
 
 #include "app/report_ink.h"
 #include "widgets/figures.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -160,7 +162,7 @@ void PageFlow::cell(const PageColumn& column, double left, const QString& text, 
     if (column.align == PageColumn::Align::right) {
         start = x + width - figuresWidth(metrics, shown);
     } else if (column.align == PageColumn::Align::point) {
-        const auto point = shown.indexOf(QLatin1Char('.'));
+        const auto point = shown.indexOf(QLocale().decimalPoint());
         start = x + width * kPointAt - figuresWidth(metrics, point < 0 ? shown : shown.left(point));
     }
     drawFigures(*painter_, {start, baseline}, shown);
@@ -198,7 +200,7 @@ void PageFlow::drawFoot(QPainter& p, const QString& foot, std::size_t page, std:
     p.setFont(font(7.5));
     p.setPen(kFaint);
     const QRectF line(dots(margin_), dots(height_ - 12.0), dots(kTextWidth), dots(5.0));
-    const QString number = QStringLiteral("page %1 of %2").arg(page).arg(pages);
+    const QString number = Words::tr("page %1 of %2").arg(page).arg(pages);
     const double room = line.width() - p.fontMetrics().horizontalAdvance(number) - dots(4.0);
     p.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, p.fontMetrics().elidedText(foot, Qt::ElideRight, qRound(room)));
     p.drawText(line, Qt::AlignRight | Qt::AlignVCenter, number);

@@ -18,7 +18,16 @@ namespace {
 
 using Align = PageColumn::Align;
 
-PageRow rowOf(const Difference& d) {
+// An instant of key "6 to mark" is called as the elements are elsewhere on the page: "stop to mark".
+QString nameOf(const Difference& d, int levels) {
+    bool isInstant = false;
+    const int k = QString::fromStdString(d.key).section(QLatin1Char(' '), 0, 0).toInt(&isInstant);
+    if (!isInstant) return told(d.name);
+    const Condition to = d.key.ends_with("mark") ? Condition::mark : Condition::space;
+    return elementName(k, levels) + QLatin1Char(' ') + toWords(to);
+}
+
+PageRow rowOf(const Difference& d, int levels) {
     const QString none = QStringLiteral("\u2014");
     const int places = d.change ? placesFor(*d.change) : 2;  // of all figures of the row
     const auto value = [&](const std::optional<Measured>& m) {
@@ -28,16 +37,17 @@ PageRow rowOf(const Difference& d) {
     const auto significant = d.significant();
     const QString verdict = !significant   ? Words::tr("not known")
                             : *significant ? Words::tr("changed")
-                                           : Words::tr("not certain");
-    return {{told(d.name), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, places) : none,
-             d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, places) : QString(),
-             QString::fromStdString(d.unit), verdict},
-            false};
+                                           : Words::tr("unsure");
+    return {
+        {nameOf(d, levels), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, places) : none,
+         d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, places) : QString(),
+         d.unit == "units" ? Words::tr("units") : QString::fromStdString(d.unit), verdict},
+        false};
 }
 
-std::vector<PageRow> rowsOf(const std::vector<Difference>& differences) {
+std::vector<PageRow> rowsOf(const std::vector<Difference>& differences, int levels) {
     std::vector<PageRow> rows;
-    for (const Difference& d : differences) rows.push_back(rowOf(d));
+    for (const Difference& d : differences) rows.push_back(rowOf(d, levels));
     return rows;
 }
 
@@ -46,7 +56,7 @@ void drawDifferences(PageFlow& page, const std::vector<PageRow>& rows) {
                 {22.0, Align::point, Words::tr("before")},
                 {22.0, Align::point, Words::tr("now")},
                 {22.0, Align::point, Words::tr("change")},
-                {22.0, Align::point, QStringLiteral("95 %")},
+                {22.0, Align::point, Words::tr("uncertainty")},
                 {16.0, Align::left, Words::tr("unit")},
                 {32.0, Align::left, Words::tr("changed?")}},
                rows);
@@ -59,8 +69,9 @@ void drawDifferences(PageFlow& page, const std::vector<PageRow>& rows) {
 void drawComparison(PageFlow& page, const FrozenFrame& frame) {
     if (!frame.before) return;
     const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
-    const std::vector<PageRow> readings = rowsOf(comparison.readings);
-    const std::vector<PageRow> instants = rowsOf(comparison.instants);
+    const int levels = frame.snapshot->levels;
+    const std::vector<PageRow> readings = rowsOf(comparison.readings, levels);
+    const std::vector<PageRow> instants = rowsOf(comparison.instants, levels);
     page.reserve(page.tableHeight(readings.size()) + 12.0);
     FrozenFrame then;
     then.takenSecondsUtc = frame.beforeTakenSecondsUtc;

@@ -22,11 +22,19 @@ const QColor kOlder(0xa9, 0xb9, 0xc4);
 const QColor kBoundary(0x8a, 0x97, 0xa1);
 const QColor kCursor(0x14, 0x5f, 0x8c);
 constexpr double kFlagTop = 8.6, kFlagWidth = 4.0, kFlagHeight = 3.4;  // mm; of a cursor, above the drawing
+// "to mark", or for all of them shorter where a unit has no room for that.
+QString endWords(Condition to, const QFontMetricsF& metrics, double room) {
+    for (const Condition each : {Condition::mark, Condition::space})
+        if (metrics.horizontalAdvance(toWords(each) + Words::tr(", out")) > room)
+            return to == Condition::mark ? Words::tr("mark") : Words::tr("space");
+    return toWords(to);
+}
+
 }  // namespace
 
 ReportGrid::ReportGrid(const FrozenFrame& frame, QRectF area, double dotsPerMm)
     : frame_(frame), snapshot_(*frame.snapshot), area_(area), mm_(dotsPerMm) {
-    plot_ = area.adjusted(13.0 * mm_, 9.0 * mm_, -3.0 * mm_, -13.0 * mm_);
+    plot_ = area.adjusted(15.0 * mm_, 9.0 * mm_, -3.0 * mm_, -13.0 * mm_);
     right_ = snapshot_.levels + 1 + std::clamp(snapshot_.options.stopUnits.value_or(1.5), 1.0, 2.0) + 0.2;
 }
 
@@ -103,7 +111,7 @@ void ReportGrid::drawTraces(QPainter& p) const {
 
 // Early and late are told by sign and by the side on which the bar lies, not by colour.
 void ReportGrid::drawFlags(QPainter& p, const CharacterTrace& trace) const {
-    const double row = plot_.bottom() + 3.5 * mm_;
+    const double row = plot_.bottom() + 3.5 * mm_, unit = x(1.0) - x(0.0);
     for (const TraceInstant& instant : trace.instants) {
         const double at = x(instant.k);
         if (instant.k > snapshot_.levels + 1) continue;
@@ -119,8 +127,9 @@ void ReportGrid::drawFlags(QPainter& p, const CharacterTrace& trace) const {
         drawFiguresCentred(p, {at, row + metrics.capHeight() / 2.0}, text);
         p.setFont(PageFlow::font(7.0));
         p.setPen(kFaint);
-        p.drawText(QRectF(at - 10.0 * mm_, row + 2.4 * mm_, 20.0 * mm_, 4.0 * mm_), Qt::AlignCenter,
-                   out ? toWords(instant.to) + QStringLiteral(", out") : toWords(instant.to));
+        const QString words = endWords(instant.to, QFontMetricsF(p.font()), unit);
+        p.drawText(QRectF(at - 0.5 * unit, row + 2.4 * mm_, unit, 4.0 * mm_), Qt::AlignCenter | Qt::TextDontClip,
+                   out ? words + Words::tr(", out") : words);
     }
 }
 

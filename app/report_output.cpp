@@ -11,6 +11,7 @@
 #include <memory>
 
 #include "app/version.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -20,7 +21,7 @@ QString pagePath(const QString& first, std::size_t number) {
     if (number == 1) return first;
     const QFileInfo info(first);
     const QString suffix = info.suffix().isEmpty() ? QString() : QLatin1Char('.') + info.suffix();
-    return info.dir().filePath(info.completeBaseName() + QStringLiteral(", page %1").arg(number) + suffix);
+    return info.dir().filePath(info.completeBaseName() + Words::tr(", page %1").arg(number) + suffix);
 }
 
 Error refusal(const QString& path, const QString& reason) {

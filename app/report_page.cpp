@@ -110,23 +110,24 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     page.heading(Words::tr("Readings"));
     page.table({{37.0, Align::left, Words::tr("quantity")},
                 {19.0, Align::point, Words::tr("reading")},
-                {20.5, Align::point, QStringLiteral("95 %")},
+                {20.5, Align::point, Words::tr("uncertainty")},
                 {10.5, Align::left, Words::tr("unit")},
                 {12.0, Align::point, Words::tr("limit")},
                 {9.0, Align::right, Words::tr("judged")}},
                left);
-    page.paragraph(Words::tr("Bias and end: marking positive. Speed error: fast positive."), PageFlow::font(7.0),
-                   kFaint, 0.0, kSecondTable - 4.0);
+    page.paragraph(
+        Words::tr("Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of 100."),
+        PageFlow::font(7.0), kFaint, 0.0, kSecondTable - 4.0);
     const double afterLeft = page.y();
     if (right.empty()) return;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
     page.table({{8.0, Align::left, Words::tr("at")},
-                {9.5, Align::left, Words::tr("to")},
+                {12.0, Align::left, Words::tr("to")},
                 {6.5, Align::right, Words::tr("count")},
-                {11.0, Align::point, Words::tr("mean")},
+                {10.5, Align::point, Words::tr("mean")},
                 {8.0, Align::point, Words::tr("rms")},
-                {13.5, Align::point, Words::tr("earliest")},
+                {12.0, Align::point, Words::tr("earliest")},
                 {10.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(Words::tr("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,

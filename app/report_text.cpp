@@ -2,6 +2,7 @@
 #include "app/report_text.h"
 
 #include <QDateTime>
+#include <QLocale>
 #include <QTimeZone>
 #include <algorithm>
 #include <cmath>
@@ -47,6 +48,29 @@ QString couplingText(const InputReading& in) {
     QStringList corners;
     for (const double hz : in.couplingHz) corners += number(hz, 1) + Words::tr(" Hz");
     return Words::tr("high-pass at ") + corners.join(Words::tr(" and "));
+}
+
+// The name of a reading within a sentence; German nouns keep their capitals.
+QString inSentence(const QString& name) {
+    const QLocale::Language language = QLocale().language();
+    return language == QLocale::English || language == QLocale::C ? name.toLower() : name;
+}
+
+// A number that a person set, with as many figures.
+QString asSet(double value) { return QLocale().toString(value, 'g', 6); }
+
+QString limitsWords(const Limits& limits) {
+    QStringList all;
+    const auto add = [&all](const QString& name, bool stated, double limit) {
+        if (stated) all += name + QLatin1Char(' ') + asSet(limit);
+    };
+    add(told("bias"), limits.statesBias, limits.biasPercent);
+    add(told("end distortion"), limits.statesEnd, limits.endPercent);
+    add(Words::tr("gross"), limits.statesGross, limits.grossPercent);
+    add(Words::tr("synchronous"), limits.statesSynchronous, limits.synchronousPercent);
+    add(told("speed error"), limits.statesSpeed, limits.speedPercent);
+    return Words::tr("%1: %2 %. Origin: %3. %4")
+        .arg(told(limits.title), all.join(QStringLiteral(", ")), told(originWords(limits.kind)), told(limits.origin));
 }
 
 QString momentText(std::int64_t secondsUtc) {
@@ -108,7 +132,7 @@ VerdictText verdictText(const Snapshot& s) {
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
     for (const ReportRow& r : reportRows(s))
-        if (r.out) parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(r.name.toLower(), r.value, r.limit);
+        if (r.out) parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
     const auto& bias = s.reading.distortion.biasPercent;
     QString words;
     if (bias && exceeded(s, "bias_percent"))
@@ -132,7 +156,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     const Snapshot& s = *frame.snapshot;
     const InputReading& in = s.reading.input;
     std::vector<std::pair<QString, QString>> rows;
-    rows.emplace_back(Words::tr("Input"), QString::fromStdString(frame.inputDescription));
+    rows.emplace_back(Words::tr("Input"), told(frame.inputDescription));
     rows.emplace_back(
         Words::tr("Signal"),
         inputKindText(in.kind) +
@@ -142,13 +166,14 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(Words::tr("Clipped"), number(in.clippedPercent, 2) + Words::tr(" % of samples"));
     rows.emplace_back(Words::tr("Losses"), Words::tr("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
     rows.emplace_back(Words::tr("Code"), QString::fromStdString(s.options.code));
-    rows.emplace_back(Words::tr("Speed set"),
-                      s.options.baud ? Words::tr("%1 baud").arg(*s.options.baud) : Words::tr("found from the signal"));
-    rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits ? Words::tr("%1 units").arg(*s.options.stopUnits)
-                                                                 : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Speed set"), s.options.baud ? Words::tr("%1 baud").arg(asSet(*s.options.baud))
+                                                             : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits
+                                                 ? Words::tr("%1 units").arg(asSet(*s.options.stopUnits))
+                                                 : Words::tr("found from the signal"));
     rows.emplace_back(Words::tr("Window"), windowText(s));
-    rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(in.slicePercent));
-    rows.emplace_back(Words::tr("Limits"), told(limitsText(s.limits)));
+    rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(asSet(in.slicePercent)));
+    rows.emplace_back(Words::tr("Limits"), limitsWords(s.limits));
     rows.emplace_back(Words::tr("Self-check"),
                       frame.selfCheck.empty() ? Words::tr("none kept") : told(frame.selfCheck));
     rows.emplace_back(Words::tr("Clock trim"),
@@ -177,7 +202,7 @@ QString whenText(const FrozenFrame& frame) {
 QString fromText(const FrozenFrame& frame) {
     const QString characters = windowText(*frame.snapshot);
     if (frame.inputDescription.empty()) return characters;
-    return QString::fromStdString(frame.inputDescription) + QStringLiteral(" \u00b7 ") + characters;
+    return told(frame.inputDescription) + QStringLiteral(" \u00b7 ") + characters;
 }
 
 }  // namespace trueunit

@@ -3,12 +3,11 @@
 
 #include <QDateTime>
 
-#include "app/report_grid.h"
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
 #include "app/report_text.h"
 #include "app/version.h"
-#include "core/report/shown_trace.h"
+#include "app/visit_pictures.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -20,7 +19,6 @@ namespace {
 
 using Align = PageColumn::Align;
 constexpr double kLabel = 30.0;  // mm: the column of labels
-constexpr double kGridHeight = 52.0;
 constexpr double kLikely = 0.5;
 
 QString dateText(qint64 secondsUtc) {
@@ -68,6 +66,7 @@ void summary(PageFlow& page, const VisitStory& story) {
     const VerdictText v = verdictText(*last.frame.snapshot);
     const QString when = after ? Words::tr(" when it left") : Words::tr(" as it came");
     page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
+    page.space(0.8);
     if (before) besideLabel(page, Words::tr("Before"), verdictLine(*before));
     if (after) besideLabel(page, Words::tr("After"), verdictLine(*after));
 }
@@ -111,55 +110,19 @@ void readings(PageFlow& page, const VisitStory& story) {
     page.heading(left.empty() || right.empty() ? Words::tr("Readings") : Words::tr("Readings before and after"));
     page.table({{40.0, Align::left, Words::tr("quantity")},
                 {21.0, Align::point, before ? Words::tr("before") : QString()},
-                {20.0, Align::point, before ? QStringLiteral("95 %") : QString()},
+                {20.0, Align::point, before ? Words::tr("uncertainty") : QString()},
                 {13.0, Align::left, before ? Words::tr("judged") : QString()},
                 {21.0, Align::point, after ? Words::tr("after") : QString()},
-                {20.0, Align::point, after ? QStringLiteral("95 %") : QString()},
+                {20.0, Align::point, after ? Words::tr("uncertainty") : QString()},
                 {13.0, Align::left, after ? Words::tr("judged") : QString()},
                 {14.0, Align::left, Words::tr("unit")},
                 {16.0, Align::point, Words::tr("limit")}},
                rows);
     const Limits& limits = (after ? after : before)->frame.snapshot->limits;
-    page.paragraph(Words::tr("Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2")
+    page.paragraph(Words::tr("Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of "
+                             "100. Judged by %1: %2")
                        .arg(told(limits.title), told(limits.origin)),
                    PageFlow::font(7.0), kFaint);
-}
-
-void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
-    page.reserve(kGridHeight + 11.0);
-    const auto trace = shownTrace(frame);
-    page.heading(trace ? Words::tr("%1: character %2, number %3, taken %4")
-                             .arg(when, printName(trace->print))
-                             .arg(trace->number)
-                             .arg(takenText(frame))
-                       : Words::tr("%1, taken %2").arg(when, takenText(frame)));
-    ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());
-    page.space(kGridHeight + 1.5);
-}
-
-// What could be taken for a comparison of like with like and is none, and the other way round; else empty.
-QString differenceText(const FrozenFrame& before, const FrozenFrame& after) {
-    const auto b = shownTrace(before), a = shownTrace(after);
-    if (!b || !a || b->code == a->code) return {};
-    return areAlike(before, after) ? Words::tr("The same character of the tape: before it came as %1, after as %2.")
-                                         .arg(printName(b->print), printName(a->print))
-                                   : Words::tr("Not the same character: before %1, after %2.")
-                                         .arg(printName(b->print), printName(a->print));
-}
-
-// On one page and of the same character where that can be, so that they are held against each other.
-void grids(PageFlow& page, const VisitStory& story) {
-    if (!story.before() && !story.after()) return;
-    if (!story.before()) return grid(page, withFaultShown(story.after()->frame), Words::tr("After"));
-    FrozenFrame before = withFaultShown(story.before()->frame);
-    if (!story.after()) return grid(page, before, Words::tr("Before"));
-    FrozenFrame after = withFaultShown(story.after()->frame);
-    showAlike(before, after);
-    page.reserve(2.0 * (kGridHeight + 11.0) + 4.0);
-    grid(page, before, Words::tr("Before"));
-    grid(page, after, Words::tr("After"));
-    if (const QString text = differenceText(before, after); !text.isEmpty())
-        page.paragraph(text, PageFlow::font(8.5), kInk);
 }
 
 // Sentences that stood under a finding before are not said again: most end with the same cautions.
@@ -268,7 +231,7 @@ void compose(PageFlow& page, const VisitStory& story) {
     QStringList said;
     findings(page, story.before(), Words::tr("Findings before, worst first"), said);
     findings(page, story.after(), Words::tr("Findings after, worst first"), said);
-    grids(page, story);
+    drawPictures(page, story);
     frames(page, story);
     if (!story.machine.remarks.trimmed().isEmpty()) {
         page.heading(Words::tr("About the machine"));

@@ -46,11 +46,7 @@ QString changeOf(const Difference& d) {
 QString verdictOf(const Difference& d) {
     const auto significant = d.significant();
     if (!significant) return Words::tr("not known");
-    return *significant ? Words::tr("changed") : Words::tr("not certain");
-}
-
-QString briefVerdictOf(const Difference& d) {
-    return !d.significant() ? QStringLiteral("\u2014") : *d.significant() ? Words::tr("changed") : Words::tr("unsure");
+    return *significant ? Words::tr("changed") : Words::tr("unsure");
 }
 
 }  // namespace
@@ -76,11 +72,10 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
     update();
 }
 
-// Columns are as wide as what they hold; where that is too much the verdict is told briefly, then what was and is
-// are left to the readings beside.
+// Columns are as wide as what they hold; where that is too much, what was and is are left to the readings beside.
 ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metrics, double room) const {
     Columns c;
-    double names = 0.0, briefly = 0.0;
+    double names = 0.0;
     const QFontMetricsF strong(theme::text(theme::kSmallPx, QFont::DemiBold));
     for (const Difference& d : comparison_.readings) {
         names = std::max(names, metrics.horizontalAdvance(nameOf(d)));
@@ -88,16 +83,11 @@ ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metric
         c.after = std::max(c.after, figuresWidth(metrics, valueOf(d.after, d)));
         c.change = std::max(c.change, figuresWidth(strong, changeOf(d)));
         c.verdict = std::max(c.verdict, strong.horizontalAdvance(verdictOf(d)));
-        briefly = std::max(briefly, strong.horizontalAdvance(briefVerdictOf(d)));
     }
     const auto wanted = [&] {
         return names + (c.withValues ? c.before + c.after + 2 * kColumnGap : 0.0) + c.change + c.verdict +
                2 * kColumnGap;
     };
-    if (wanted() > room) {
-        c.brief = true;
-        c.verdict = briefly;
-    }
     c.withValues = wanted() <= room + kMostOfNameCut;
     if (!c.withValues) c.before = c.after = 0.0;
     return c;
@@ -124,7 +114,7 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     double right = row.right() - c.verdict - kColumnGap;
     painter.setPen(differs ? theme::kInk : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, differs ? QFont::DemiBold : QFont::Normal));
-    painter.drawText(QPointF(row.right() - c.verdict, baseline), c.brief ? briefVerdictOf(d) : verdictOf(d));
+    painter.drawText(QPointF(row.right() - c.verdict, baseline), verdictOf(d));
     drawFiguresRight(painter, {right, baseline}, changeOf(d));
     painter.setFont(theme::text(theme::kSmallPx));
     right -= c.change;

@@ -31,7 +31,6 @@ protected:
 private:
     struct Columns {  // widths in pixels
         double before = 0.0, after = 0.0, change = 0.0, verdict = 0.0;
-        bool brief = false;      // the verdict in one word
         bool withValues = true;  // what was and is
     };
     Columns columnsFor(const QFontMetricsF& metrics, double room) const;

@@ -51,6 +51,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "own"),
     QT_TRANSLATE_NOOP("Core", "before"),
     QT_TRANSLATE_NOOP("Core", "after"),
+    QT_TRANSLATE_NOOP("Core", "%1, simulated (%2 kHz)"),
     QT_TRANSLATE_NOOP("Core", "bench practice, good"),
     QT_TRANSLATE_NOOP("Core", "bench practice"),
     QT_TRANSLATE_NOOP("Core", "transmitter distributor, act above"),

@@ -75,10 +75,16 @@ bool isTranslated() {
     return translated(first) != QString::fromUtf8(first);
 }
 
+// The core writes plain text; what is shown has a minus that is as wide as the plus.
+QString withMinus(QString words) {
+    static const QRegularExpression hyphen(QStringLiteral("(?<= )-(?=\\d+(?:[.,]\\d+)? (?:%|dB))"));
+    return words.replace(hyphen, QStringLiteral("\u2212"));
+}
+
 }  // namespace
 
 QString told(const std::string& english) {
-    const QString words = QString::fromStdString(english);
+    const QString words = withMinus(QString::fromStdString(english));
     if (words.isEmpty() || !isTranslated()) return words;
     static QHash<QString, QString> remembered;
     static QString language;

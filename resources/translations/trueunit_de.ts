@@ -2102,6 +2102,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>&quot;%1&quot;: %2</source>
         <translation>„%1“: %2</translation>
     </message>
+    <message>
+        <source>%1, simulated (%2 kHz)</source>
+        <translation>%1, simuliert (%2 kHz)</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -2280,10 +2284,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Urteil</translation>
     </message>
     <message>
-        <source>Bias and end: marking positive. Speed error: fast positive.</source>
-        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv.</translation>
-    </message>
-    <message>
         <source>Displacement by instant</source>
         <translation>Abweichung je Übergang</translation>
     </message>
@@ -2297,7 +2297,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>count</source>
-        <translation>Anzahl</translation>
+        <translation>Anz.</translation>
     </message>
     <message>
         <source>mean</source>
@@ -2677,7 +2677,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>Work done</source>
-        <translation>Ausgeführte Arbeit</translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Parts</source>
@@ -2698,10 +2698,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>after</source>
         <translation>nachher</translation>
-    </message>
-    <message>
-        <source>Bias and end: marking positive. Speed error: fast positive. Judged by %1: %2</source>
-        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv. Beurteilt nach %1: %2</translation>
     </message>
     <message>
         <source>%1: character %2, number %3, taken %4</source>
@@ -3624,16 +3620,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>verändert</translation>
     </message>
     <message>
-        <source>not certain</source>
-        <translation>nicht sicher</translation>
-    </message>
-    <message>
         <source>changed?</source>
         <translation>verändert?</translation>
-    </message>
-    <message>
-        <source>Instants: mean displacement, late positive. A row says changed when the change is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
-        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Verändert heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
     </message>
     <message>
         <source>The same character of the tape: before it came as %1, after as %2.</source>
@@ -3658,6 +3646,38 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>before: no %1 came</source>
         <translation>vorher: kein %1 gekommen</translation>
+    </message>
+    <message>
+        <source>uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of 100.</source>
+        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv. Unsicherheit: gilt für 95 von 100.</translation>
+    </message>
+    <message>
+        <source>Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of 100. Judged by %1: %2</source>
+        <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv. Unsicherheit: gilt für 95 von 100. Beurteilt nach %1: %2</translation>
+    </message>
+    <message>
+        <source>Instants: mean displacement, late positive. A row says changed when the change is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
+        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Verändert heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>, out</source>
+        <translation>, außen</translation>
+    </message>
+    <message>
+        <source>, page %1</source>
+        <translation>, Seite %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 %. Origin: %3. %4</source>
+        <translation>%1: %2 %. Herkunft: %3. %4</translation>
     </message>
 </context>
 <context>
@@ -5870,7 +5890,7 @@ Worauf gehört wird (Strg+I)</translation>
     </message>
     <message>
         <source>Work done</source>
-        <translation>Ausgeführte Arbeit</translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>what was found and done</source>
