@@ -15,7 +15,7 @@ constexpr std::array<const char*, kFindingIds.size()> kFindingNames = {
     QT_TRANSLATE_NOOP("Words", "in order"),
     QT_TRANSLATE_NOOP("Words", "marks too long or short"),
     QT_TRANSLATE_NOOP("Words", "marks end late or early"),
-    QT_TRANSLATE_NOOP("Words", "marks of a level missed"),
+    QT_TRANSLATE_NOOP("Words", "marks of a level lost"),
     QT_TRANSLATE_NOOP("Words", "spaces of a level filled"),
     QT_TRANSLATE_NOOP("Words", "level late or early"),
     QT_TRANSLATE_NOOP("Words", "runs fast or slow"),

@@ -118,8 +118,9 @@ void MainWindow::askTapeText() {
     Options options = session_.options();
     options.expect = dialog.text();
     if (const Outcome set = session_.setOptions(options); !set) return messages_->warn(told(set.error().text));
-    messages_->say(options.expect.empty() ? tr("The text of the tape is looked for in the signal.")
-                                          : tr("The tape is held against its text."));
+    const QString what = options.expect.empty() ? tr("The text of the tape is looked for in the signal.")
+                                                : tr("The tape is held against its text.");
+    messages_->say(keeper_.frozen() ? tr("%1 What is frozen stays as it was read.").arg(what) : what);
 }
 
 void MainWindow::forgetTapeText() {

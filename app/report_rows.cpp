@@ -97,7 +97,7 @@ void addFurther(Rows& rows, const Reading& r) {
         for (const CyclicLine& line : *d.cyclic)
             plain(Words::tr("Cyclic, at %1 Hz").arg(number(line.hz, 2)), kPercent, line.amplitudePercent, 2);
     if (r.margin)
-        rows.add({Words::tr("Receiver may sample"),
+        rows.add({Words::tr("Receiving margin"),
                   number(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + number(r.margin->highPercent, 0),
                   kPercent,
                   {},

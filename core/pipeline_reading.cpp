@@ -90,6 +90,8 @@ Reading Pipeline::Stages::reading(bool final) {
             parts = partsOf({log.last(take), characters.recent, {}, {}, {}});
             studyTape(seen, characters.window.size());
             partsDue = log.back().character.number + kPartsEveryCharacters;
+        } else if (!options.expect.empty() && log.back().character.number != tapeEnd) {
+            studyTape(seen, characters.window.size());  // a text that need not be looked for is held against each
         }
         characters.parts = parts;
     }

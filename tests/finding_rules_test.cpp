@@ -192,7 +192,7 @@ TEST(FindingRules, ASingleMarkBesideAnotherFaultIsNotSaidOfSeveralLevels) {
     b.reading.text.framingErrors = 1;
     const auto found = levelDropout(b.symptoms());
     ASSERT_TRUE(found);
-    EXPECT_EQ(found->finding.title, "A single mark is missed");
+    EXPECT_EQ(found->finding.title, "A single mark is lost");
     EXPECT_FALSE(says(found->finding.evidence, "most of all"));
 }
 

@@ -34,7 +34,7 @@ TEST(TextFaults, ASenderThatLosesMarksIsOutOfLimitsHoweverWellItTimesThem) {
     EXPECT_EQ(verdictOf(r).within, std::optional(false));
     EXPECT_EQ(verdictOf(r).exceeded, (std::vector<std::string>{"wrong_characters", "marks_missed"}));
     EXPECT_EQ(textFaultWords(r),
-              (std::vector<std::string>{"7 of 100 marks of level 3 missed", "7 characters are wrong"}));
+              (std::vector<std::string>{"7 of 100 marks of level 3 lost", "7 characters are wrong"}));
 }
 
 TEST(TextFaults, AFewSpacesFilledOnALevelThatLosesManyMarksProveNothing) {
@@ -42,7 +42,7 @@ TEST(TextFaults, AFewSpacesFilledOnALevelThatLosesManyMarksProveNothing) {
     (*r.levels)[3].marksMissed = 14;
     (*r.levels)[3].spacesFilled = 2;
     EXPECT_EQ(textFaults(r), std::vector<std::string>{"marks_missed"});
-    EXPECT_EQ(textFaultWords(r), std::vector<std::string>{"14 of 100 marks of level 4 missed"});
+    EXPECT_EQ(textFaultWords(r), std::vector<std::string>{"14 of 100 marks of level 4 lost"});
     (*r.levels)[3].spacesFilled = 5;
     EXPECT_EQ(textFaults(r), (std::vector<std::string>{"marks_missed", "spaces_filled"}));
 }

@@ -18,9 +18,6 @@
 #include "widgets/finding_list.h"
 #include "widgets/findings_panel.h"
 #include "widgets/level_meter.h"
-#include "widgets/reading_row.h"
-#include "widgets/readings_panel.h"
-#include "widgets/tape_view.h"
 #include "widgets/theme.h"
 #include "widgets/trail_nudges.h"
 #include "widgets/words.h"
@@ -78,66 +75,7 @@ TEST(Words, NoInstantIsMarkedWhileEveryReadingIsInLimits) {
     EXPECT_FALSE(instantIsOut(Condition::space, -4.9, s));
 }
 
-// ---- readings ----
-
-TEST(ReadingsPanel, ShowsValuesWithUncertaintyAndJudgement) {
-    ReadingsPanel panel;
-    panel.show(SnapshotBuilder().bias(7.3).build());
-    const RowText& bias = panel.row(ReadingsPanel::bias).text();
-    EXPECT_EQ(bias.value, u("+7.3"));
-    EXPECT_EQ(bias.uncertainty, u("±0.2"));
-    EXPECT_EQ(bias.judgement, u("out, limit 5"));
-    EXPECT_EQ(bias.within, false);
-    EXPECT_EQ(panel.row(ReadingsPanel::end).text().within, true);
-    EXPECT_EQ(panel.row(ReadingsPanel::stop).text().value, u("1.42"));
-    EXPECT_FALSE(panel.row(ReadingsPanel::shaft).text().within.has_value());  // no limit, no judgement
-    EXPECT_TRUE(panel.reasonShown().isEmpty());
-}
-
-TEST(ReadingsPanel, ALimitWithinTheUncertaintyIsAQuestionMarkAndHowManyCharactersMore) {
-    ReadingsPanel panel;
-    panel.show(SnapshotBuilder().bias(4.95).build());  // +-0.2
-    const ReadingRow& bias = panel.row(ReadingsPanel::bias);
-    EXPECT_FALSE(bias.text().within.has_value());
-    EXPECT_TRUE(bias.text().judgement.startsWith(u("? "))) << bias.text().judgement.toStdString();
-    EXPECT_TRUE(bias.text().judgement.endsWith(u(" more")));
-    EXPECT_TRUE(bias.said().contains(u("cannot tell yet: "))) << bias.said().toStdString();
-}
-
-TEST(ReadingsPanel, GivesTheReasonOfAMissingReading) {
-    ReadingsPanel panel;
-    panel.show(SnapshotBuilder().withoutStop().build());
-    const ReadingRow& stop = panel.row(ReadingsPanel::stop);
-    EXPECT_TRUE(stop.text().value.isEmpty());
-    EXPECT_EQ(panel.reasonShown(), u("The tape did not run without pause: the stop cannot be told."));
-    EXPECT_EQ(stop.toolTip().section(u'\n', 0, 0), panel.reasonShown());
-    panel.show(SnapshotBuilder().build());
-    EXPECT_EQ(stop.toolTip().section(u'\n', 0, 0), u("Stop 1.42 units ±0.01"));
-    EXPECT_TRUE(stop.toolTip().section(u'\n', 1).contains(u("clutch")));  // which part makes it
-}
-
-TEST(ReadingsPanel, CountsFramingErrorsAsOutOfLimits) {
-    ReadingsPanel panel;
-    panel.show(SnapshotBuilder().framingErrorAt(3).build());
-    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().value, u("1"));
-    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().within, false);
-}
-
 // ---- the others ----
-
-TEST(TapeView, ClickEmitsTheNumberOfTheCharacter) {
-    const auto snapshot = SnapshotBuilder().build();
-    TapeView tape;
-    tape.resize(960, 120);
-    tape.show(snapshot);
-    const auto number = snapshot->tape[snapshot->tape.size() - 3].number;
-    QSignalSpy clicked(&tape, &TapeView::characterClicked);
-    QTest::mouseClick(&tape, Qt::LeftButton, {}, tape.cellOf(number).center().toPoint());
-    ASSERT_EQ(clicked.count(), 1);
-    EXPECT_EQ(clicked.at(0).at(0).toULongLong(), number);
-    QTest::mouseClick(&tape, Qt::LeftButton, {}, QPoint(3, 3));
-    EXPECT_EQ(clicked.count(), 1);
-}
 
 TEST(LevelMeter, SaysClippingLossesAndTheWiring) {
     Snapshot s = SnapshotBuilder().value();

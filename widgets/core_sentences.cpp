@@ -22,8 +22,11 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "Parity is even in %1 of %2 characters."),
     QT_TRANSLATE_NOOP("Core", "The tape does not carry the expected text: levels and feed cannot be judged."),
     QT_TRANSLATE_NOOP("Core",
-                      "The text of the tape is not known and does not repeat three times: missed marks and filled "
+                      "The text of the tape is not known and does not repeat three times: lost marks and filled "
                       "spaces cannot be counted."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The text was learned from the rounds of the tape themselves: what goes wrong in most of them "
+                      "may not be counted."),
     QT_TRANSLATE_NOOP("Core",
                       "No standard speed lies within 3 % of the measured one: speed error and gross distortion need a "
                       "nominal speed."),

@@ -6,6 +6,7 @@
 namespace trueunit {
 
 // The sentences of the core that can be translated, in English, with "%1" for what changes. The first that fits counts.
+std::span<const char* const> earlierSentences();
 std::span<const char* const> findingSentences();
 std::span<const char* const> otherSentences();
 std::span<const char* const> refusalSentences();

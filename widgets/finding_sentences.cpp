@@ -53,9 +53,10 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "Marks end early by %1, within limits"),
     QT_TRANSLATE_NOOP("Core", "Marks end late by %1"),
     QT_TRANSLATE_NOOP("Core", "Marks end early by %1"),
-    QT_TRANSLATE_NOOP("Core",
-                      "Counted from the start of the character, all its other instants to space come %1 of a unit (%2 ms) "
-                      "%3."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "Counted from the start of the character, all its other instants to space come %1 of a unit (%2 ms) "
+        "%3."),
     QT_TRANSLATE_NOOP("Core",
                       "What opens the contact: spring of the contact lever, residual magnetism or friction that holds "
                       "it, and a start instant that comes too early (start cam)."),
@@ -226,14 +227,14 @@ constexpr std::array kFindings = {
                       "Level %1: sensing pin stuck up, transfer lever not returning, contact welded or shorted."),
     QT_TRANSLATE_NOOP(
         "Core", "Run a tape whose text is known (RY uses every level both ways) and give it as the expected text."),
-    QT_TRANSLATE_NOOP("Core", "A single mark is missed"),
+    QT_TRANSLATE_NOOP("Core", "A single mark is lost"),
     QT_TRANSLATE_NOOP("Core", "A single space is filled"),
-    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the marks are missed; that may be chance."),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the marks are lost; that may be chance."),
     QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the spaces are filled; that may be chance."),
-    QT_TRANSLATE_NOOP("Core", "Marks are missed on several levels: %1 of %2"),
+    QT_TRANSLATE_NOOP("Core", "Marks are lost on several levels: %1 of %2"),
     QT_TRANSLATE_NOOP("Core", "Spaces are filled on several levels: %1 of %2"),
     QT_TRANSLATE_NOOP(
-        "Core", "Held against %1, %2 of the marks are missed; level %3 most of all, but not beyond what chance makes."),
+        "Core", "Held against %1, %2 of the marks are lost; level %3 most of all, but not beyond what chance makes."),
     QT_TRANSLATE_NOOP(
         "Core",
         "Held against %1, %2 of the spaces are filled; level %3 most of all, but not beyond what chance makes."),
@@ -241,7 +242,7 @@ constexpr std::array kFindings = {
                       "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, "
                       "contact and transmitting cams, a contact that chatters; and a weak or disturbed input."),
     QT_TRANSLATE_NOOP("Core", "Try a new tape, and compare the faulty characters on the tape view."),
-    QT_TRANSLATE_NOOP("Core", "Marks of level %1 are missed: %2 of %3"),
+    QT_TRANSLATE_NOOP("Core", "Marks of level %1 are lost: %2 of %3"),
     QT_TRANSLATE_NOOP("Core", "Spaces of level %1 are filled: %2 of %3"),
     QT_TRANSLATE_NOOP("Core", "Held against %1, level %2 lost %3 of %4 marks, %5; the other levels together %6 of %7."),
     QT_TRANSLATE_NOOP("Core",
@@ -252,9 +253,6 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "Look at a faulty character on the grid; with the power off press the sensing pin of level %1 by "
                       "hand and feel its way."),
-    QT_TRANSLATE_NOOP("Core",  // in frames kept before
-                      "Click a faulty character on the tape view to see it on the grid; with the power off press the "
-                      "sensing pin of level %1 by hand and feel its way."),
     QT_TRANSLATE_NOOP("Core",
                       "Level %1: sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed "
                       "through, dirty contact of that level; then the tape itself (holes not clean)."),

@@ -32,7 +32,7 @@ QString misread(const MarginReading& margin, int levels, bool low) {
 
 }  // namespace
 
-MarginView::MarginView(QWidget* parent) : Panel(Words::tr("Where a receiver may sample"), parent) { say(shown()); }
+MarginView::MarginView(QWidget* parent) : Panel(Words::tr("Receiving margin"), parent) { say(shown()); }
 
 void MarginView::refresh(const Snapshot& snapshot) {
     say(snapshot);

@@ -2,6 +2,7 @@
 #include "widgets/readings_panel.h"
 
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "core/report/judge.h"
@@ -24,7 +25,9 @@ const char* const kRowNames[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Start-stop, gross"),
     QT_TRANSLATE_NOOP("Words", "Start-stop, synchronous"),
     QT_TRANSLATE_NOOP("Words", "Scatter (fortuitous)"),
-    QT_TRANSLATE_NOOP("Words", "Receiver may sample"),
+    QT_TRANSLATE_NOOP("Words", "Receiving margin"),
+    QT_TRANSLATE_NOOP("Words", "Lost marks"),
+    QT_TRANSLATE_NOOP("Words", "Filled spaces"),
     QT_TRANSLATE_NOOP("Words", "Framing errors"),
 };
 // What each tells, for its tooltip; the help has a page for each.
@@ -40,21 +43,28 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words",
                       "Part of a unit in which a receiver reads every element rightly; 50 is the middle. Below 0 or "
                       "over 100: even beside the element."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Marks of the tape that did not come, held against its text: sensing pins, transfer levers."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spaces of the tape that came as marks, held against its text: pins or levers slow to return."),
     QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
 };
 const char* const kPages[ReadingsPanel::kRows] = {
-    "speed.md", "shaft.md",       "stop.md",    "bias.md",   "end.md",
-    "gross.md", "synchronous.md", "scatter.md", "margin.md", "glossary.md",
+    "speed.md",       "shaft.md",   "stop.md",   "bias.md",     "end.md",      "gross.md",
+    "synchronous.md", "scatter.md", "margin.md", "findings.md", "findings.md", "glossary.md",
 };
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
-    "speed", "pause", "stop", "bias", "end distortion", "nominal speed", "unit", "instants", "characters", "character",
+    "speed", "pause",    "stop",       "bias", "end distortion", "nominal speed",
+    "unit",  "instants", "characters", "text", "text",           "character",
 };
 
-QString reasonFor(const Snapshot& s, const char* key) {
+QString reasonFor(const Snapshot& s, int row) {
     for (const std::string& note : s.reading.notes)
-        if (QString::fromStdString(note).contains(QLatin1String(key), Qt::CaseInsensitive)) return told(note);
-    return whyNothing(s);
+        if (QString::fromStdString(note).contains(QLatin1String(kReasonKeys[row]), Qt::CaseInsensitive))
+            return told(note);
+    if (!s.reading.valid()) return whyNothing(s);
+    return Words::tr("%1: too few characters so far.").arg(Words::tr(kRowNames[row]));
 }
 
 // A question mark and how many characters more stand for what cannot be told yet.
@@ -134,6 +144,40 @@ RowText samplingRow(const Snapshot& s) {
     return text;
 }
 
+// Counted against the text of the tape: how many of all levels, and on which.
+RowText levelsRow(const Snapshot& s, long LevelReading::*hits, long LevelReading::*tries, const char* key) {
+    RowText text;
+    const auto& levels = s.reading.levels;
+    if (!levels) {
+        if (s.reading.text.characters > 0)
+            text.judgement = s.options.expect.empty() ? Words::tr("text not known") : Words::tr("another text");
+        return text;
+    }
+    long count = 0, all = 0;
+    QStringList where;
+    for (const LevelReading& l : *levels) {
+        count += l.*hits;
+        all += l.*tries;
+        if (l.*hits > 0) where << Words::tr("level %1: %2 of %3").arg(l.level).arg(l.*hits).arg(l.*tries);
+    }
+    text.value = QString::number(count);
+    const QString ofAll = Words::tr("of %1").arg(all);
+    text.judgement = where.size() == 1  ? where.front().section(QLatin1Char(':'), 0, 0)
+                     : where.size() > 1 ? Words::tr("%1 levels").arg(where.size())
+                                        : ofAll;
+    text.brief = text.judgement;
+    const auto& out = s.reading.verdict.exceeded;
+    if (std::find(out.begin(), out.end(), key) != out.end())
+        text.within = false;
+    else if (count == 0)
+        text.within = true;
+    text.inWords = where.isEmpty() ? ofAll : where.join(QStringLiteral(", "));
+    for (const std::string& note : s.reading.notes)
+        if (note.find("learned from the rounds") != std::string::npos)
+            text.inWords += QStringLiteral(". ") + told(note);
+    return text;
+}
+
 RowText framingRow(const Snapshot& s) {
     RowText text;
     const TextReading& t = s.reading.text;
@@ -171,6 +215,10 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
             return scatterRow(s);
         case ReadingsPanel::sampling:
             return samplingRow(s);
+        case ReadingsPanel::lost:
+            return levelsRow(s, &LevelReading::marksMissed, &LevelReading::marksExpected, "marks_missed");
+        case ReadingsPanel::filled:
+            return levelsRow(s, &LevelReading::spacesFilled, &LevelReading::spacesExpected, "spaces_filled");
         case ReadingsPanel::framing:
             return framingRow(s);
         case ReadingsPanel::kRows:
@@ -201,8 +249,8 @@ void ReadingsPanel::refresh(const Snapshot& s) {
     for (int i = 0; i < kRows; ++i) {
         RowText text = rowText(static_cast<Row>(i), s, decimals_[static_cast<std::size_t>(i)]);
         if (text.value.isEmpty()) {
-            text.reason = reasonFor(s, kReasonKeys[i]);
-            if (firstReason.isEmpty()) firstReason = text.reason;
+            text.reason = reasonFor(s, i);
+            if (firstReason.isEmpty() && text.judgement.isEmpty()) firstReason = text.reason;  // else its row says it
         }
         rows_[static_cast<std::size_t>(i)]->setText(text);
         said << rows_[static_cast<std::size_t>(i)]->said();

@@ -17,7 +17,7 @@ class ReadingsPanel : public Panel {
     Q_OBJECT
 
 public:
-    enum Row { speed, shaft, stop, bias, end, gross, synchronous, scatter, sampling, framing, kRows };
+    enum Row { speed, shaft, stop, bias, end, gross, synchronous, scatter, sampling, lost, filled, framing, kRows };
 
     explicit ReadingsPanel(QWidget* parent = nullptr);
 

@@ -146,7 +146,7 @@ constexpr std::array kRefusals = {
     QT_TRANSLATE_NOOP("Core", "The sound input \"%1\" cannot be opened: %2."),
     QT_TRANSLATE_NOOP("Core", "The sound output \"%1\" cannot be opened: %2."),
     QT_TRANSLATE_NOOP("Core", "There is no sound output to play the tone on."),
-    QT_TRANSLATE_NOOP("Core", "%1 of %2 marks of level %3 missed"),
+    QT_TRANSLATE_NOOP("Core", "%1 of %2 marks of level %3 lost"),
     QT_TRANSLATE_NOOP("Core", "%1 of %2 spaces of level %3 filled"),
     QT_TRANSLATE_NOOP("Core", "%1 character is wrong"),
     QT_TRANSLATE_NOOP("Core", "%1 characters are wrong"),

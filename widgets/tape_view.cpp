@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "widgets/tape_words.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -19,7 +20,6 @@ namespace {
 
 constexpr double kLevelsWidth = 22;   // level numbers at the left
 constexpr double kLargestPitch = 30;  // between characters
-constexpr std::size_t kSpoken = 20;
 
 // The feed holes run between levels 2 and 3 of a five-level tape, 3 and 4 of a wider one (common practice).
 int levelsBeforeFeed(int levels) { return levels > 5 ? 3 : 2; }
@@ -41,48 +41,6 @@ struct TapeRows {
     double top;
 };
 
-// Not as the tape has it.
-bool isWrong(const TapeCharacter& c) { return c.due && *c.due != c.code; }
-
-QString levelsWords(const TapeCharacter& c) {
-    QStringList words;
-    for (int i = 0; i < 8; ++i) {
-        const bool mark = (c.code >> i & 1u) != 0;
-        const bool due = (*c.due >> i & 1u) != 0;
-        if (mark != due)
-            words << Words::tr("level %1 %2").arg(i + 1).arg(due ? Words::tr("not felt") : Words::tr("filled"));
-    }
-    return words.join(QStringLiteral(", "));
-}
-
-// What a character is, what is wrong with it, and where its print stands on a tape that carries the print six
-// characters behind the holes (common practice of chadless tape).
-QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
-    constexpr std::size_t kBehind = 6;
-    const TapeCharacter& c = tape[i];
-    QString words = told(c.print);
-    if (!c.stopPresent) words += Words::tr(", no stop");
-    if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
-    words += Words::tr(". On tape printed six behind its holes");
-    words += i >= kBehind ? Words::tr(" its holes stand beside the print \"%1\"").arg(told(tape[i - kBehind].print))
-                          : Words::tr(" its holes stand beside the print of the sixth character before");
-    words += i + kBehind < tape.size()
-                 ? Words::tr(", its own print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
-                 : Words::tr(", its own print six characters on.");
-    return words;
-}
-
-// The last characters by name, as they would be read out.
-QString tapeWords(const Snapshot& s) {
-    QStringList words;
-    const std::size_t first = s.tape.size() > kSpoken ? s.tape.size() - kSpoken : 0;
-    for (std::size_t i = first; i < s.tape.size(); ++i) {
-        words << told(s.tape[i].print);
-        if (!s.tape[i].stopPresent) words.back() += Words::tr(" without a stop");
-    }
-    return Words::tr("The last characters: ") + words.join(u' ');
-}
-
 }  // namespace
 
 TapeView::TapeView(QWidget* parent) : Panel(Words::tr("Tape"), parent) { refresh(shown()); }
@@ -96,13 +54,13 @@ QString TapeView::wordsOf(quint64 number) const {
     const auto& tape = shown().tape;
     const auto found =
         std::find_if(tape.begin(), tape.end(), [number](const TapeCharacter& c) { return c.number == number; });
-    return found == tape.end() ? QString() : characterWords(tape, static_cast<std::size_t>(found - tape.begin()));
+    return found == tape.end() ? QString()
+                               : characterWords(tape, static_cast<std::size_t>(found - tape.begin()), causes_);
 }
 
 void TapeView::refresh(const Snapshot& s) {
-    const TapeCharacter newest = s.tape.empty() ? TapeCharacter{} : s.tape.back();
-    const bool same = newest.number == newest_.number && newest.code == newest_.code && newest.print == newest_.print &&
-                      newest.due == newest_.due;
+    const bool same = std::equal(s.tape.begin(), s.tape.end(), drawn_.begin(), drawn_.end(), drawnAlike);
+    if (!same) causes_ = wrongCase(s);
     const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
     const auto wrong = std::count_if(seen, s.tape.end(), isWrong),
                passed = std::count_if(s.tape.begin(), seen, isWrong);
@@ -117,8 +75,12 @@ void TapeView::refresh(const Snapshot& s) {
         const QString misread =
             (presumed ? Words::tr("%1 probably wrong") : Words::tr("%1 wrong"))
                 .arg(counted(wrong > 0 ? wrong : passed, Words::tr("character"), Words::tr("characters")));
+        const bool anyCase = std::any_of(causes_.begin(), causes_.end(), [](const auto& cause) { return cause; });
         if (wrong > 0)
-            setRemark(misread + Words::tr(" on this tape: ○ hole not felt, ✕ hole too many"), Tone::out, misread);
+            setRemark(
+                misread + (anyCase ? Words::tr(" on this tape: ○ lost mark, ✕ filled space, underlined: wrong case")
+                                   : Words::tr(" on this tape: ○ lost mark, ✕ filled space")),
+                Tone::out, misread);
         else if (errors > 0)
             setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
         else if (passed > 0)
@@ -127,8 +89,8 @@ void TapeView::refresh(const Snapshot& s) {
             setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, Words::tr("no framing errors"));
         if (!same) describe(tapeWords(s));
     }
-    if (same && newest.number != 0) return;  // the same tape
-    newest_ = newest;
+    if (same && !s.tape.empty()) return;
+    drawn_ = s.tape;
     update();
 }
 
@@ -179,6 +141,7 @@ void TapeView::mousePressEvent(QMouseEvent* event) {
 bool TapeView::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return Panel::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
+    if (help->pos().y() < body().top()) return Panel::event(event);
     if (const TapeCharacter* hit = at(help->pos()))
         QToolTip::showText(help->globalPos(), wordsOf(hit->number), this);
     else
@@ -201,7 +164,7 @@ void TapeView::paintBody(QPainter& painter, const QRectF& body) {
     painter.save();
     painter.setClipRect(body);
     for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
-        paintCharacter(painter, cell(i), shown().tape[i]);
+        paintCharacter(painter, cell(i), shown().tape[i], i < causes_.size() && causes_[i]);
     painter.restore();
 }
 
@@ -231,7 +194,8 @@ void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool 
     painter.drawLine(centre - other, centre + other);
 }
 
-void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const {
+void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character,
+                              bool wrongCase) const {
     const TapeRows rows(strip(), shown().levels);
     const double x = cell.center().x();
     if (character.number == selected_ && selected_ != 0) {
@@ -254,8 +218,10 @@ void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeC
 
     const QString print = shortPrint(character.print);
     const double px = std::min(theme::kSmallPx, 1.1 * rows.pitch);
-    painter.setFont(theme::text(print.size() > 1 ? 0.85 * px : px, QFont::Medium));
-    painter.setPen(character.stopPresent && !isWrong(character) ? theme::kHole : theme::kOut);
+    QFont font = theme::text(print.size() > 1 ? 0.85 * px : px, QFont::Medium);
+    font.setUnderline(wrongCase);
+    painter.setFont(font);
+    painter.setPen(character.stopPresent && !isWrong(character) && !wrongCase ? theme::kHole : theme::kOut);
     painter.drawText(rows.print(cell), Qt::AlignCenter, print);
     if (character.stopPresent) return;
     painter.setPen(theme::pen(theme::kOut, 1.5));

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
+#include <optional>
+#include <vector>
+
 #include "widgets/panel.h"
 
 namespace trueunit {
 
 // The last characters as a chadded tape, newest at the right: holes, feed holes, the print below each. A character
-// without a stop is boxed and crossed; a hole that was not felt is a ring, one that was felt and is none is crossed. A
-// click selects a character.
+// without a stop is boxed and crossed; a lost mark is a ring, a filled space is crossed, a print in the wrong case is
+// underlined. A click selects a character.
 class TapeView : public Panel {
     Q_OBJECT
 
@@ -39,13 +43,14 @@ private:
     QRectF cell(std::size_t index) const;
     const TapeCharacter* at(QPointF position) const;
     void paintLevels(QPainter& painter) const;
-    void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
+    void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character, bool wrongCase) const;
 
     void paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const;
 
     quint64 selected_ = 0;
     EvidencePlaces evidence_;
-    TapeCharacter newest_;  // as drawn
+    std::vector<TapeCharacter> drawn_;
+    std::vector<std::optional<std::size_t>> causes_;  // of prints in the wrong case
 };
 
 }  // namespace trueunit

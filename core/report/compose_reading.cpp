@@ -3,13 +3,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "core/frame/code_table.h"
 #include "core/measure/decomposition.h"
 #include "core/measure/receiving_margin.h"
 #include "core/measure/timing.h"
 #include "core/report/find_faults.h"
+#include "core/report/finding_words.h"
 #include "core/report/judge.h"
 #include "core/report/speed_reading.h"
 
@@ -125,10 +125,11 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
 void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
     if (!tape) {
         r.notes.emplace_back(given ? "The tape does not carry the expected text: levels and feed cannot be judged."
-                                   : "The text of the tape is not known and does not repeat three times: missed marks "
+                                   : "The text of the tape is not known and does not repeat three times: lost marks "
                                      "and filled spaces cannot be counted.");
         return;
     }
+    if (tape->source == TextSource::learned) r.notes.emplace_back(kLearnedText);
     r.text.wrongCharacters = tape->wrong;
     r.text.feedSlips = tape->repeated + tape->skipped;
     r.levels.emplace();
@@ -191,11 +192,7 @@ void diagnose(Reading& r, const WindowOfCharacters& characters, Characters windo
     r.findings = findFaults(s);
 }
 
-std::string clockNote(double ppm) {
-    char text[80];
-    std::snprintf(text, sizeof text, "Clock trimmed by %+.1f parts in a million.", ppm);
-    return text;
-}
+std::string clockNote(double ppm) { return "Clock trimmed by " + signedDecimals(ppm, 1) + " parts in a million."; }
 
 }  // namespace
 
@@ -254,9 +251,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);
-    readTape(r, characters.tape, !options.expect.empty());
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
+    readTape(r, characters.tape, !options.expect.empty());
     if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
     const double placing = std::hypot(kPlacingPercent, frontEnd);
     r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},

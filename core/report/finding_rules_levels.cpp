@@ -39,6 +39,10 @@ std::string heldAgainst(const Symptoms& s) {
     return name + " over the last " + std::to_string(s.tape->compared) + " characters";
 }
 
+std::string ofRounds(const Symptoms& s) {
+    return s.tape->source == TextSource::learned ? std::string(" ") + kLearnedText : std::string();
+}
+
 std::string rate(long hits, long tries) {
     const RateInterval i = rateInterval(hits, tries);
     return decimals(100.0 * static_cast<double>(hits) / static_cast<double>(tries), 1) + " % (95 % interval " +
@@ -105,13 +109,14 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
     f.id = marks ? "level-dropout" : "level-stuck";
     f.confidence = few ? 0.25 : 0.4;
     f.seenAt.characters = true;
-    f.title = hits == 1 ? std::string(marks ? "A single mark is missed" : "A single space is filled")
-                        : std::string(marks ? "Marks are missed" : "Spaces are filled") +
+    f.title = hits == 1 ? std::string(marks ? "A single mark is lost" : "A single space is filled")
+                        : std::string(marks ? "Marks are lost" : "Spaces are filled") +
                               " on several levels: " + std::to_string(hits) + " of " + std::to_string(tries);
     f.evidence = "Held against " + heldAgainst(s) + ", " + rate(hits, tries) +
-                 (marks ? " of the marks are missed" : " of the spaces are filled") + "; ";
+                 (marks ? " of the marks are lost" : " of the spaces are filled") + "; ";
     f.evidence += hits == 1 ? "that may be chance."
                             : "level " + std::to_string(w.level) + " most of all, but not beyond what chance makes.";
+    f.evidence += ofRounds(s);
     f.lookAt =
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
         "transmitting cams, a contact that chatters; and a weak or disturbed input.";
@@ -141,12 +146,12 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     f.seenAt.characters = true;
     f.title =
         marks
-            ? "Marks of level " + level + " are missed: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
+            ? "Marks of level " + level + " are lost: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
             : "Spaces of level " + level + " are filled: " + std::to_string(w.hits) + " of " + std::to_string(w.tries);
     f.evidence = "Held against " + heldAgainst(s) + ", level " + level + (marks ? " lost " : " filled ") +
                  std::to_string(w.hits) + " of " + std::to_string(w.tries) + (marks ? " marks, " : " spaces, ") +
                  rate(w.hits, w.tries) + "; the other levels together " + std::to_string(w.otherHits) + " of " +
-                 std::to_string(w.otherTries) + ".";
+                 std::to_string(w.otherTries) + "." + ofRounds(s);
     if (marks && w.level <= s.levels)
         f.evidence += " A mark that is lost takes the changes of the line at " + level + " and " +
                       std::to_string(w.level + 1) + " with it; those that are left come in time.";

@@ -9,17 +9,20 @@
 
 namespace trueunit {
 
+namespace {
+constexpr const char* kTrueMinus = "\u2212";
+
+bool isZero(double value, int places) { return std::abs(value) < 0.5 * std::pow(10.0, -places); }
+}  // namespace
+
 std::string decimals(double value, int places) {
     std::array<char, 48> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", places, value);
-    return text.data();
+    std::snprintf(text.data(), text.size(), "%.*f", places, std::abs(value));
+    return (value < 0.0 && !isZero(value, places) ? kTrueMinus : "") + std::string(text.data());
 }
 
 std::string signedDecimals(double value, int places) {
-    std::array<char, 48> text{};
-    if (std::abs(value) < 0.5 * std::pow(10.0, -places)) value = 0.0;  // "+0.00", never "-0.00"
-    std::snprintf(text.data(), text.size(), "%+.*f", places, value);
-    return text.data();
+    return (value > 0.0 && !isZero(value, places) ? "+" : "") + decimals(value, places);
 }
 
 std::string percent(double value, int places) { return decimals(std::abs(value), places) + " %"; }

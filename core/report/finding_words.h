@@ -14,9 +14,13 @@ inline const std::string kLoopOff =
     "live, and its current limit does not make it safe. Local codes and licensed practice come first.";
 inline const std::string kNoOil = " Contacts are cleaned dry with a burnisher and never oiled.";
 
+// What is counted against a text that nobody gave, where the tape itself is the witness.
+inline constexpr const char* kLearnedText =
+    "The text was learned from the rounds of the tape themselves: what goes wrong in most of them may not be counted.";
+
 // Numbers as the person reads them.
 std::string decimals(double value, int places);
-std::string signedDecimals(double value, int places);  // with + or -
+std::string signedDecimals(double value, int places);  // with + or a true minus, zero without a sign
 std::string percent(double value, int places = 1);     // "6.2 %", without its sign
 std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"
 

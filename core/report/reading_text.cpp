@@ -183,7 +183,7 @@ void addDetails(const Reading& r, Table& table) {
     if (r.levels)
         for (const LevelReading& l : *r.levels)
             table.row("level " + std::to_string(l.level), std::to_string(l.marksMissed) + " of " +
-                                                              std::to_string(l.marksExpected) + " marks missed, " +
+                                                              std::to_string(l.marksExpected) + " marks lost, " +
                                                               std::to_string(l.spacesFilled) + " of " +
                                                               std::to_string(l.spacesExpected) + " spaces filled");
     if (r.margin)

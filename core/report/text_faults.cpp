@@ -46,7 +46,7 @@ std::vector<std::string> textFaultWords(const Reading& r) {
         const std::string of = " of level " + std::to_string(l.level) + " ";
         if (losesMarks(l))
             words.push_back(std::to_string(l.marksMissed) + " of " + std::to_string(l.marksExpected) + " marks" + of +
-                            "missed");
+                            "lost");
         if (fillsSpaces(l))
             words.push_back(std::to_string(l.spacesFilled) + " of " + std::to_string(l.spacesExpected) + " spaces" +
                             of + "filled");

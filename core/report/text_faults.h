@@ -14,7 +14,7 @@ namespace trueunit {
 // JSON keys of what is wrong: framing_errors, wrong_characters, feed_slips, marks_missed, spaces_filled.
 std::vector<std::string> textFaults(const Reading& reading);
 
-// The same for the person, a few words each: "13 of 96 marks of level 3 missed".
+// The same for the person, a few words each: "13 of 96 marks of level 3 lost".
 std::vector<std::string> textFaultWords(const Reading& reading);
 
 // Where a level loses many marks, the text that was learned is wrong at a place or two, and spaces seem filled there;

@@ -2011,10 +2011,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Es gibt keinen Tonausgang, auf dem der Ton zu spielen wäre.</translation>
     </message>
     <message>
-        <source>%1 of %2 marks of level %3 missed</source>
-        <translation>%1 von %2 Zeichenschritten des Schritts %3 verloren</translation>
-    </message>
-    <message>
         <source>%1 of %2 spaces of level %3 filled</source>
         <translation>%1 von %2 Trennschritten des Schritts %3 gefüllt</translation>
     </message>
@@ -2105,6 +2101,38 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>%1, simulated (%2 kHz)</source>
         <translation>%1, simuliert (%2 kHz)</translation>
+    </message>
+    <message>
+        <source>The text of the tape is not known and does not repeat three times: lost marks and filled spaces cannot be counted.</source>
+        <translation>Der Text des Streifens ist unbekannt und wiederholt sich nicht dreimal: Verlorene Zeichenschritte und gefüllte Trennschritte sind nicht zu zählen.</translation>
+    </message>
+    <message>
+        <source>The text was learned from the rounds of the tape themselves: what goes wrong in most of them may not be counted.</source>
+        <translation>Der Text wurde aus den Runden des Streifens selbst gelernt: Was in den meisten von ihnen falsch ist, wird womöglich nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>A single mark is lost</source>
+        <translation>Ein einziger Zeichenschritt ist verloren</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the marks are lost; that may be chance.</source>
+        <translation>Gegen %1 gehalten sind %2 der Zeichenschritte verloren; das kann Zufall sein.</translation>
+    </message>
+    <message>
+        <source>Marks are lost on several levels: %1 of %2</source>
+        <translation>Zeichenschritte in mehreren Schritten verloren: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the marks are lost; level %3 most of all, but not beyond what chance makes.</source>
+        <translation>Gegen %1 gehalten sind %2 der Zeichenschritte verloren; Schritt %3 am meisten, aber nicht mehr als durch Zufall.</translation>
+    </message>
+    <message>
+        <source>Marks of level %1 are lost: %2 of %3</source>
+        <translation>Zeichenschritte von Schritt %1 verloren: %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 marks of level %3 lost</source>
+        <translation>%1 von %2 Zeichenschritten des Schritts %3 verloren</translation>
     </message>
 </context>
 <context>
@@ -2370,10 +2398,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Cyclic, at %1 Hz</source>
         <translation>periodisch, bei %1 Hz</translation>
-    </message>
-    <message>
-        <source>Receiver may sample</source>
-        <translation>Abtastbereich</translation>
     </message>
     <message>
         <source>Contact bounces</source>
@@ -3132,10 +3156,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Sperrschritt</translation>
     </message>
     <message>
-        <source>Where a receiver may sample</source>
-        <translation>Abtastbereich</translation>
-    </message>
-    <message>
         <source>percent of each level, ideal receiver</source>
         <translation>Prozent jedes Schritts</translation>
     </message>
@@ -3240,10 +3260,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Schritt %1 %2</translation>
     </message>
     <message>
-        <source>not felt</source>
-        <translation>nicht gefühlt</translation>
-    </message>
-    <message>
         <source>filled</source>
         <translation>gefüllt</translation>
     </message>
@@ -3302,10 +3318,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>%1 probably wrong</source>
         <translation>%1 wahrscheinlich falsch</translation>
-    </message>
-    <message>
-        <source> on this tape: ○ hole not felt, ✕ hole too many</source>
-        <translation>: ○ Loch nicht gefühlt, ✕ Loch zu viel</translation>
     </message>
     <message>
         <source>%1, %2, boxed ✕</source>
@@ -3544,10 +3556,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Zeichenstrom endet zu spät oder zu früh</translation>
     </message>
     <message>
-        <source>marks of a level missed</source>
-        <translation>Zeichenschritte eines Schritts fehlen</translation>
-    </message>
-    <message>
         <source>spaces of a level filled</source>
         <translation>Trennschritte eines Schritts gefüllt</translation>
     </message>
@@ -3678,6 +3686,78 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>%1: %2 %. Origin: %3. %4</source>
         <translation>%1: %2 %. Herkunft: %3. %4</translation>
+    </message>
+    <message>
+        <source>marks of a level lost</source>
+        <translation>Zeichenschritte eines Schritts verloren</translation>
+    </message>
+    <message>
+        <source>Receiving margin</source>
+        <translation>Empfangsspielraum</translation>
+    </message>
+    <message>
+        <source>Lost marks</source>
+        <translation>Verlorene Zeichenschritte</translation>
+    </message>
+    <message>
+        <source>Filled spaces</source>
+        <translation>Gefüllte Trennschritte</translation>
+    </message>
+    <message>
+        <source>Marks of the tape that did not come, held against its text: sensing pins, transfer levers.</source>
+        <translation>Zeichenschritte des Streifens, die nicht kamen, gegen seinen Text gehalten: Fühlstifte, Übertragungshebel.</translation>
+    </message>
+    <message>
+        <source>Spaces of the tape that came as marks, held against its text: pins or levers slow to return.</source>
+        <translation>Trennschritte des Streifens, die als Zeichenstrom kamen, gegen seinen Text gehalten: Fühlstifte oder Hebel, die träge zurückgehen.</translation>
+    </message>
+    <message>
+        <source>%1: too few characters so far.</source>
+        <translation>%1: bisher zu wenige Zeichen.</translation>
+    </message>
+    <message>
+        <source>text not known</source>
+        <translation>Text unbekannt</translation>
+    </message>
+    <message>
+        <source>another text</source>
+        <translation>anderer Text</translation>
+    </message>
+    <message>
+        <source>level %1: %2 of %3</source>
+        <translation>Schritt %1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1 levels</source>
+        <translation>%1 Schritte</translation>
+    </message>
+    <message>
+        <source> on this tape: ○ lost mark, ✕ filled space, underlined: wrong case</source>
+        <translation>: ○ verlorener Zeichenschritt, ✕ gefüllter Trennschritt, unterstrichen: falsche Reihe</translation>
+    </message>
+    <message>
+        <source> on this tape: ○ lost mark, ✕ filled space</source>
+        <translation>: ○ verlorener Zeichenschritt, ✕ gefüllter Trennschritt</translation>
+    </message>
+    <message>
+        <source>, prints as a letter because the shift to figures %1 before was lost</source>
+        <translation>, druckt als Buchstabe, weil die Umschaltung auf Ziffern %1 davor verloren ging</translation>
+    </message>
+    <message>
+        <source>, prints as a figure because the shift to letters %1 before was lost</source>
+        <translation>, druckt als Ziffer, weil die Umschaltung auf Buchstaben %1 davor verloren ging</translation>
+    </message>
+    <message>
+        <source>, prints as a letter because the one %1 before came as the shift to letters</source>
+        <translation>, druckt als Buchstabe, weil das Zeichen %1 davor als Umschaltung auf Buchstaben kam</translation>
+    </message>
+    <message>
+        <source>, prints as a figure because the one %1 before came as the shift to figures</source>
+        <translation>, druckt als Ziffer, weil das Zeichen %1 davor als Umschaltung auf Ziffern kam</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
     </message>
 </context>
 <context>
@@ -5415,6 +5495,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Kept with the moment before, as frames %1 and %2 of visit %3; Ctrl+L opens the logbook.</source>
         <translation>Mit dem Augenblick vorher behalten, als Bilder %1 und %2 von Besuch %3; Strg+L öffnet das Logbuch.</translation>
+    </message>
+    <message>
+        <source>%1 What is frozen stays as it was read.</source>
+        <translation>%1 Was festgehalten ist, bleibt, wie es gelesen wurde.</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/readings_panel.h"
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+#include "tests/support/snapshot_builder.h"
+#include "tests/support/widget_rig.h"
+#include "widgets/reading_row.h"
+
+namespace trueunit::test {
+namespace {
+
+TEST(ReadingsPanel, ShowsValuesWithUncertaintyAndJudgement) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().bias(7.3).build());
+    const RowText& bias = panel.row(ReadingsPanel::bias).text();
+    EXPECT_EQ(bias.value, u("+7.3"));
+    EXPECT_EQ(bias.uncertainty, u("±0.2"));
+    EXPECT_EQ(bias.judgement, u("out, limit 5"));
+    EXPECT_EQ(bias.within, false);
+    EXPECT_EQ(panel.row(ReadingsPanel::end).text().within, true);
+    EXPECT_EQ(panel.row(ReadingsPanel::stop).text().value, u("1.42"));
+    EXPECT_FALSE(panel.row(ReadingsPanel::shaft).text().within.has_value());  // no limit, no judgement
+    EXPECT_TRUE(panel.reasonShown().isEmpty());
+}
+
+TEST(ReadingsPanel, ALimitWithinTheUncertaintyIsAQuestionMarkAndHowManyCharactersMore) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().bias(4.95).build());  // +-0.2
+    const ReadingRow& bias = panel.row(ReadingsPanel::bias);
+    EXPECT_FALSE(bias.text().within.has_value());
+    EXPECT_TRUE(bias.text().judgement.startsWith(u("? "))) << bias.text().judgement.toStdString();
+    EXPECT_TRUE(bias.text().judgement.endsWith(u(" more")));
+    EXPECT_TRUE(bias.said().contains(u("cannot tell yet: "))) << bias.said().toStdString();
+}
+
+TEST(ReadingsPanel, GivesTheReasonOfAMissingReading) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().withoutStop().build());
+    const ReadingRow& stop = panel.row(ReadingsPanel::stop);
+    EXPECT_TRUE(stop.text().value.isEmpty());
+    EXPECT_EQ(panel.reasonShown(), u("The tape did not run without pause: the stop cannot be told."));
+    EXPECT_EQ(stop.toolTip().section(u'\n', 0, 0), panel.reasonShown());
+    panel.show(SnapshotBuilder().build());
+    EXPECT_EQ(stop.toolTip().section(u'\n', 0, 0), u("Stop 1.42 units ±0.01"));
+    EXPECT_TRUE(stop.toolTip().section(u'\n', 1).contains(u("clutch")));  // which part makes it
+}
+
+TEST(ReadingsPanel, CountsFramingErrorsAsOutOfLimits) {
+    ReadingsPanel panel;
+    panel.show(SnapshotBuilder().framingErrorAt(3).build());
+    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().value, u("1"));
+    EXPECT_EQ(panel.row(ReadingsPanel::framing).text().within, false);
+}
+
+TEST(ReadingsPanel, CountsLostMarksAndFilledSpacesByLevel) {
+    Snapshot s = SnapshotBuilder().value();
+    s.options.expect = "RY";
+    s.reading.levels.emplace();
+    for (int level = 1; level <= 5; ++level) s.reading.levels->push_back({level, 96, level == 3 ? 13 : 0, 160, 0});
+    s.reading.verdict.exceeded = {"marks_missed"};
+    ReadingsPanel panel;
+    panel.show(std::make_shared<const Snapshot>(s));
+    const RowText& lost = panel.row(ReadingsPanel::lost).text();
+    EXPECT_EQ(lost.value, u("13"));
+    EXPECT_EQ(lost.judgement, u("level 3"));
+    EXPECT_EQ(lost.within, false);
+    EXPECT_TRUE(panel.row(ReadingsPanel::lost).said().contains(u("level 3: 13 of 96")));
+    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().value, u("0"));
+    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().judgement, u("of 800"));
+    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().within, true);
+    s.reading.levels.reset();
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_TRUE(panel.row(ReadingsPanel::lost).text().value.isEmpty());
+    EXPECT_EQ(panel.row(ReadingsPanel::lost).text().judgement, u("another text"));
+    EXPECT_TRUE(panel.reasonShown().isEmpty());  // the row says it itself
+}
+
+TEST(ReadingsPanel, NamesTheReadingThatWantsMoreCharacters) {
+    Snapshot s = SnapshotBuilder().value();
+    s.reading.distortion.fortuitousRmsPercent.reset();
+    ReadingsPanel panel;
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(panel.reasonShown(), u("Scatter (fortuitous): too few characters so far."));
+}
+
+}  // namespace
+}  // namespace trueunit::test

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/tape_view.h"
+
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <QSignalSpy>
+#include <QTest>
+#include <memory>
+#include <utility>
+
+#include "tests/support/snapshot_builder.h"
+#include "tests/support/widget_rig.h"
+#include "widgets/tape_words.h"
+
+namespace trueunit::test {
+namespace {
+
+TEST(TapeView, ClickEmitsTheNumberOfTheCharacter) {
+    const auto snapshot = SnapshotBuilder().build();
+    TapeView tape;
+    tape.resize(960, 120);
+    tape.show(snapshot);
+    const auto number = snapshot->tape[snapshot->tape.size() - 3].number;
+    QSignalSpy clicked(&tape, &TapeView::characterClicked);
+    QTest::mouseClick(&tape, Qt::LeftButton, {}, tape.cellOf(number).center().toPoint());
+    ASSERT_EQ(clicked.count(), 1);
+    EXPECT_EQ(clicked.at(0).at(0).toULongLong(), number);
+    QTest::mouseClick(&tape, Qt::LeftButton, {}, QPoint(3, 3));
+    EXPECT_EQ(clicked.count(), 1);
+}
+
+TEST(TapeView, IsDrawnAnewWhenATextIsGivenThoughNoCharacterCame) {
+    Snapshot s = SnapshotBuilder().value();
+    for (TapeCharacter& c : s.tape) c.due = c.code;
+    TapeView tape;
+    tape.resize(960, 120);
+    tape.show(std::make_shared<const Snapshot>(s));
+    const QImage before = tape.grab().toImage();
+    s.tape[s.tape.size() - 4].due = s.tape[s.tape.size() - 4].code ^ 4U;  // the newest is as it was
+    tape.show(std::make_shared<const Snapshot>(s));
+    EXPECT_NE(tape.grab().toImage(), before);
+}
+
+// Combinations of ITU-T Recommendation S.1, level 1 as bit 0: letters 31, figures 27, T or 5 16, E or 3 1.
+Snapshot tapeOf(std::initializer_list<TapeCharacter> characters) {
+    Snapshot s = SnapshotBuilder().value();
+    s.tape.clear();
+    for (TapeCharacter c : characters) {
+        c.number = s.tape.size() + 1;
+        s.tape.push_back(std::move(c));
+    }
+    return s;
+}
+
+TEST(TapeWords, ALostShiftExplainsTheFiguresBehindIt) {
+    const Snapshot s = tapeOf({{0, 1, "3", true, 1U},
+                               {0, 27, "figures", true, 31U},  // the mark of its third level is lost
+                               {0, 16, "5", true, 16U},
+                               {0, 4, "space", true, 4U},
+                               {0, 1, "3", true, 1U},
+                               {0, 31, "letters", true, 31U},
+                               {0, 16, "T", true, 16U}});
+    const auto causes = wrongCase(s);
+    ASSERT_EQ(causes.size(), 7U);
+    EXPECT_EQ(causes[2], 1U);
+    EXPECT_FALSE(causes[3]);  // a space is one in either case
+    EXPECT_EQ(causes[4], 1U);
+    EXPECT_FALSE(causes[6]);
+    TapeView tape;
+    tape.resize(960, 120);
+    tape.show(std::make_shared<const Snapshot>(s));
+    EXPECT_TRUE(tape.wordsOf(5).startsWith(
+        u("3, prints as a figure because the shift to letters 3 characters before was lost.")))
+        << tape.wordsOf(5).toStdString();
+    EXPECT_TRUE(tape.wordsOf(2).contains(u("wrong: level 3 lost")));
+}
+
+TEST(TapeWords, ACharacterThatCameAsAShiftIsNamed) {
+    const Snapshot s = tapeOf({{0, 31, "letters", true, 31U},
+                               {0, 27, "figures", true, 26U},  // G with the space of its first level filled
+                               {0, 16, "5", true, 16U}});
+    EXPECT_EQ(wrongCase(s)[2], 1U);
+    const QString words = characterWords(s.tape, 2, wrongCase(s));
+    EXPECT_TRUE(words.contains(u("because the one 1 character before came as the shift to figures")))
+        << words.toStdString();
+}
+
+TEST(TapeWords, ATapeInItsRightCaseNeedsNoExplanation) {
+    Snapshot s = tapeOf({{0, 27, "figures", true, 27U}, {0, 16, "5", true, 16U}, {0, 1, "3", true, 5U}});
+    for (const auto& cause : wrongCase(s)) EXPECT_FALSE(cause);
+    s.options.code = "ita2-unshift";  // the space itself returns to letters
+    s.tape[1] = {2, 4, "space", true, 4U};
+    s.tape[2] = {3, 16, "T", true, 16U};
+    for (const auto& cause : wrongCase(s)) EXPECT_FALSE(cause);
+}
+
+}  // namespace
+}  // namespace trueunit::test

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <array>
+
+#include "widgets/core_sentences.h"
+
+namespace trueunit {
+
+namespace {
+
+// As they stand in frames that were kept before the words were changed.
+constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP("Core",
+                      "Click a faulty character on the tape view to see it on the grid; with the power off press the "
+                      "sensing pin of level %1 by hand and feel its way."),
+    QT_TRANSLATE_NOOP("Core", "A single mark is missed"),
+    QT_TRANSLATE_NOOP("Core", "Marks are missed on several levels: %1 of %2"),
+    QT_TRANSLATE_NOOP("Core", "Marks of level %1 are missed: %2 of %3"),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the marks are missed; that may be chance."),
+    QT_TRANSLATE_NOOP(
+        "Core", "Held against %1, %2 of the marks are missed; level %3 most of all, but not beyond what chance makes."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The text of the tape is not known and does not repeat three times: missed marks and filled "
+                      "spaces cannot be counted."),
+};
+
+}  // namespace
+
+std::span<const char* const> earlierSentences() { return kEarlier; }
+
+}  // namespace trueunit

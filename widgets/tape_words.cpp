@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/tape_words.h"
+
+#include <QStringList>
+
+#include "widgets/told.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr std::size_t kSpoken = 20;
+
+// Combinations of five levels that stand for the same in letters and figures (ITU-T Recommendation S.1); level 1 is
+// bit 0.
+constexpr unsigned kToLetters = 31, kToFigures = 27, kSpaceCode = 4;
+constexpr unsigned kLineFeedCode = 2, kReturnCode = 8, kBlankCode = 0;
+
+bool isShift(unsigned code) { return code == kToLetters || code == kToFigures; }
+
+bool hasCase(unsigned code) {
+    return !isShift(code) && code != kSpaceCode && code != kLineFeedCode && code != kReturnCode && code != kBlankCode;
+}
+
+bool printsLetter(const std::string& print) { return print.size() == 1 && print[0] >= 'A' && print[0] <= 'Z'; }
+
+// Which case a combination sets; none: it leaves the case as it is.
+std::optional<unsigned> caseSetBy(unsigned code, bool unshiftOnSpace) {
+    if (isShift(code)) return code;
+    if (code == kSpaceCode && unshiftOnSpace) return kToLetters;
+    return std::nullopt;
+}
+
+QString caseWords(const std::vector<TapeCharacter>& tape, std::size_t i, std::size_t cause) {
+    const QString before = counted(static_cast<long>(i - cause), Words::tr("character"), Words::tr("characters"));
+    const bool letter = printsLetter(tape[i].print);
+    if (isShift(tape[cause].due.value_or(0)))
+        return (letter ? Words::tr(", prints as a letter because the shift to figures %1 before was lost")
+                       : Words::tr(", prints as a figure because the shift to letters %1 before was lost"))
+            .arg(before);
+    return (letter ? Words::tr(", prints as a letter because the one %1 before came as the shift to letters")
+                   : Words::tr(", prints as a figure because the one %1 before came as the shift to figures"))
+        .arg(before);
+}
+
+QString levelsWords(const TapeCharacter& c) {
+    QStringList words;
+    for (int i = 0; i < 8; ++i) {
+        const bool mark = (c.code >> i & 1u) != 0;
+        const bool due = (*c.due >> i & 1u) != 0;
+        if (mark != due)
+            words << Words::tr("level %1 %2").arg(i + 1).arg(due ? Words::tr("lost") : Words::tr("filled"));
+    }
+    return words.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+// A text that is given or forgotten changes what was due at every place of the tape, not at its end alone.
+bool drawnAlike(const TapeCharacter& a, const TapeCharacter& b) {
+    return a.number == b.number && a.code == b.code && a.print == b.print && a.stopPresent == b.stopPresent &&
+           a.due == b.due && a.presumed == b.presumed;
+}
+
+std::vector<std::optional<std::size_t>> wrongCase(const Snapshot& s) {
+    std::vector<std::optional<std::size_t>> causes(s.tape.size());
+    if (s.levels != 5) return causes;
+    const bool unshift = s.options.code.find("unshift") != std::string::npos;
+    std::optional<unsigned> due;       // the case the tape is in
+    std::optional<std::size_t> cause;  // since when it may print in the other
+    for (std::size_t i = 0; i < s.tape.size(); ++i) {
+        const TapeCharacter& c = s.tape[i];
+        if (cause && due && hasCase(c.code) && !isWrong(c) && printsLetter(c.print) != (*due == kToLetters))
+            causes[i] = cause;
+        const auto sets = caseSetBy(c.code, unshift), should = caseSetBy(c.due.value_or(c.code), unshift);
+        if (should) due = should;
+        if (sets != should)
+            cause = i;
+        else if (sets)
+            cause.reset();
+    }
+    return causes;
+}
+
+// A tape printed as it is punched carries the print six characters behind the holes (common practice).
+QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
+                       const std::vector<std::optional<std::size_t>>& causes) {
+    constexpr std::size_t kBehind = 6;
+    const TapeCharacter& c = tape[i];
+    QString words = told(c.print);
+    if (!c.stopPresent) words += Words::tr(", no stop");
+    if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
+    if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
+    words += Words::tr(". On tape printed six behind its holes");
+    words += i >= kBehind ? Words::tr(" its holes stand beside the print \"%1\"").arg(told(tape[i - kBehind].print))
+                          : Words::tr(" its holes stand beside the print of the sixth character before");
+    words += i + kBehind < tape.size()
+                 ? Words::tr(", its own print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
+                 : Words::tr(", its own print six characters on.");
+    return words;
+}
+
+QString tapeWords(const Snapshot& s) {
+    QStringList words;
+    const std::size_t first = s.tape.size() > kSpoken ? s.tape.size() - kSpoken : 0;
+    for (std::size_t i = first; i < s.tape.size(); ++i) {
+        words << told(s.tape[i].print);
+        if (!s.tape[i].stopPresent) words.back() += Words::tr(" without a stop");
+    }
+    return Words::tr("The last characters: ") + words.join(u' ');
+}
+
+}  // namespace trueunit
