@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/help_window.h"
 
+#include <QBuffer>
+#include <QColor>
 #include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QHBoxLayout>
 #include <QImageReader>
 #include <QListWidget>
-#include <QPainter>
 #include <QPushButton>
 #include <QTextBlock>
 #include <QTextList>
 #include <QTextTable>
 #include <QUrl>
 #include <algorithm>
+#include <utility>
 
 #include "widgets/theme.h"
 
@@ -26,7 +28,6 @@ namespace {
 
 constexpr int kContentsWidth = 200;
 constexpr int kWidestDrawing = 660;
-constexpr QColor kDrawingPaper(0xFF, 0xFD, 0xF8);
 
 struct Page {
     const char* file;
@@ -119,6 +120,19 @@ void layOut(QTextDocument& page) {
     cursor.endEditBlock();
 }
 
+// The drawings are kept in the colours of a light window, which those of this one take the places of.
+QByteArray inOurColours(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    QByteArray drawing = file.readAll();
+    const std::pair<const char*, QColor> kDrawn[] = {
+        {"#fffdf8", theme::kPanel}, {"#1e2a32", theme::kInk},  {"#5f6b74", theme::kSecondary},
+        {"#b8431a", theme::kOut},   {"#0b5e8a", theme::kBlue}, {"#d7e6ee", theme::kTrack},
+    };
+    for (const auto& [drawn, ours] : kDrawn) drawing.replace(drawn, ours.name().toLatin1());
+    return drawing;
+}
+
 }  // namespace
 
 HelpPages::HelpPages(QWidget* parent) : QTextBrowser(parent) {
@@ -158,15 +172,14 @@ void HelpPages::scrollToHeading(const QString& slug) {
 // A drawing is made at the screen's own resolution.
 QVariant HelpPages::loadResource(int type, const QUrl& name) {
     if (type != QTextDocument::ImageResource) return QTextBrowser::loadResource(type, name);
-    QImageReader reader(QLatin1Char(':') + source().resolved(name).path());
+    QByteArray drawn = inOurColours(QLatin1Char(':') + source().resolved(name).path());
+    QBuffer buffer(&drawn);
+    QImageReader reader(&buffer);
     QSize size = reader.size();
     if (size.isEmpty()) return {};
     if (size.width() > kWidestDrawing) size.scale(kWidestDrawing, size.height(), Qt::KeepAspectRatio);
     reader.setScaledSize(size * devicePixelRatioF());
-    const QImage drawing = reader.read();
-    QImage image(drawing.size(), QImage::Format_RGB32);
-    image.fill(kDrawingPaper);  // ink on paper in a dark window, too
-    QPainter(&image).drawImage(0, 0, drawing);
+    QImage image = reader.read();
     image.setDevicePixelRatio(devicePixelRatioF());
     return image;
 }

@@ -68,6 +68,15 @@ QPalette paper() {
     return colors;
 }
 
+// Qt's own style draws the edge of a field as a darker shade of the window's ground, which a dark one has not.
+void edgeFields() {
+    constexpr int kDarkerByStyle = 140;  // percent
+    QPalette colors = paper();
+    colors.setColor(QPalette::Window, theme::kFieldEdge.lighter(kDarkerByStyle));
+    for (const char* kind : {"QComboBox", "QLineEdit", "QAbstractSpinBox", "QPlainTextEdit"})
+        QApplication::setPalette(colors, kind);
+}
+
 }  // namespace
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
@@ -81,6 +90,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       ear_(new Ear(session, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
+    edgeFields();
     QApplication::setFont(theme::text(theme::kTextPx));
     for (const char* kind : {"QToolButton", "QComboBox", "QLineEdit", "QMenu"})  // the desktop has its own for these
         QApplication::setFont(theme::text(theme::kTextPx), kind);

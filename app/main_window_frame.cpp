@@ -108,7 +108,9 @@ void MainWindow::startNote(double units, double level) {
 void MainWindow::openNote(std::size_t index) {
     if (!keeper_.frozen() || index >= keeper_.frame().notes.size()) return;
     editedNote_ = index;
-    editor_->open(QString::fromStdString(keeper_.frame().notes[index].text), false);
+    const Note& note = keeper_.frame().notes[index];
+    editor_->pointAt(panels_->grid().placeOf(note.units, note.level));
+    editor_->open(QString::fromStdString(note.text), false);
 }
 
 void MainWindow::openNextNote() {

@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <algorithm>
@@ -13,7 +14,7 @@ namespace trueunit {
 
 namespace {
 
-constexpr int kLetters = 46, kLines = 2, kMostLetters = 400;
+constexpr int kLetters = 46, kLines = 2, kMostLines = 6, kMostLetters = 400;
 constexpr int kNoteFrame = 14;             // pixels of the field about its lines
 constexpr int kNoteApart = 16;             // between the slip and what it speaks of
 constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
@@ -22,16 +23,11 @@ constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
 
 NoteEditor::NoteEditor(QWidget* parent)
     : QFrame(parent), words_(new QPlainTextEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
-    setFrameShape(QFrame::StyledPanel);
-    setAutoFillBackground(true);
-    QPalette colors = palette();
-    colors.setColor(QPalette::Window, theme::kPanel);
-    setPalette(colors);
+    words_->setFrameShape(QFrame::NoFrame);
     auto* keep = new QPushButton(tr("Keep"), this);
     for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
         part->setFont(theme::text(theme::kTextPx));
-    const QFontMetrics metrics = words_->fontMetrics();
-    words_->setFixedSize(kLetters * metrics.averageCharWidth(), kLines * metrics.lineSpacing() + kNoteFrame);
+    words_->setFixedWidth(kLetters * words_->fontMetrics().averageCharWidth());
     words_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     words_->setTabChangesFocus(true);
@@ -43,6 +39,7 @@ NoteEditor::NoteEditor(QWidget* parent)
     row->addWidget(words_, 1);
     row->addWidget(keep);
     row->addWidget(delete_);
+    connect(words_, &QPlainTextEdit::textChanged, this, &NoteEditor::grow);
     connect(keep, &QPushButton::clicked, this, &NoteEditor::keep);
     connect(delete_, &QPushButton::clicked, this, [this] {
         leave();
@@ -52,15 +49,33 @@ NoteEditor::NoteEditor(QWidget* parent)
 }
 
 void NoteEditor::open(const QString& text, bool isNew) {
+    at_ = place_.value_or(parentWidget()->rect().center());
+    place_.reset();
     words_->setPlainText(text);
     delete_->setVisible(!isNew);
-    adjustSize();
-    placeBeside(place_.value_or(parentWidget()->rect().center()));
-    place_.reset();
     show();
+    grow();
     raise();
     words_->setFocus();
     words_->selectAll();
+}
+
+// With what is written, so that nothing of it is out of sight.
+void NoteEditor::grow() {
+    const int lines = std::clamp(qRound(words_->document()->size().height()), kLines, kMostLines);
+    words_->setFixedHeight(lines * words_->fontMetrics().lineSpacing() + kNoteFrame);
+    adjustSize();
+    placeBeside(at_);
+}
+
+void NoteEditor::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(theme::kPanel);
+    painter.setPen(theme::pen(theme::kBlue));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
+    painter.setPen(theme::pen(theme::kFieldEdge));
+    painter.drawRect(QRectF(words_->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5));
 }
 
 // Below what it speaks of where there is room, else above; within the panel, below its title.

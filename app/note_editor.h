@@ -28,15 +28,18 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void keep();
     void leave();
     void placeBeside(QPoint place);
+    void grow();
 
     QPlainTextEdit* words_;
     std::optional<QPoint> place_;
+    QPoint at_;  // of the one that is open
     QPushButton* delete_;
 };
 

@@ -23,7 +23,16 @@ namespace {
 constexpr double kNarrowScale = 20.0;  // percent of a unit
 constexpr double kWideScale = 50.0;
 constexpr double kRoomForBoth = 190.0;  // logical pixels
+constexpr int kSettled = 32;            // characters
 constexpr double kBackToNarrow = 18.0;  // so that a value about the end does not make the scale flutter
+
+// Smaller where it would not fit, never cut.
+void drawWithin(QPainter& painter, const QRectF& row, const QString& words, double px,
+                QFont::Weight weight = QFont::Normal) {
+    const double needed = QFontMetricsF(theme::text(px, weight)).horizontalAdvance(words) + 1.0;
+    painter.setFont(theme::text(row.width() < needed ? std::floor(px * row.width() / needed) : px, weight));
+    painter.drawText(row, Qt::AlignCenter, words);
+}
 
 }  // namespace
 
@@ -40,15 +49,10 @@ BiasGauge::BiasGauge(QWidget* parent)
 }
 
 void BiasGauge::refresh(const Snapshot& snapshot) {
-    if (snapshot.seconds < seconds_) {  // another input: its predecessor's peaks are not its own
-        lowest_.reset();
-        highest_.reset();
-    }
-    seconds_ = snapshot.seconds;
     bias_ = snapshot.reading.distortion.biasPercent;
     limit_ = snapshot.limits.biasPercent;
     resting_ = bias_ && snapshot.state != SignalState::reading;
-    if (bias_) holdPeaks(bias_->value);
+    holdPeaks(snapshot);
     chooseScale();
     say(snapshot);
     update();
@@ -69,7 +73,9 @@ void BiasGauge::say(const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
     const QString limit = limits.statesBias ? Words::tr("limit ±%1 %").arg(limitNumber(limits.biasPercent))
                                             : Words::tr("bias not judged");
-    setRemark(QStringLiteral("%1, %2").arg(limit, told(limits.title)), Tone::quiet, limit);
+    // The scale has the limit itself; whose it is stands here alone.
+    setRemark(QStringLiteral("%1, %2").arg(limit, told(limits.title)), Tone::quiet,
+              limits.statesBias ? told(limits.title) : limit);
     if (!bias_) {
         digits_ = QStringLiteral("—");
         words_ = whyNothing(snapshot);
@@ -100,7 +106,26 @@ void BiasGauge::say(const Snapshot& snapshot) {
     describe(said.join(QStringLiteral(", ")));
 }
 
-void BiasGauge::holdPeaks(double bias) {
+// Every character has its point of the trail, whether or not the window was drawn at it: the same recording always
+// leaves the same peaks. The first few characters after a beginning scatter too much to be held against a sender.
+void BiasGauge::holdPeaks(const Snapshot& s) {
+    const std::uint64_t newest = s.trail.empty() ? 0 : s.trail.back().number;
+    if (s.seconds < seconds_ || newest + 1 < heldFrom_) {  // another input: its predecessor's peaks are not its own
+        lowest_.reset();
+        highest_.reset();
+        heldFrom_ = 0;
+    }
+    seconds_ = s.seconds;
+    const int window = s.options.windowCharacters;
+    const auto settled = static_cast<std::uint64_t>(window == 0 ? kSettled : std::min(window, kSettled));
+    const auto from = std::partition_point(s.trail.begin(), s.trail.end(), [&](const TrailPoint& p) {
+        return p.number < heldFrom_ || p.number + 1 < settled;
+    });
+    std::for_each(from, s.trail.end(), [this](const TrailPoint& p) { holdPeak(p.biasPercent); });
+    if (!s.trail.empty()) heldFrom_ = newest + 1;
+}
+
+void BiasGauge::holdPeak(double bias) {
     lowest_ = std::min(lowest_.value_or(bias), bias);
     highest_ = std::max(highest_.value_or(bias), bias);
 }
@@ -116,7 +141,7 @@ void BiasGauge::chooseScale() {
 void BiasGauge::resetPeaks() {
     lowest_.reset();
     highest_.reset();
-    if (bias_) holdPeaks(bias_->value);
+    if (!shown().trail.empty()) holdPeak(shown().trail.back().biasPercent);
     chooseScale();
     update();
     emit peaksReset();
@@ -208,9 +233,8 @@ void BiasGauge::paintDigits(QPainter& painter, const QRectF& area, double wordPx
     QRectF row(area.left(), area.top() + digitsHeight, area.width(), 1.35 * wordPx);
     paintWords(painter, row, wordPx, out);
     row = QRectF(area.left(), row.bottom(), area.width(), 1.4 * smallPx);
-    painter.setFont(theme::text(smallPx));
     painter.setPen(theme::kSecondary);
-    painter.drawText(row, Qt::AlignCenter, small_);
+    drawWithin(painter, row, small_, smallPx);
 }
 
 // One line for what the last nudge did and one for what comes next, so that nothing moves as the words change. Where
@@ -222,16 +246,13 @@ double BiasGauge::adviceHeight(double px, double room) const {
 void BiasGauge::paintAdvice(QPainter& painter, const QRectF& area, double px) const {
     QRectF line(area.left(), area.top(), area.width(), 1.35 * px);
     if (area.height() > 1.5 * line.height()) {
-        painter.setFont(theme::text(px));
         painter.setPen(theme::kSecondary);
-        painter.drawText(line, Qt::AlignCenter, did_);
+        drawWithin(painter, line, did_, px);
         line.translate(0, line.height());
     }
     if (next_.isEmpty()) return;
-    const double needed = QFontMetricsF(theme::text(px, QFont::DemiBold)).horizontalAdvance(next_);
-    painter.setFont(theme::text(px * std::min(1.0, line.width() / needed), QFont::DemiBold));
     painter.setPen(theme::kInk);
-    painter.drawText(line, Qt::AlignCenter, next_);
+    drawWithin(painter, line, next_, px, QFont::DemiBold);
 }
 
 void BiasGauge::paintReason(QPainter& painter, const QRectF& area, double px) {

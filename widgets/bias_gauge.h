@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <optional>
 
 #include "widgets/panel.h"
@@ -45,7 +46,8 @@ protected:
 
 private:
     void say(const Snapshot& snapshot);
-    void holdPeaks(double bias);
+    void holdPeaks(const Snapshot& snapshot);
+    void holdPeak(double bias);
     void chooseScale();
     void paintWords(QPainter& painter, const QRectF& row, double wordPx, bool out) const;
     void paintDigits(QPainter& painter, const QRectF& area, double wordPx);
@@ -63,6 +65,7 @@ private:
     bool alone_ = false;
     double digitHeight_ = 0.0;
     std::optional<double> lowest_, highest_;
+    std::uint64_t heldFrom_ = 0;  // number of the first character that is not among them yet
     double scaleEnd_;
     QToolButton* reset_;
 };

@@ -128,10 +128,23 @@ double FindingList::paragraph(const Piece& piece, double left, double top, doubl
     const QRectF room(left, top, std::max(20.0, width), 10000);
     if (!painter) return QFontMetricsF(piece.font).boundingRect(room, flags, piece.text).height();
     QRectF used;
+    painter->save();
+    painter->setClipRect(wholeLines(top, QFontMetricsF(piece.font).lineSpacing()), Qt::IntersectClip);
     painter->setFont(piece.font);
     painter->setPen(piece.color);
     painter->drawText(room, flags, piece.text, &used);
+    painter->restore();
     return used.height();
+}
+
+// What is scrolled to shows no line that the edge of its panel would cut through.
+QRectF FindingList::wholeLines(double top, double line) const {
+    constexpr double kRounding = 0.1;  // of a line
+    const QRectF seen = parentWidget() ? QRectF(-pos(), parentWidget()->size()) : QRectF(rect());
+    const double first = std::ceil((seen.top() - top) / line - kRounding),
+                 last = std::floor((seen.bottom() - top) / line + kRounding);
+    const double from = std::max(seen.top(), top + first * line), to = std::min(seen.bottom(), top + last * line);
+    return {seen.left(), from, seen.width(), std::max(0.0, to - from)};
 }
 
 double FindingList::layOut(double width, QPainter* painter, std::vector<double>* tops) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QRectF>
 #include <QWidget>
 #include <vector>
 
@@ -56,6 +57,7 @@ private:
     void take(std::vector<Entry> entries);
     double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
     int findingCount() const;
+    QRectF wholeLines(double top, double line) const;  // of a paragraph that begins at top: what may be painted
     double paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const;
 
     std::vector<Entry> entries_;

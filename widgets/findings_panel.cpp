@@ -70,6 +70,9 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     scroll_->viewport()->setAutoFillBackground(false);
     list_->setAutoFillBackground(false);
     scroll_->setMinimumHeight(24);
+    // Other lines are cut by the edges then.
+    connect(scroll_->verticalScrollBar(), &QScrollBar::valueChanged, list_, qOverload<>(&QWidget::update));
+    connect(scroll_->verticalScrollBar(), &QScrollBar::rangeChanged, list_, qOverload<>(&QWidget::update));
     caution_->setFont(theme::text(theme::kSmallPx, QFont::Medium));
     caution_->setStyleSheet(ink);
     caution_->setWordWrap(true);

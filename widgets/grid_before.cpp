@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/grid_before.h"
 
+#include <algorithm>
+
 #include "widgets/marker.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -20,8 +22,9 @@ std::shared_ptr<const CharacterTrace> GridBefore::traceFor(const GridContent& co
 void GridBefore::drawWords(QCPPainter& painter, const QString& words) const {
     painter.setFont(theme::text(theme::kSmallPx));
     painter.setPen(theme::kSecondary);
-    painter.drawText(
-        QPointF(inside().right() - 8 - QFontMetricsF(painter.font()).horizontalAdvance(words), yOf(0.0) + 16), words);
+    const QFontMetricsF metrics(painter.font());
+    const double baseline = std::min(yOf(0.0) + 16, inside().bottom() - metrics.descent());  // within a low drawing
+    painter.drawText(QPointF(inside().right() - 8 - metrics.horizontalAdvance(words), baseline), words);
 }
 
 void GridBefore::draw(QCPPainter* painter) {

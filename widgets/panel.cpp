@@ -3,8 +3,10 @@
 
 #include <QAccessible>
 #include <QHBoxLayout>
+#include <QHelpEvent>
 #include <QPainter>
 #include <QTimer>
+#include <QToolTip>
 #include <QVBoxLayout>
 #include <cmath>
 #include <utility>
@@ -138,25 +140,38 @@ void Panel::paintEvent(QPaintEvent*) {
 
 double Panel::toolsLeft() const { return tools_->count() > 0 ? tools_->geometry().left() : width() - theme::kMargin; }
 
+QRectF Panel::remarkRoom() const {
+    const double titleWidth = QFontMetricsF(theme::text(theme::kTitlePx, QFont::DemiBold)).horizontalAdvance(title_);
+    const double left = theme::kMargin + titleWidth + kRemarkGap;
+    const double right = tools_->count() > 0 ? toolsLeft() - kRemarkGap : width() - theme::kMargin;
+    return {left, kHeaderTop, std::max(0.0, right - left), kHeaderHeight};
+}
+
+QString Panel::fittingRemark() const {
+    const QFontMetrics metrics(theme::text(theme::kSmallPx));
+    const double room = remarkRoom().width();
+    const bool fits = brief_.isEmpty() || metrics.horizontalAdvance(remark_) <= room;
+    return metrics.elidedText(fits ? remark_ : brief_, Qt::ElideRight, static_cast<int>(std::ceil(room)));
+}
+
 void Panel::paintHeader(QPainter& painter) const {
     const QRectF row(theme::kMargin, kHeaderTop, width() - 2 * theme::kMargin, kHeaderHeight);
     painter.setFont(theme::text(theme::kTitlePx, QFont::DemiBold));
-    const double titleWidth = painter.fontMetrics().horizontalAdvance(title_);
     painter.setPen(theme::kInk);
     painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, title_);
     if (remark_.isEmpty()) return;
-
-    const bool hasTools = tools_->count() > 0;
     painter.setFont(theme::text(theme::kSmallPx));
     painter.setPen(colorOf(tone_));
-    const double left = row.left() + titleWidth + kRemarkGap;
-    const double right = hasTools ? toolsLeft() - kRemarkGap : row.right();
-    const QRectF room(left, row.top(), std::max(0.0, right - left), row.height());
-    const QFontMetrics metrics = painter.fontMetrics();
-    const bool fits = brief_.isEmpty() || metrics.horizontalAdvance(remark_) <= room.width();
-    const QString fitting =
-        metrics.elidedText(fits ? remark_ : brief_, Qt::ElideRight, static_cast<int>(std::ceil(room.width())));
-    painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, fitting);
+    painter.drawText(remarkRoom(), Qt::AlignRight | Qt::AlignVCenter, fittingRemark());
+}
+
+bool Panel::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const bool cut = remarkRoom().contains(help->pos()) && fittingRemark() != remark_;
+    if (!cut) return QWidget::event(event);
+    QToolTip::showText(help->globalPos(), remark_, this);
+    return true;
 }
 
 }  // namespace trueunit

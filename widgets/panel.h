@@ -43,9 +43,12 @@ protected:
     void describe(const QString& description);  // to assistive tools; only when it changes, and without haste
     const SnapshotPtr& snapshotPtr() const { return snapshot_; }
     void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;  // the whole remark as a tooltip, where the row has no room for it
 
 private:
     void paintHeader(QPainter& painter) const;
+    QRectF remarkRoom() const;
+    QString fittingRemark() const;
     double toolsLeft() const;
     void sayDescription();
 

@@ -29,6 +29,7 @@ inline QColor kHole(0x3B, 0x2E, 0x1A);
 inline QColor kBoundary(0xB4, 0xBA, 0xBC);  // of an ideal unit
 inline QColor kHandle(0xC9, 0xC6, 0xBB);    // of a scroll bar
 inline QColor kDisabled(0xA9, 0xAE, 0xB1);
+inline QColor kFieldEdge(0x8F, 0x92, 0x90);  // of a field to be filled in
 
 void useDark();  // for a dim workshop
 
