@@ -14,9 +14,9 @@ namespace {
 using test::CharacterBuilder;
 using test::pointersTo;
 
-Character withInstants(std::vector<Instant> instants) {
+Character withInstants(const Instants& instants) {
     Character c;
-    c.instants = std::move(instants);
+    c.instants = instants;
     return c;
 }
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <algorithm>
-#include <deque>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -23,25 +23,30 @@ public:
     static constexpr std::size_t kMost = 32768;  // over an hour at 367 operations a minute
 
     void add(LoggedCharacter c) {
-        entries_.push_back(std::move(c));
-        if (entries_.size() > kMost) entries_.pop_front();
+        if (size_ == ring_.size() && size_ < kMost) ring_.resize(size_ < kFirst ? kFirst : kMost);
+        newest_ = (newest_ + 1) % ring_.size();
+        size_ = std::min(size_ + 1, kMost);
+        ring_[newest_] = std::move(c);
     }
-    void clear() { entries_.clear(); }
-    std::size_t size() const { return entries_.size(); }
-    bool empty() const { return entries_.empty(); }
-    const LoggedCharacter& back() const { return entries_.back(); }
+    void clear() { *this = {}; }
+    std::size_t size() const { return size_; }
+    bool empty() const { return size_ == 0; }
+    const LoggedCharacter& back() const { return ring_[newest_]; }
 
     // The last n of them; 0 = all.
     std::vector<const LoggedCharacter*> last(std::size_t n) const {
-        const std::size_t take = n == 0 ? entries_.size() : std::min(n, entries_.size());
-        std::vector<const LoggedCharacter*> out;
-        out.reserve(take);
-        for (std::size_t i = entries_.size() - take; i < entries_.size(); ++i) out.push_back(&entries_[i]);
+        const std::size_t take = n == 0 ? size_ : std::min(n, size_);
+        std::vector<const LoggedCharacter*> out(take);
+        for (std::size_t i = 0; i < take; ++i) out[take - 1 - i] = &ring_[(newest_ + ring_.size() - i) % ring_.size()];
         return out;
     }
 
 private:
-    std::deque<LoggedCharacter> entries_;
+    static constexpr std::size_t kFirst = 512;  // a minute and more; after it all is taken at once, not over hours
+
+    std::vector<LoggedCharacter> ring_;
+    std::size_t newest_ = SIZE_MAX;
+    std::size_t size_ = 0;
 };
 
 }  // namespace trueunit
