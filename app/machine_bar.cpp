@@ -5,6 +5,8 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QLocale>
+#include <QPainter>
+#include <QStyleOption>
 #include <optional>
 
 #include "app/captioned.h"
@@ -35,6 +37,25 @@ bool readValue(const QString& text, std::optional<double>& value) {
 
 QString nameTip() { return MachineBar::tr("What the museum or owner calls it; stands on the report (Ctrl+M)"); }
 
+// A name too long for its field ends in a sign that it goes on, while nobody writes in it.
+class NameField : public QLineEdit {
+protected:
+    void paintEvent(QPaintEvent* event) override {
+        QStyleOptionFrame option;
+        initStyleOption(&option);
+        constexpr int kBesideText = 2;  // as Qt keeps free within a field
+        const QRect room = style()
+                               ->subElementRect(QStyle::SE_LineEditContents, &option, this)
+                               .adjusted(kBesideText, 0, -kBesideText, 0);
+        const QString fitting = fontMetrics().elidedText(text(), Qt::ElideRight, room.width());
+        if (hasFocus() || fitting == text()) return QLineEdit::paintEvent(event);
+        QPainter painter(this);
+        style()->drawPrimitive(QStyle::PE_PanelLineEdit, &option, &painter, this);
+        painter.setPen(palette().color(QPalette::Text));
+        painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, fitting);
+    }
+};
+
 QComboBox* choice(bool typed, int narrowest, int widest) {
     auto* box = new QComboBox;
     box->setEditable(typed);
@@ -51,7 +72,7 @@ QComboBox* choice(bool typed, int narrowest, int widest) {
 
 MachineBar::MachineBar(QWidget* parent)
     : QWidget(parent),
-      name_(new QLineEdit),
+      name_(new NameField),
       code_(choice(false, 84, 110)),
       speed_(choice(true, 88, 100)),
       stop_(choice(true, 88, 100)),

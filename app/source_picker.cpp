@@ -8,13 +8,17 @@
 
 #include "app/session.h"
 #include "app/window_memory.h"
+#include "widgets/theme.h"
 #include "widgets/told.h"
 
 namespace trueunit {
 
 SourcePicker::SourcePicker(Session& session, QWidget* parent)
     : QPushButton(parent), session_(session), menu_(new QMenu(this)) {
-    setStyleSheet(QStringLiteral("text-align: left;"));
+    // A button that stands among fields.
+    setStyleSheet(QStringLiteral("QPushButton { text-align: left; border-color: %1; }"
+                                 "QPushButton:hover { border-color: %2; } QPushButton:focus { border-color: %3; }")
+                      .arg(theme::kFieldEdge.name(), theme::kSecondary.name(), theme::kBlue.name()));
     setMenu(menu_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setMaximumWidth(300);

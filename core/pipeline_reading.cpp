@@ -14,6 +14,7 @@ constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
 constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
+constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 }  // namespace
 
 InputReading Pipeline::Stages::inputReading() const {
@@ -90,7 +91,8 @@ Reading Pipeline::Stages::reading(bool final) {
             parts = partsOf({log.last(take), characters.recent, {}, {}, {}});
             studyTape(seen, characters.window.size());
             partsDue = log.back().character.number + kPartsEveryCharacters;
-        } else if (!options.expect.empty() && log.back().character.number != tapeEnd) {
+        } else if (!options.expect.empty() && options.expect.size() <= kShortText &&
+                   log.back().character.number != tapeEnd) {
             studyTape(seen, characters.window.size());  // a text that need not be looked for is held against each
         }
         characters.parts = parts;

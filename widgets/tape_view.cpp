@@ -75,7 +75,8 @@ void TapeView::refresh(const Snapshot& s) {
         const QString misread =
             (presumed ? Words::tr("%1 probably wrong") : Words::tr("%1 wrong"))
                 .arg(counted(wrong > 0 ? wrong : passed, Words::tr("character"), Words::tr("characters")));
-        const bool anyCase = std::any_of(causes_.begin(), causes_.end(), [](const auto& cause) { return cause; });
+        const bool anyCase = std::any_of(causes_.begin() + (seen - s.tape.begin()), causes_.end(),
+                                         [](const auto& cause) { return cause.has_value(); });
         if (wrong > 0)
             setRemark(
                 misread + (anyCase ? Words::tr(" on this tape: ○ lost mark, ✕ filled space, underlined: wrong case")
