@@ -70,6 +70,8 @@ TEST(ReadingText, ListsTheInstantsWithTheirDirection) {
     Reading r;
     r.instants = {{3, Condition::mark, 120, -5.0, 0.2, -5.6, -4.4}};
     EXPECT_TRUE(has(readingText(r, Limits{}), "3 to mark           120    -5.00      0.20     -5.60     -4.40"));
+    r.instants = {{3, Condition::space, 120, 0.001, 0.2, -0.004, 0.1}};  // zero has no sign
+    EXPECT_TRUE(has(readingText(r, Limits{}), "3 to space          120     0.00      0.20      0.00     +0.10"));
 }
 
 TEST(ReadingText, SaysHowSureAFindingIsWhereToLookAndHowToConfirmInLinesThatFit) {

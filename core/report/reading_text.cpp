@@ -41,7 +41,8 @@ std::string fixed(double value, int decimals) {
 std::string withSign(double value, int decimals) {
     char buffer[64];
     std::snprintf(buffer, sizeof buffer, "%+.*f", decimals, value);
-    return buffer;
+    const std::string_view digits = std::string_view(buffer).substr(1);
+    return digits.find_first_of("123456789") == std::string_view::npos ? std::string(digits) : buffer;  // zero has none
 }
 
 // As many decimals as the uncertainty carries, two significant digits of it.
@@ -172,9 +173,9 @@ void addInstants(const std::vector<InstantReading>& instants, std::string& out) 
     out += "\ninstant          count     mean       rms  smallest   largest   (percent of a unit, late positive)\n";
     for (const InstantReading& i : instants) {
         char line[128];
-        std::snprintf(line, sizeof line, "%d to %-5s %12ld %+8.2f  %8.2f  %+8.2f  %+8.2f\n", i.k,
-                      i.to == Condition::mark ? "mark" : "space", i.count, i.meanPercent, i.rmsPercent, i.minPercent,
-                      i.maxPercent);
+        std::snprintf(line, sizeof line, "%d to %-5s %12ld %8s  %8.2f  %8s  %8s\n", i.k,
+                      i.to == Condition::mark ? "mark" : "space", i.count, withSign(i.meanPercent, 2).c_str(),
+                      i.rmsPercent, withSign(i.minPercent, 2).c_str(), withSign(i.maxPercent, 2).c_str());
         out += line;
     }
 }
