@@ -148,6 +148,38 @@ TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {
     EXPECT_EQ(list->chosen(), -1);
 }
 
+// Rows of pixels with ink between the bar at the left and the scroll bar, from the foot of the list upwards.
+int inkedRowsAtTheFoot(const QImage& list) {
+    const auto inked = [&list](int y) {
+        for (int x = 20; x < list.width() - 20; ++x)
+            if (std::abs(qGray(list.pixel(x, y)) - qGray(theme::kPanel.rgb())) > 60) return true;
+        return false;
+    };
+    int rows = 0;
+    while (rows < list.height() && inked(list.height() - 1 - rows)) ++rows;
+    return rows;
+}
+
+TEST(FindingsPanel, NoLineIsCutThroughWhateverTheHeight) {
+    Snapshot s = SnapshotBuilder().value();
+    const std::string words = "Hgjpqy and many more words that go below the line and above, over several lines of it. ";
+    s.reading.findings = std::vector<Finding>{{"end-offset", 0.9, "Hgjpqy", words + words, words, words}};
+    FindingsPanel panel;
+    panel.show(std::make_shared<const Snapshot>(s));
+    panel.resize(378, 170);
+    panel.QWidget::show();
+    int whole = 0;
+    for (int height = 170; height < 186; ++height) {
+        panel.resize(378, height);
+        settle();
+        const QRect list = panel.findChild<QScrollArea*>()->geometry();  // without a frame
+        const int rows = inkedRowsAtTheFoot(panel.grab(list).toImage());
+        whole += rows == 0 ? 1 : 0;
+        EXPECT_LE(rows, 3) << height;  // the feet of letters, where a line ends just there
+    }
+    EXPECT_GE(whole, 12);
+}
+
 // Neither words upon words nor a hairline through words, whatever lies together; the youngest always has its words.
 TEST(BiasTrail, WordsOfNudgesNeverLieOnEachOther) {
     std::mt19937 random(7);

@@ -126,20 +126,22 @@ QString FindingList::text() const {
 double FindingList::paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const {
     const int flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
     const QRectF room(left, top, std::max(20.0, width), 10000);
-    if (!painter) return QFontMetricsF(piece.font).boundingRect(room, flags, piece.text).height();
-    QRectF used;
+    const QFontMetricsF metrics(piece.font);
+    const double height = metrics.boundingRect(room, flags, piece.text).height();
+    if (!painter) return height;
+    const double lines = std::max(1.0, std::round(height / metrics.lineSpacing()));
     painter->save();
-    painter->setClipRect(wholeLines(top, QFontMetricsF(piece.font).lineSpacing()), Qt::IntersectClip);
+    painter->setClipRect(wholeLines(top, height / lines), Qt::IntersectClip);
     painter->setFont(piece.font);
     painter->setPen(piece.color);
-    painter->drawText(room, flags, piece.text, &used);
+    painter->drawText(room, flags, piece.text);
     painter->restore();
-    return used.height();
+    return height;
 }
 
 // What is scrolled to shows no line that the edge of its panel would cut through.
 QRectF FindingList::wholeLines(double top, double line) const {
-    constexpr double kRounding = 0.1;  // of a line
+    constexpr double kRounding = 0.05;  // of a line
     const QRectF seen = parentWidget() ? QRectF(-pos(), parentWidget()->size()) : QRectF(rect());
     const double first = std::ceil((seen.top() - top) / line - kRounding),
                  last = std::floor((seen.bottom() - top) / line + kRounding);
