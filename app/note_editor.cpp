@@ -23,7 +23,6 @@ constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
 
 NoteEditor::NoteEditor(QWidget* parent)
     : QFrame(parent), words_(new QPlainTextEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
-    words_->setFrameShape(QFrame::NoFrame);
     auto* keep = new QPushButton(tr("Keep"), this);
     for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
         part->setFont(theme::text(theme::kTextPx));
@@ -74,8 +73,6 @@ void NoteEditor::paintEvent(QPaintEvent*) {
     painter.setBrush(theme::kPanel);
     painter.setPen(theme::pen(theme::kBlue));
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
-    painter.setPen(theme::pen(theme::kFieldEdge));
-    painter.drawRect(QRectF(words_->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5));
 }
 
 // Below what it speaks of where there is room, else above; within the panel, below its title.

@@ -23,9 +23,10 @@ constexpr qint64 kLargestText = 65536;  // bytes; a loop of tape has some hundre
 TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, QWidget* parent)
     : QDialog(parent), code_(code), text_(new QPlainTextEdit), message_(new QLabel) {
     setWindowTitle(tr("Text of the tape"));
-    auto* what = new QLabel(
-        tr("What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the "
-           "fox sentence, and a tape that comes round three times are recognised without."));
+    auto* what = new QLabel(tr(
+        "What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the "
+        "fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds "
+        "may hide what goes wrong in most of them."));
     what->setWordWrap(true);
     text_->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
     text_->setAccessibleName(tr("Text of the tape"));

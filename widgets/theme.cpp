@@ -63,9 +63,11 @@ QString styleSheet() {
                "QPushButton:pressed, QToolButton:pressed { background: %6; }"
                "QPushButton:checked, QToolButton:checked { background: %2; color: %1; border-color: %2; }"
                "QPushButton:disabled, QToolButton:disabled { color: %7; }"
+               "QPlainTextEdit { border: 1px solid %8; border-radius: 3px; }"
+               "QPlainTextEdit:focus { border-color: %5; }"
                "QToolTip { background: %1; color: %2; border: 1px solid %3; padding: 4px; }")
         .arg(kPanel.name(), kInk.name(), kBorder.name(), kSecondary.name(), kBlue.name(), kTrack.name(),
-             kDisabled.name());
+             kDisabled.name(), kFieldEdge.name());
 }
 
 }  // namespace trueunit::theme

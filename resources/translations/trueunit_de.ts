@@ -5883,8 +5883,8 @@ Worauf gehört wird (Strg+I)</translation>
         <translation>Text des Streifens</translation>
     </message>
     <message>
-        <source>What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes round three times are recognised without.</source>
-        <translation>Was auf dem Streifen steht, einmal, von beliebiger Stelle an. Damit werden verlorene Zeichenschritte und gefüllte Trennschritte gezählt. RY, der Fuchssatz und ein Streifen, der dreimal herumkommt, werden auch so erkannt.</translation>
+        <source>What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds may hide what goes wrong in most of them.</source>
+        <translation>Was auf dem Streifen steht, einmal, von beliebiger Stelle an. Damit werden verlorene Zeichenschritte und gefüllte Trennschritte gezählt. RY, der Fuchssatz und ein Streifen, der dreimal herumkommt, werden auch so erkannt; ein aus den Runden gelernter Text kann verbergen, was in den meisten von ihnen falsch ist.</translation>
     </message>
     <message>
         <source>&amp;Use</source>
