@@ -11,7 +11,8 @@ namespace trueunit {
 
 namespace {
 constexpr int kWatchMs = 200;
-}
+constexpr double kAtWorkSeconds = 2.5;  // of a simulated machine: long enough for a reading as soon as one looks
+}  // namespace
 
 // A source that has been opened and is pushing into its own ring, not yet listened to.
 struct Session::Opened {
@@ -138,7 +139,7 @@ Outcome Session::play(Result<Scenario> scenario, std::string origin) {
     opened.kind = SourceKind::scenario;
     opened.origin = std::move(origin);
     opened.scenarioPlayed = std::make_unique<Scenario>(*scenario);
-    auto source = std::make_unique<ScenarioSource>(std::move(*scenario));
+    auto source = std::make_unique<ScenarioSource>(std::move(*scenario), kAtWorkSeconds);
     opened.scenario = source.get();
     opened.source = std::move(source);
     return swap(std::move(opened));

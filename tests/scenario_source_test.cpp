@@ -61,6 +61,20 @@ TEST_F(ScenarioSourceTest, PushesTheSamplesOfTheScenarioAtTheirPaceAndFinishes) 
     EXPECT_EQ(source.state(), SourceState::idle);
 }
 
+TEST_F(ScenarioSourceTest, OfAMachineAtWorkAlreadyWhatItHasSentComesAtOnceAndNothingIsLeftOut) {
+    Scenario s = faultlessScenario();
+    s.seconds = 3.0;
+    ScenarioSource source(s, 2.5);
+    const auto began = Clock::now();
+    ASSERT_TRUE(source.start(ring));
+    const auto blocks = blocksOf(source, 5.0);
+    const double took = std::chrono::duration<double>(Clock::now() - began).count();
+    EXPECT_GE(took, 0.49);
+    EXPECT_LT(took, 2.5);
+    EXPECT_EQ(blocks.size(), 144000U / SampleBlock::kSamples);
+    EXPECT_EQ(ring.droppedBlocks(), 0U);
+}
+
 TEST_F(ScenarioSourceTest, AGapIsMissingAndTakesItsTime) {
     Scenario s = faultlessScenario();
     s.seconds = 0.4;

@@ -15,12 +15,13 @@ constexpr std::chrono::milliseconds kLongestNap{20};
 }
 
 struct ScenarioSource::Player {
-    explicit Player(Scenario s) : scenario(std::move(s)) {}
+    Player(Scenario s, double atWork) : scenario(std::move(s)), atWorkSeconds(atWork) {}
 
     void play(const std::stop_token& stop, SampleRing& ring);
     double takeTurns();
 
     const Scenario scenario;
+    const double atWorkSeconds;
     std::atomic<SourceState> state{SourceState::idle};
     mutable std::mutex mutex;  // guards the two below: the window turns, the thread takes
     double turned = 0.0;       // sum of all turns
@@ -36,7 +37,10 @@ double ScenarioSource::Player::takeTurns() {
 void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring) {
     using Clock = std::chrono::steady_clock;
     ScenarioSignal signal(scenario);
-    const Clock::time_point began = Clock::now();
+    const auto toDuration = [](double seconds) {
+        return std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(seconds));
+    };
+    const Clock::time_point began = Clock::now() - toDuration(atWorkSeconds);
     while (!stop.stop_requested()) {
         if (const double turn = takeTurns(); turn != 0.0) signal.turnEccentric(turn);
         std::optional<SampleBlock> block = signal.nextBlock();
@@ -46,7 +50,7 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
         }
         // A card hands a block over when its last sample has been taken.
         const double due = static_cast<double>(block->firstSample + SampleBlock::kSamples) / signal.samplesPerSecond();
-        const auto until = began + std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(due));
+        const auto until = began + toDuration(due);
         while (!stop.stop_requested() && Clock::now() < until)  // behind a gap the wait is long, a stop is not
             std::this_thread::sleep_until(std::min(until, Clock::now() + kLongestNap));
         if (stop.stop_requested()) return;
@@ -55,7 +59,10 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
     }
 }
 
-ScenarioSource::ScenarioSource(Scenario scenario) : player_(std::make_unique<Player>(std::move(scenario))) {}
+ScenarioSource::ScenarioSource(Scenario scenario, double atWorkSeconds) {
+    const double holds = static_cast<double>(SampleRing::kBlocks * SampleBlock::kSamples) / scenario.card.rateHz;
+    player_ = std::make_unique<Player>(std::move(scenario), std::min(atWorkSeconds, 0.5 * holds));
+}
 
 ScenarioSource::~ScenarioSource() { stop(); }
 

@@ -11,11 +11,12 @@
 
 namespace trueunit {
 
-// Plays a scenario into the ring at its own pace, as a sound input would. Push thread owned by this object.
-// The operator's eccentric adds to the scenario's bias from the next character on; any thread may turn it.
+// Plays a scenario into the ring at its own pace, as a sound input would; of a machine that has been at work for a
+// while when it starts, so much comes at once. Push thread owned by this object. The operator's eccentric adds to the
+// scenario's bias from the next character on; any thread may turn it.
 class ScenarioSource : public SampleSource {
 public:
-    explicit ScenarioSource(Scenario scenario);
+    explicit ScenarioSource(Scenario scenario, double atWorkSeconds = 0.0);  // at most half of what the ring holds
     ~ScenarioSource() override;
 
     Outcome start(SampleRing& ring) override;
