@@ -33,8 +33,8 @@ struct SentCharacter {
 
 // What was imposed, the newest at the back. Bounded: the oldest are forgotten in an endless run.
 struct Truth {
-    static constexpr std::size_t kMostCharacters = 20000;
-    static constexpr std::size_t kMostInstants = 200000;
+    static constexpr std::size_t kMostCharacters = 2048;
+    static constexpr std::size_t kMostInstants = 20480;
 
     std::deque<SentCharacter> characters;
     std::deque<TrueInstant> instants;  // in order of time, bounces included

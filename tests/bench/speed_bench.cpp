@@ -29,7 +29,7 @@ namespace {
 constexpr double kMostOfSox = 1.0;
 constexpr double kLiveSeconds = 60.0;
 constexpr double kSnapshotsPerSecond = 40.0;
-constexpr double kFirstReadingSeconds = 4.0;  // of signal, from the first sample
+constexpr double kFirstReadingSeconds = 2.5;  // of signal: so much the demonstration hands over at once
 
 bool exceeded = false;
 
