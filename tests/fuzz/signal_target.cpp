@@ -16,7 +16,7 @@ namespace {
 
 constexpr double kSecondsPerSample = 1.0 / 48000.0;
 constexpr std::size_t kMostEdges = 200;
-constexpr std::size_t kMostSamples = 60000;
+constexpr std::size_t kMostSamples = 30000;
 
 // Hands out the bytes in turn; zeros when they are used up.
 struct Feed {
@@ -98,7 +98,7 @@ void framer(Bytes bytes) {
 void pipeline(Bytes bytes) {
     Feed feed{bytes};
     const Options options = optionsFrom(feed);
-    const double rates[] = {44100.0, 48000.0, 96000.0, 192000.0};
+    const double rates[] = {8000.0, 44100.0, 48000.0, 192000.0};
     Pipeline line(rates[feed.byte() % 4], options, Limits{});
     std::vector<float> block;
     unsigned noise = 1;
