@@ -89,6 +89,10 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "blank"),
     QT_TRANSLATE_NOOP("Core", "bell"),
     QT_TRANSLATE_NOOP("Core", "who are you"),
+    QT_TRANSLATE_NOOP("Core", "reserved %1"),
+    QT_TRANSLATE_NOOP("Core", "null"),
+    QT_TRANSLATE_NOOP("Core", "delete"),
+    QT_TRANSLATE_NOOP("Core", "control %1"),
     QT_TRANSLATE_NOOP("Core", "The sound output is for the line input of a receiver or of another instrument."),
     QT_TRANSLATE_NOOP("Core",
                       "It never drives a loop directly: a loop is hazardous live, well above 60 V DC, and would reach "

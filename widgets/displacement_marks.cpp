@@ -155,10 +155,12 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 13;
         words(toWords(to));
     }
-    painter.setPen(theme::pen(theme::kInk, 2.2));
-    painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
-    x += 19;
-    words(Words::tr("mean"));
+    if (const QString mean = Words::tr("mean"); fits(19, mean)) {
+        painter.setPen(theme::pen(theme::kInk, 2.2));
+        painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
+        x += 19;
+        words(mean);
+    }
     if (const QString spread = Words::tr("rms spread"); fits(6, spread)) {
         painter.setPen(theme::pen(theme::kInk, 1.0));
         painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));

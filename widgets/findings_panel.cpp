@@ -40,6 +40,13 @@ QString remarkOf(const Snapshot& s) {
     return more ? Words::tr("worst first, %1").arg(over) : Words::tr("worst first");
 }
 
+// The same where there is little room.
+QString briefRemarkOf(const Snapshot& s) {
+    const std::size_t used = std::min(kUnitCharacters, s.tape.size());
+    const std::size_t since = charactersSinceNudge(s, used);
+    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used) : QString();
+}
+
 // What the machine card says stands below the findings, with no bar of its own.
 std::vector<Finding> withDrive(std::vector<Finding> findings, const std::optional<DriveReading>& drive) {
     if (!drive) return findings;
@@ -144,7 +151,8 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     else
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
-    setRemark(remarkOf(snapshot), Tone::quiet, QString());
+    const QString remark = remarkOf(snapshot);
+    setRemark(remark, Tone::quiet, remark.isEmpty() ? QString() : briefRemarkOf(snapshot));
     describe(shownText() + u' ' + caution_->text());
 }
 

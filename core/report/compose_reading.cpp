@@ -149,18 +149,6 @@ void borrowScatter(UnitFit& few, const UnitFit& wide) {
     borrow(few.toSpace, wide.toSpace);
 }
 
-// A short window takes the unit from the last characters: its own could not tell speed from bias.
-std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
-    if (window.size() >= kUnitCharacters) return fitUnit(window);
-    const std::optional<UnitFit> wide = fitUnit(recent);
-    if (!wide) return std::nullopt;
-    std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
-    if (!fit) return fit;
-    fit->unit = wide->unit;
-    borrowScatter(*fit, *wide);
-    return fit;
-}
-
 void noteWhatIsMissing(Reading& r) {
     if (!r.speed.nominalBaud)
         r.notes.emplace_back(
@@ -199,6 +187,17 @@ std::string clockNote(double ppm) { return "Clock trimmed by " + signedDecimals(
 std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds) {
     if (options.baud) return namedSpeed(*options.baud);
     return nearestStandardSpeed(unitSeconds);
+}
+
+std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
+    if (window.size() >= kUnitCharacters) return fitUnit(window);
+    const std::optional<UnitFit> wide = fitUnit(recent);
+    if (!wide) return std::nullopt;
+    std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
+    if (!fit) return fit;
+    fit->unit = wide->unit;
+    borrowScatter(*fit, *wide);
+    return fit;
 }
 
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters) {

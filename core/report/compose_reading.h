@@ -3,10 +3,12 @@
 
 #include <vector>
 
+#include "core/frame/unit_fit.h"
 #include "core/measure/character_log.h"
 #include "core/measure/decomposition.h"
 #include "core/measure/level_counts.h"
 #include "core/measure/plain_text.h"
+#include "core/measure/timing.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -24,6 +26,10 @@ struct WindowOfCharacters {
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
+
+// Unit, bias and end of a window. A short one takes the unit from the last characters, `recent`: its own could not tell
+// speed from bias.
+std::optional<UnitFit> fitWindow(Characters window, Characters recent);
 
 // The parts of the displacement over the window; slow enough to be asked for only now and then.
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);

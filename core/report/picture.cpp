@@ -25,8 +25,8 @@ std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t mo
 
 void Picture::add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer) {
     addTrace(c, framing, timer);
-    addTrailPoint(log, framing);
-    nudges_.push(c.character, framing.unitSeconds, referenceUnit(framing));
+    addTrailPoint(log);
+    nudges_.push(c.character, framing.unitSeconds, referenceUnit(framing.unitSeconds));
 }
 
 void Picture::clear() {
@@ -35,9 +35,9 @@ void Picture::clear() {
     nudges_.clear();
 }
 
-double Picture::referenceUnit(const Framing& framing) const {
-    const auto nominal = nominalSpeed(options_, framing.unitSeconds);
-    return nominal ? nominal->unitSeconds : framing.unitSeconds;
+double Picture::referenceUnit(double measured) const {
+    const auto nominal = nominalSpeed(options_, measured);
+    return nominal ? nominal->unitSeconds : measured;
 }
 
 void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, const EdgeTimer& timer) {
@@ -62,13 +62,17 @@ void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, co
     if (traces_.size() > kTraces) traces_.erase(traces_.begin());
 }
 
-void Picture::addTrailPoint(const CharacterLog& log, const Framing& framing) {
-    std::vector<const Character*> window;
-    for (const LoggedCharacter* l : log.last(windowOf(options_, kUnitCharacters, kTrailWindow)))
-        window.push_back(&l->character);
-    const auto fit = fitUnit(window, framing.unitSeconds);
+// The same fit as the reading's, so that trail, held peaks and digits never disagree.
+void Picture::addTrailPoint(const CharacterLog& log) {
+    const auto last = [&log](std::size_t n) {
+        std::vector<const Character*> characters;
+        for (const LoggedCharacter* l : log.last(n)) characters.push_back(&l->character);
+        return characters;
+    };
+    const std::vector<const Character*> window = last(windowOf(options_, kUnitCharacters, kTrailWindow));
+    const auto fit = fitWindow(window, last(kUnitCharacters));
     if (!fit || !fit->toMark) return;
-    const double scale = -100.0 / referenceUnit(framing);
+    const double scale = -100.0 / referenceUnit(fit->unit.value);
     trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,
                       fit->toMark->uncertainty * std::abs(scale)});
     if (trail_.size() > kTrail) trail_.erase(trail_.begin(), trail_.begin() + kTrail / 8);

@@ -25,8 +25,8 @@ public:
 
 private:
     void addTrace(const LoggedCharacter& c, const Framing& framing, const EdgeTimer& timer);
-    void addTrailPoint(const CharacterLog& log, const Framing& framing);
-    double referenceUnit(const Framing& framing) const;  // what percentages are of, seconds
+    void addTrailPoint(const CharacterLog& log);
+    double referenceUnit(double measured) const;  // what percentages are of, seconds
 
     const Options& options_;  // the pipeline's
     int levels_;

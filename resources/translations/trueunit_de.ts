@@ -2134,6 +2134,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>%1 of %2 marks of level %3 lost</source>
         <translation>%1 von %2 Zeichenschritten des Schritts %3 verloren</translation>
     </message>
+    <message>
+        <source>reserved %1</source>
+        <translation>reserviert %1</translation>
+    </message>
+    <message>
+        <source>null</source>
+        <translation>Null</translation>
+    </message>
+    <message>
+        <source>delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>control %1</source>
+        <translation>Steuerzeichen %1</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -3758,6 +3774,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>lost</source>
         <translation>verloren</translation>
+    </message>
+    <message>
+        <source>%1 of %2 since the nudge</source>
+        <translation>%1 von %2 seit dem Stups</translation>
     </message>
 </context>
 <context>
