@@ -29,6 +29,34 @@ namespace {
     QT_TRANSLATE_NOOP("QShortcut", "Right"),      QT_TRANSLATE_NOOP("QShortcut", "Home"),
 };
 
+// Its own dialog of files, where the desktop has none.
+[[maybe_unused]] constexpr std::array kOfItsFileDialog = {
+    QT_TRANSLATE_NOOP("QFileDialog", "Look in:"),
+    QT_TRANSLATE_NOOP("QFileDialog", "File &name:"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Files of type:"),
+    QT_TRANSLATE_NOOP("QFileDialog", "&Save"),
+    QT_TRANSLATE_NOOP("QFileDialog", "&Open"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Back"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Forward"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Parent Directory"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Create New Folder"),
+    QT_TRANSLATE_NOOP("QFileDialog", "List View"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Detail View"),
+    QT_TRANSLATE_NOOP("QFileDialog", "&Rename"),
+    QT_TRANSLATE_NOOP("QFileDialog", "&Delete"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Show &hidden files"),
+    QT_TRANSLATE_NOOP("QFileDialog", "&New Folder"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Directory:"),
+    QT_TRANSLATE_NOOP("QFileDialog", "Recent Places"),
+    QT_TRANSLATE_NOOP("QFileDialog", "%1 already exists.\nDo you want to replace it?"),
+    QT_TRANSLATE_NOOP("QFileDialog", "%1\nFile not found.\nPlease verify the correct file name was given."),
+    QT_TRANSLATE_NOOP("QFileSystemModel", "Name"),
+    QT_TRANSLATE_NOOP("QFileSystemModel", "Size"),
+    QT_TRANSLATE_NOOP("QFileSystemModel", "Type"),
+    QT_TRANSLATE_NOOP("QFileSystemModel", "Date Modified"),
+    QT_TRANSLATE_NOOP("QFileSystemModel", "Computer"),
+};
+
 constexpr int kLargest = 200;
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPainter>
+#include <QScreen>
+#include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -21,6 +23,11 @@
 #include "widgets/words.h"
 
 namespace trueunit {
+
+namespace {
+constexpr int kWideEnough = 1320, kTallEnough = 760;
+constexpr int kDesktopWidth = 8, kDesktopHeight = 40;  // what the desktop puts about a window
+}  // namespace
 
 FrameWindow::FrameWindow(KeptFrame kept, QWidget* parent)
     : QWidget(parent, Qt::Window), kept_(std::move(kept)), table_(new QTableWidget), again_(new QLabel) {
@@ -57,6 +64,7 @@ FrameWindow::FrameWindow(KeptFrame kept, QWidget* parent)
     connect(leave, &QAction::triggered, this, &QWidget::close);
     addAction(leave);
     fill(nullptr);
+    resize(QSize(kWideEnough, kTallEnough).boundedTo(screen()->availableSize() - QSize(kDesktopWidth, kDesktopHeight)));
     measureAgain();
 }
 
@@ -90,6 +98,7 @@ void FrameWindow::fill(const Snapshot* now) {
     }
     table_->resizeColumnsToContents();
     table_->horizontalHeader()->setStretchLastSection(true);
+    table_->setMinimumWidth(table_->horizontalHeader()->length() + table_->verticalScrollBar()->sizeHint().width() + 4);
 }
 
 void FrameWindow::measureAgain() {

@@ -138,7 +138,7 @@ void LogbookWindow::build() {
     sides->addWidget(machines_);
     sides->addWidget(visits_);
     sides->addWidget(page);
-    sides->setSizes({200, 540, 440});
+    sides->setSizes({170, 590, 410});
     sides->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->addWidget(searchRow());

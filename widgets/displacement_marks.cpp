@@ -18,7 +18,7 @@ constexpr double kSide = 0.21;        // of a column: to mark stands left of its
 constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest to newest
 constexpr double kDotSize = 6.0;      // pixels
 constexpr double kStampSize = 10.0;
-constexpr double kWordColumn = 50.0;  // pixels; in narrower columns the word "out" would cover the neighbour
+constexpr double kBesideWord = 32.0;  // pixels of a column; with less the word "out" would cover the neighbour
 
 double sideOf(Condition to) { return to == Condition::mark ? -kSide : kSide; }
 
@@ -93,7 +93,9 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    const bool wide = place(1, 0).x() - place(0, 0).x() > kWordColumn;
+    const QString word = Words::tr("out");
+    const double wordWidth = QFontMetricsF(painter.font()).horizontalAdvance(word);
+    const bool wide = place(1, 0).x() - place(0, 0).x() > kBesideWord + wordWidth;
     for (const InstantReading& i : snapshot_->reading.instants) {
         const bool out = instantIsOut(i.to, i.meanPercent, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
@@ -107,11 +109,10 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
         if (!out || !wide) continue;
-        const QString word = Words::tr("out");  // on a ground of its own, because the neighbour's dots may be there
+        // On a ground of its own, because the neighbour's dots may be there.
         const QPointF at(centre.x() + half + 3, centre.y() + 4);
         const QFontMetricsF metrics(painter.font());
-        painter.fillRect(QRectF(at.x() - 1, at.y() - metrics.capHeight() - 2, metrics.horizontalAdvance(word) + 2,
-                                metrics.capHeight() + 4),
+        painter.fillRect(QRectF(at.x() - 1, at.y() - metrics.capHeight() - 2, wordWidth + 2, metrics.capHeight() + 4),
                          theme::kPanel);
         painter.drawText(at, word);
     }
