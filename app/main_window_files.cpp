@@ -102,8 +102,8 @@ void MainWindow::openFile(const QString& path) {
     else if (session_.sourceKind() == SourceKind::none)
         messages_->warn(told(playing.error().text));
     else
-        messages_->warn(tr("%1 %2 goes on as before.")
-                            .arg(told(playing.error().text), QString::fromStdString(session_.sourceDescription())));
+        messages_->warn(
+            tr("%1 %2 goes on as before.").arg(told(playing.error().text), told(session_.sourceDescription())));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

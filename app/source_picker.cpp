@@ -82,9 +82,8 @@ void SourcePicker::fillChannels() {
 }
 
 void SourcePicker::showSource() {
-    const QString words = session_.sourceKind() == SourceKind::none
-                              ? tr("choose an input")
-                              : QString::fromStdString(session_.sourceDescription());
+    const QString words =
+        session_.sourceKind() == SourceKind::none ? tr("choose an input") : told(session_.sourceDescription());
     const int room = std::max(60, width() - 40);
     QString shown = words;  // the rate behind it goes first where there is no room
     if (fontMetrics().horizontalAdvance(shown) > room) shown = shown.section(QStringLiteral(" ("), 0, 0);

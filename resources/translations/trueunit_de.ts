@@ -2103,6 +2103,26 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>%1, simuliert (%2 kHz)</translation>
     </message>
     <message>
+        <source>%1, left (%2 kHz)</source>
+        <translation>%1, links (%2 kHz)</translation>
+    </message>
+    <message>
+        <source>%1, right (%2 kHz)</source>
+        <translation>%1, rechts (%2 kHz)</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, links</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, rechts</translation>
+    </message>
+    <message>
+        <source>%1, channel %2</source>
+        <translation>%1, Kanal %2</translation>
+    </message>
+    <message>
         <source>The text of the tape is not known and does not repeat three times: lost marks and filled spaces cannot be counted.</source>
         <translation>Der Text des Streifens ist unbekannt und wiederholt sich nicht dreimal: Verlorene Zeichenschritte und gefüllte Trennschritte sind nicht zu zählen.</translation>
     </message>
