@@ -14,6 +14,8 @@ constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
 constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
+constexpr std::size_t kMostTelling = 128;
+constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 }  // namespace
 
@@ -85,11 +87,13 @@ Reading Pipeline::Stages::reading(bool final) {
     if (final) {
         characters.parts = partsOf(characters);
         studyTape(seen, characters.window.size());
+        studyCause(characters);
     } else {
         if (log.back().character.number >= partsDue) {
             const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
             parts = partsOf({log.last(take), characters.recent, {}, {}, {}});
             studyTape(seen, characters.window.size());
+            studyCause(characters);
             partsDue = log.back().character.number + kPartsEveryCharacters;
         } else if (!options.expect.empty() && options.expect.size() <= kShortText &&
                    log.back().character.number != tapeEnd) {
@@ -107,9 +111,27 @@ Reading Pipeline::Stages::reading(bool final) {
     return r;
 }
 
-// A window for adjusting is too short to tell a cause by: the last characters are asked.
+// A window for adjusting is too short to tell a cause by: the last seconds are asked, as many as it takes to tell what
+// is periodic from what is random.
+std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfCharacters& asked) const {
+    std::vector<const LoggedCharacter*> last = log.last(kMostTelling);
+    const double since = last.back()->character.start - kTellingSeconds;
+    const auto late = std::find_if(last.begin(), last.end(), [&](auto* c) { return c->character.start >= since; });
+    const auto enough = std::min(last.size(), asked.recent.size());
+    last.erase(last.begin(), std::min(late, last.end() - static_cast<std::ptrdiff_t>(enough)));
+    return last.size() > asked.window.size() ? last : asked.window;
+}
+
+void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
+    const auto characters = telling(asked);
+    causeParts.reset();
+    if (characters.size() > asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
+}
+
 std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) const {
-    const WindowOfCharacters wide{asked.recent, asked.recent, asked.parts, asked.tape, asked.plainText};
+    const auto characters = telling(asked);
+    const WindowOfCharacters wide{characters, characters, causeParts ? causeParts : asked.parts, asked.tape,
+                                  asked.plainText};
     return composeReading(wide, options, limits, inputReading()).findings;
 }
 

@@ -70,6 +70,7 @@ struct Pipeline::Stages {
     bool refused = false;  // there was a signal and it was no start-stop one
 
     std::optional<Decomposition> parts;       // of the last characters, for a running window
+    std::optional<Decomposition> causeParts;  // of those that tell a cause, where the window has fewer
     std::optional<TapeStudy> tape;            // likewise
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
     std::uint64_t tapeEnd = 0;                // number of the newest character in it
@@ -97,6 +98,8 @@ struct Pipeline::Stages {
     NoReading whyNoReading() const;
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     Reading reading(bool final);
+    std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
+    void studyCause(const WindowOfCharacters& asked);
     std::optional<std::vector<Finding>> recentFindings(const WindowOfCharacters& asked) const;
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;

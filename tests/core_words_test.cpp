@@ -71,7 +71,7 @@ class Patterns {
 public:
     Patterns() {
         static const QRegularExpression place("%\\d");
-        for (const auto sentences : {otherSentences(), findingSentences(), refusalSentences()})
+        for (const auto sentences : {otherSentences(), findingSentences(), signalSentences(), refusalSentences()})
             for (const char* english : sentences) {
                 const QStringList pieces = QString::fromUtf8(english).split(place);
                 pieces_ += pieces;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <random>
 #include <string>
 
@@ -159,4 +160,24 @@ TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
     EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
     EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
     EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
+}
+
+// What is periodic looks random to a window that holds less than its period some times over.
+TEST(Diagnosis, APeriodicDriveIsNotTakenForContactsThatScatterHoweverShortTheWindowAndFastTheSender) {
+    for (const double baud : {45.45, 75.0, 100.0})
+        for (const int window : {8, 16, 24, 64}) {
+            SCOPED_TRACE(std::to_string(baud) + " baud, window " + std::to_string(window));
+            PlainSender sender;
+            const double unit = sender.unit = sender.nominal = 1.0 / baud;
+            sender.extraPercent = [unit](int k, bool, double start) {
+                const auto swing = [](double t) { return 4.5 * std::sin(2.0 * std::numbers::pi * 2.2 * t); };
+                return swing(start + k * unit) - swing(start);
+            };
+            Options options;
+            options.windowCharacters = window;
+            const Snapshot s = measured(sender, reversals(250), options);
+            EXPECT_EQ(first(s), "cyclic-drive");
+            for (const Finding& f : *s.reading.findings)
+                EXPECT_TRUE(f.id != "contact-scatter" || f.confidence < 0.6) << f.confidence;
+        }
 }

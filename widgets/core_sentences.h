@@ -10,5 +10,6 @@ std::span<const char* const> earlierSentences();
 std::span<const char* const> findingSentences();
 std::span<const char* const> otherSentences();
 std::span<const char* const> refusalSentences();
+std::span<const char* const> signalSentences();
 
 }  // namespace trueunit

@@ -21,7 +21,7 @@ constexpr int kOlder = 11;         // faint lines behind the newest
 constexpr double kBefore = 0.35;   // units shown before the start instant
 constexpr double kAfter = 0.75;    // and after the first unit of stop
 constexpr double kClosest = 0.05;  // units across at the strongest zoom
-constexpr int kLeft = 62, kTop = 28, kRight = 8;
+constexpr int kLeft = 62, kTop = 28, kRightSide = 8;
 
 }  // namespace
 
@@ -50,7 +50,7 @@ void GridDrawing::setContent(GridContent content) {
     content_ = std::move(content);
     const bool reading = content_.cursors[0] || content_.cursors[1];
     const int strip = reading ? GridCursors::stripHeight(plot_.width()) : 0;
-    plot_.axisRect()->setMargins(QMargins(kLeft, kTop, kRight, GridFlags::kHeight + strip));
+    plot_.axisRect()->setMargins(QMargins(kLeft, kTop, kRightSide, GridFlags::kHeight + strip));
     drawTraces();
 }
 

@@ -33,7 +33,8 @@ QRegularExpression formOf(const char* english) {
 const std::vector<Pattern>& patterns() {
     static const std::vector<Pattern> all = [] {
         std::vector<Pattern> made;
-        for (const auto sentences : {otherSentences(), findingSentences(), refusalSentences(), earlierSentences()})
+        for (const auto sentences :
+             {otherSentences(), findingSentences(), signalSentences(), refusalSentences(), earlierSentences()})
             for (const char* english : sentences) made.push_back({formOf(english), english});
         return made;
     }();

@@ -16,6 +16,8 @@ constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
+constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
+constexpr double kFewestToCompare = 15.0;  // instants
 constexpr double kBounceMs = 0.3;
 constexpr double kBounceUnit = 0.05;  // of a unit: a bounce so long is at its limit
 
@@ -146,6 +148,20 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
     return RankedFinding{f, 0.5 + size * std::min(1.0, 4.0 * share)};
 }
 
+// What the scatter of the last instants is to that of the first ones: unevenness of the drive grows through the
+// character, scatter of the contact does not.
+double growth(const Symptoms& s) {
+    double n[2] = {}, squares[2] = {};
+    for (const InstantReading& i : s.reading.instants) {
+        if (i.k > 2 && i.k < s.levels) continue;
+        const std::size_t late = i.k > 2 ? 1 : 0;
+        n[late] += static_cast<double>(i.count);
+        squares[late] += static_cast<double>(i.count) * i.rmsPercent * i.rmsPercent;
+    }
+    if (n[0] < kFewestToCompare || n[1] < kFewestToCompare || !(squares[0] > 0.0)) return 1.0;
+    return std::sqrt(squares[1] / n[1] / (squares[0] / n[0]));
+}
+
 std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     const auto& d = s.reading.distortion;
     const long n = countOf(s.reading, Condition::mark) + countOf(s.reading, Condition::space);
@@ -163,9 +179,14 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.title = wild ? "Now and then an instant stands far out, by up to " + percent(*d.fortuitousPeakPercent)
                    : "The instants scatter by " + percent(own) + " at random";
-    f.evidence = "With speed, bias, levels and periodic lines taken out, " + percent(rms) +
-                 " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
+    f.evidence = std::string(d.cyclic ? "With speed, bias, levels and periodic lines taken out, "
+                                      : "With speed, bias and levels taken out, ") +
+                 percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
                  ". The noise of the input explains " + percent(noise, 2) + " of it.";
+    if (!d.cyclic) f.evidence += " It is too short yet to tell whether it comes and goes with the drive.";
+    const bool grows = growth(s) > kGrowth;
+    if (grows)
+        f.evidence += " It grows through the character, as what the drive does: watch it over more characters first.";
     if (bounces) f.evidence += " The contact bounces as well, which may be the whole cause.";
     f.lookAt =
         "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of "
@@ -174,7 +195,8 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
         "Send one character over and over: what still changes from one to the next is the contact's. Clean the "
         "contact and measure again." +
         kUnplug + kLoopOff + kNoOil;
-    f.confidence = wild ? 0.4 : (bounces || s.strays() ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
+    const bool doubtful = bounces || s.strays() || grows || !d.cyclic;
+    f.confidence = wild ? 0.4 : (doubtful ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
     return RankedFinding{f, wild ? 0.6 : own / kScatterLimit * (bounces ? 0.5 : 1.0)};
 }
 

@@ -206,8 +206,10 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
                  decimals(worst->hz, 3) + " Hz";
     if (worst->perCharacter > 0.0) f.evidence += ", " + turnsInWords(worst->perCharacter);
     f.evidence += "; " + percent(rest) + " rms is left without it." + shaftByTheCard(s, worst->hz);
-    f.lookAt = "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
-               " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play.";
+    f.lookAt =
+        "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
+        " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play. A joint in a "
+        "belt that comes round so often and a governor that hunts do the same.";
     f.confirm =
         "With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place; "
         "compare with the shaft speeds of the machine card." +

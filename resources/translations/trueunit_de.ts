@@ -839,6 +839,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Ohne Geschwindigkeit, einseitige Verzerrung, Schritte und periodische Anteile bleiben %1 der Schrittlänge effektiv, bis zu %2.</translation>
     </message>
     <message>
+        <source>With speed, bias and levels taken out, %1 rms of a unit is left, up to %2.</source>
+        <translation>Ohne Geschwindigkeit, einseitige Verzerrung und Schritte bleiben %1 der Schrittlänge effektiv, bis zu %2.</translation>
+    </message>
+    <message>
+        <source>It is too short yet to tell whether it comes and goes with the drive.</source>
+        <translation>Es ist noch zu kurz, um zu sagen, ob es mit dem Antrieb kommt und geht.</translation>
+    </message>
+    <message>
+        <source>It grows through the character, as what the drive does: watch it over more characters first.</source>
+        <translation>Es wächst im Lauf des Zeichens, wie es vom Antrieb kommt: erst über mehr Zeichen beobachten.</translation>
+    </message>
+    <message>
+        <source>A joint in a belt that comes round so often and a governor that hunts do the same.</source>
+        <translation>Eine Stoßstelle im Riemen, die so oft umläuft, und ein Regler, der pendelt, wirken ebenso.</translation>
+    </message>
+    <message>
         <source>The noise of the input explains %1 of it.</source>
         <translation>Das Rauschen des Eingangs erklärt davon %1.</translation>
     </message>
