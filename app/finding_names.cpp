@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/finding_names.h"
 
+#include <algorithm>
 #include <array>
+#include <string_view>
 
 #include "core/finding_ids.h"
 #include "widgets/words.h"
@@ -10,35 +12,46 @@ namespace trueunit {
 
 namespace {
 
-// In the order of kFindingIds: what the titles say, without their numbers.
-constexpr std::array<const char*, kFindingIds.size()> kFindingNames = {
-    QT_TRANSLATE_NOOP("Words", "in order"),
-    QT_TRANSLATE_NOOP("Words", "marks too long or short"),
-    QT_TRANSLATE_NOOP("Words", "marks end late or early"),
-    QT_TRANSLATE_NOOP("Words", "marks of a level lost"),
-    QT_TRANSLATE_NOOP("Words", "spaces of a level filled"),
-    QT_TRANSLATE_NOOP("Words", "level late or early"),
-    QT_TRANSLATE_NOOP("Words", "runs fast or slow"),
-    QT_TRANSLATE_NOOP("Words", "speed wanders"),
-    QT_TRANSLATE_NOOP("Words", "displacement swings"),
-    QT_TRANSLATE_NOOP("Words", "contact bounces"),
-    QT_TRANSLATE_NOOP("Words", "instants scatter"),
-    QT_TRANSLATE_NOOP("Words", "current slow to rise or fall"),
-    QT_TRANSLATE_NOOP("Words", "stop irregular or long"),
-    QT_TRANSLATE_NOOP("Words", "tape feed slips"),
-    QT_TRANSLATE_NOOP("Words", "signal faint or noisy"),
-    QT_TRANSLATE_NOOP("Words", "mains hum"),
-    QT_TRANSLATE_NOOP("Words", "input overdriven"),
-    QT_TRANSLATE_NOOP("Words", "signal reversed"),
-    QT_TRANSLATE_NOOP("Words", "cannot be read"),
-    QT_TRANSLATE_NOOP("Words", "input silent")};
+struct FindingName {
+    std::string_view id;
+    const char* name;
+};
+
+// What the titles say, without their numbers.
+constexpr std::array kFindingNames = {
+    FindingName{"in-order", QT_TRANSLATE_NOOP("Words", "in order")},
+    FindingName{"contact-offset", QT_TRANSLATE_NOOP("Words", "marks too long or short")},
+    FindingName{"end-offset", QT_TRANSLATE_NOOP("Words", "marks end late or early")},
+    FindingName{"level-dropout", QT_TRANSLATE_NOOP("Words", "marks of a level lost")},
+    FindingName{"level-stuck", QT_TRANSLATE_NOOP("Words", "spaces of a level filled")},
+    FindingName{"level-late", QT_TRANSLATE_NOOP("Words", "level late or early")},
+    FindingName{"wrong-speed", QT_TRANSLATE_NOOP("Words", "runs fast or slow")},
+    FindingName{"unsteady-speed", QT_TRANSLATE_NOOP("Words", "speed wanders")},
+    FindingName{"cyclic-drive", QT_TRANSLATE_NOOP("Words", "displacement swings")},
+    FindingName{"contact-bounce", QT_TRANSLATE_NOOP("Words", "contact bounces")},
+    FindingName{"contact-scatter", QT_TRANSLATE_NOOP("Words", "instants scatter")},
+    FindingName{"slow-rise", QT_TRANSLATE_NOOP("Words", "current slow to rise or fall")},
+    FindingName{"trip-late", QT_TRANSLATE_NOOP("Words", "stop irregular or long")},
+    FindingName{"feed-slip", QT_TRANSLATE_NOOP("Words", "tape feed slips")},
+    FindingName{"weak-signal", QT_TRANSLATE_NOOP("Words", "signal faint or noisy")},
+    FindingName{"hum", QT_TRANSLATE_NOOP("Words", "mains hum")},
+    FindingName{"clipped", QT_TRANSLATE_NOOP("Words", "input overdriven")},
+    FindingName{"reversed", QT_TRANSLATE_NOOP("Words", "signal reversed")},
+    FindingName{"not-start-stop", QT_TRANSLATE_NOOP("Words", "cannot be read")},
+    FindingName{"no-signal", QT_TRANSLATE_NOOP("Words", "input silent")}};
+
+constexpr bool eachIdHasItsName() {
+    for (const std::string_view id : kFindingIds)
+        if (std::none_of(kFindingNames.begin(), kFindingNames.end(), [&](auto& n) { return n.id == id; })) return false;
+    return kFindingNames.size() == kFindingIds.size();
+}
+static_assert(eachIdHasItsName());
 
 }  // namespace
 
 QString findingName(const QString& id) {
-    for (std::size_t i = 0; i < kFindingIds.size(); ++i)
-        if (id == QLatin1String(kFindingIds[i].data(), static_cast<int>(kFindingIds[i].size())))
-            return Words::tr(kFindingNames[i]);
+    for (const FindingName& n : kFindingNames)
+        if (id == QLatin1String(n.id.data(), static_cast<int>(n.id.size()))) return Words::tr(n.name);
     return id;
 }
 
