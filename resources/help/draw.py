@@ -261,7 +261,7 @@ def circuits():
     d.text(70, 300, "Everything left of the barrier is hazardous live, at rest as well. Treat the sound card's ground as earth.", OUT, 13)
     d.save("loop")
 
-    d = Drawing(820, 400, "Optocoupler stage")
+    d = Drawing(820, 430, "Optocoupler stage")
     d.text(20, 28, "in the loop (hazardous live)", OUT, 13)
     d.text(800, 28, "towards the sound card (isolated)", BLUE, 13, "end")
     terminal(d, 110, 80, "loop +")
@@ -278,7 +278,13 @@ def circuits():
     d.line((340, 80), (340, 320))
     d.resistor(340, 130, "R2", "820 Ω", upright=True)
     d.diode(340, 236)
-    d.text(352, 276, "LED", GREY, 12)
+    d.text(348, 218, "anode", GREY, 12)
+    d.text(348, 262, "cathode", GREY, 12)
+    d.text(348, 280, "LED")
+    d.text(488, 196, "collector", GREY, 12)
+    d.text(488, 276, "emitter", GREY, 12)
+    d.text(20, 416, "In series: one wire of the loop is opened, its ends come to loop + and loop -. Never across the supply.", OUT, 13,
+           weight="bold")
     d.line((400, 80), (340, 80), color=PAPER, width=4)
     d.line((400, 320), (340, 320), color=PAPER, width=4)
     d.line((340, 190), (296, 190), (296, 290), (340, 290))

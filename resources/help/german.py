@@ -38,6 +38,9 @@ GERMAN = {
         "Links der Trennung ist alles gefährlich, auch in Ruhe. Die Masse der Soundkarte wie Erde behandeln.",
     "in the loop (hazardous live)": "im Linienstromkreis (gefährliche Spannung)",
     "towards the sound card (isolated)": "zur Soundkarte (getrennt)",
+    "In series: one wire of the loop is opened, its ends come to loop + and loop -. Never across the supply.":
+        "In Reihe: Ein Draht der Linie wird aufgetrennt, die Enden an Linie + und Linie -. Nie parallel zur Speisung.",
+    "anode": "Anode", "cathode": "Kathode", "collector": "Kollektor", "emitter": "Emitter",
     "loop +": "Linie +", "loop -": "Linie -", "table": "Tabelle", "battery": "Batterie", "4.5 V": "4,5 V",
     "0.93 V": "0,93 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
     "only with the machine unplugged from its loop": "nur mit der Maschine vom Linienstromkreis abgezogen",
