@@ -19,6 +19,7 @@ constexpr int kChanceDraws = 8;
 constexpr std::size_t kMostLines = 4;
 constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
 constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
+constexpr double kShadow = 0.1;  // of the strongest line: what it leaves behind where instants are few and uneven
 constexpr std::size_t kSearchedCharacters = 600;
 constexpr double kShortestSearchSeconds = 4.0;
 
@@ -122,6 +123,8 @@ std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit
     if (out.linesSought) takeOutLines(d, unit, out.lines);
     std::sort(out.lines.begin(), out.lines.end(),
               [](const PeriodicLine& a, const PeriodicLine& b) { return a.amplitude > b.amplitude; });
+    if (!out.lines.empty())
+        std::erase_if(out.lines, [&](const PeriodicLine& l) { return l.amplitude < kShadow * out.lines[0].amplitude; });
     LengthEffects effects = takeOutLengths(d);
     for (std::size_t i = 0; i < effects.size(); ++i)
         for (std::size_t j = 0; j < effects[i].size(); ++j) effects[i][j].total += first[i][j].total;
