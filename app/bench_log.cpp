@@ -126,6 +126,7 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     if (with) {
         sign(before_->keeping.kept.frame, machine);
         before_->keeping.kept.excerptFlac = before_->sound.get();
+        if (before_->keeping.uid != uid_) keeping.role = FrameRole::after;
     }
     const Result<Kept> done = keepFrame(**store, keeping, with ? &before_->keeping : nullptr);
     if (!done) return done;

@@ -42,6 +42,15 @@ constexpr int kFrameWidth = 8, kFrameHeight = 40;  // what the desktop puts abou
 constexpr int kLeastMachines = 150;
 constexpr int kLeastTitle = 130, kLeastFindings = 70;  // columns of the visits
 
+// What was typed at the bench, for its report; as a rule it is what was done.
+QString lastRemarks(const Store& store, qint64 visit) {
+    QString last;
+    if (const auto rows = framesOf(store, visit))
+        for (const FrameRow& row : *rows)
+            if (!row.remarks.trimmed().isEmpty()) last = row.remarks;
+    return last;
+}
+
 }  // namespace
 
 LogbookWindow::LogbookWindow(const QString& path, QWidget* parent)
@@ -166,7 +175,7 @@ void LogbookWindow::showChosen() {
         shownVisit_ = 0;
         return form_->clear();
     }
-    if (*id == shownVisit_) return;
+    if (*id == shownVisit_) return form_->offerWork(lastRemarks(*store_, *id));
     form_->saveNow();
     const auto visit = findVisit(*store_, *id);
     if (failed(visit) || !*visit) return;
@@ -174,6 +183,7 @@ void LogbookWindow::showChosen() {
     if (failed(machine) || !*machine) return;
     shownVisit_ = *id;
     form_->show(**machine, **visit);
+    form_->offerWork(lastRemarks(*store_, *id));
 }
 
 void LogbookWindow::save() {

@@ -7,6 +7,7 @@
 #include "app/bench_panels.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
+#include "core/report/comparison.h"
 
 namespace trueunit {
 
@@ -37,9 +38,14 @@ void MainWindow::markBefore() {
     beforeTakenSecondsUtc_ = frame.takenSecondsUtc;
     log_->setBefore(frame);
     panels_->setBefore(before_);
-    messages_->say(
+    const QString marked =
         tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B, and K keeps "
-           "it in the logbook with the moment after."));
+           "it in the logbook with the moment after.");
+    messages_->say(before_->windowUsed < kFirmCharacters
+                       ? marked + QLatin1Char(' ') +
+                             tr("It was measured over %1 characters: a longer window makes the proof firmer.")
+                                 .arg(before_->windowUsed)
+                       : marked);
 }
 
 void MainWindow::dropBefore() {

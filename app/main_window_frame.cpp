@@ -151,16 +151,22 @@ void MainWindow::askReport() {
     const QString machine = QString::fromStdString(keeper_.frame().machine);
     ReportDialog dialog(machine, QString::fromStdString(keeper_.frame().remarks),
                         QDir::toNativeSeparators(ReportDialog::freshPath(machine, keeper_.frame().takenSecondsUtc)),
-                        this);
-    if (dialog.exec() == QDialog::Accepted) {
+                        before_ != nullptr, this);
+    const int wanted = dialog.exec();
+    if (wanted != QDialog::Rejected) {
         keeper_.sign(dialog.machine(), dialog.remarks());
         if (frameIsOfThisInput_) bar_->machine().setMachine(dialog.machine());
+    }
+    if (wanted == ReportDialog::kVisitWanted) {
+        if (!keepInLog()) return;
+        openLogbook();
+    } else if (wanted == QDialog::Accepted) {
         const Outcome written = writeReportTo(dialog.path());
         if (!written) return;  // the sentence is said; the frame stays for another try
     }
     if (!wasLive) return;
     keeper_.release();
-    if (dialog.result() != QDialog::Accepted) messages_->dropNews();
+    if (wanted == QDialog::Rejected) messages_->dropNews();
 }
 
 }  // namespace trueunit

@@ -42,10 +42,16 @@ Outcome MainWindow::keepInLog() {
         messages_->warn(*mended);
     else
         messages_->say(
-            kept->before ? tr("Kept with the moment before, as frames %1 and %2 of visit %3; Ctrl+L opens the logbook.")
-                               .arg(kept->before)
-                               .arg(kept->frame)
-                               .arg(kept->visit)
+            kept->before && kept->after
+                ? tr("Kept as the moment after, with the moment before: frames %2 and %1 of visit %3; Ctrl+L opens the "
+                     "logbook.")
+                      .arg(kept->before)
+                      .arg(kept->frame)
+                      .arg(kept->visit)
+            : kept->after && !kept->again
+                ? tr("Kept as frame %1 of visit %2, which is the moment after from now on; Ctrl+L opens the logbook.")
+                      .arg(kept->frame)
+                      .arg(kept->visit)
             : kept->again ? tr("The notes of frame %1 in the logbook were brought up to date.").arg(kept->frame)
             : kept->newVisit
                 ? tr("Kept as frame %1, the first of a new visit; Ctrl+L opens the logbook.").arg(kept->frame)

@@ -47,6 +47,7 @@ public:
     static QFont font(double points, int weight = QFont::Normal);
     double dots(double millimetres) const { return millimetres * kDotsPerInch / 25.4; }
 
+    double room() const { return height_ - kFoot - y_; }  // left of the present page
     void reserve(double height);  // starts a page when less than this is left of the present one
     void space(double height) { y_ += height; }
     void heading(const QString& text, double left = 0.0);

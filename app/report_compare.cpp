@@ -2,11 +2,13 @@
 #include "app/report_compare.h"
 
 #include <QDateTime>
+#include <algorithm>
 
 #include "app/page_flow.h"
 #include "app/report_ink.h"
 #include "app/report_text.h"
 #include "core/report/comparison.h"
+#include "widgets/comparison_panel.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -18,73 +20,96 @@ namespace {
 
 using Align = PageColumn::Align;
 
-// An instant of key "6 to mark" is called as the elements are elsewhere on the page: "stop to mark".
-QString nameOf(const Difference& d, int levels) {
-    bool isInstant = false;
-    const int k = QString::fromStdString(d.key).section(QLatin1Char(' '), 0, 0).toInt(&isInstant);
-    if (!isInstant) return told(d.name);
-    const Condition to = d.key.ends_with("mark") ? Condition::mark : Condition::space;
-    return elementName(k, levels) + QLatin1Char(' ') + toWords(to);
-}
+constexpr double kInstantsAt = 111.5;  // mm from the left; what remains holds the instants
+const QString kPlusMinus = QStringLiteral("\u00b1");
 
-PageRow rowOf(const Difference& d, int levels) {
+PageRow readingRow(const Difference& d) {
     const QString none = QStringLiteral("\u2014");
-    const int places = d.change ? placesFor(*d.change) : 2;  // of all figures of the row
+    const int places = d.after ? placesFor(*d.after) : 2;  // as among the readings of the page
     const auto value = [&](const std::optional<Measured>& m) {
         if (!m) return none;
         return d.unit == "%" ? signedNumber(m->value, places) : number(m->value, places);
     };
-    const auto significant = d.significant();
-    const QString verdict = !significant   ? Words::tr("not known")
-                            : *significant ? Words::tr("changed")
-                                           : Words::tr("unsure");
-    return {
-        {nameOf(d, levels), value(d.before), value(d.after), d.change ? signedNumber(d.change->value, places) : none,
-         d.change ? QStringLiteral("\u00b1 ") + number(d.change->uncertainty, places) : QString(),
-         d.unit == "units" ? Words::tr("units") : QString::fromStdString(d.unit), verdict},
-        false};
+    const QString unit = d.unit == "units" ? Words::tr("units") : QString::fromStdString(d.unit);
+    QString name = told(d.name);
+    name[0] = name[0].toUpper();
+    return {{name + QStringLiteral(", ") + unit, value(d.before), value(d.after),
+             d.change ? signedNumber(d.change->value, places) : none,
+             d.change ? kPlusMinus + number(d.change->uncertainty, places) : QString(), QString(), seenWords(d.seen())},
+            false};
 }
 
-std::vector<PageRow> rowsOf(const std::vector<Difference>& differences, int levels) {
-    std::vector<PageRow> rows;
-    for (const Difference& d : differences) rows.push_back(rowOf(d, levels));
-    return rows;
+// An instant of key "6 to mark" is called as in the table of instants, which has what it is now.
+PageRow instantRow(const Difference& d, int levels) {
+    const int k = QString::fromStdString(d.key).section(QLatin1Char(' '), 0, 0).toInt();
+    return {{elementName(k, levels), d.key.ends_with("mark") ? Words::tr("mark") : Words::tr("space"),
+             signedNumber(d.before->value, 2), signedNumber(d.change->value, 2), number(d.change->uncertainty, 2),
+             QString(), seenWords(d.seen())},
+            false};
 }
 
-void drawDifferences(PageFlow& page, const std::vector<PageRow>& rows) {
-    page.table({{42.0, Align::left, Words::tr("quantity")},
-                {22.0, Align::point, Words::tr("before")},
-                {22.0, Align::point, Words::tr("now")},
-                {22.0, Align::point, Words::tr("change")},
-                {22.0, Align::point, Words::tr("uncertainty")},
-                {16.0, Align::left, Words::tr("unit")},
-                {32.0, Align::left, Words::tr("changed?")}},
+void drawReadings(PageFlow& page, const std::vector<PageRow>& rows) {
+    page.table({{31.0, Align::left, Words::tr("quantity")},
+                {14.0, Align::point, Words::tr("before")},
+                {14.0, Align::point, Words::tr("now")},
+                {14.0, Align::point, Words::tr("change")},
+                {16.0, Align::point, Words::tr("uncertainty")},
+                {2.0, Align::left, {}},
+                {18.0, Align::left, Words::tr("changed?")}},
                rows);
+}
+
+void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
+    page.table({{8.0, Align::left, Words::tr("at")},
+                {11.5, Align::left, Words::tr("to")},
+                {10.5, Align::point, Words::tr("before")},
+                {10.5, Align::point, Words::tr("change")},
+                {9.0, Align::right, kPlusMinus},
+                {2.0, Align::left, {}},
+                {15.0, Align::left, Words::tr("changed?")}},
+               rows, kInstantsAt);
+}
+
+QString footnote(const FrozenFrame& frame, std::size_t leftOut) {
+    QString text = Words::tr(
+        "Changed: by more than 1.6 times its uncertainty, which chance alone does to one row in some sixty reports. "
+        "None "
+        "seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late "
+        "positive.");
+    if (leftOut > 0)
+        text += QLatin1Char(' ') +
+                Words::tr("Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.").arg(leftOut);
+    if (std::min(frame.before->windowUsed, frame.snapshot->windowUsed) < kFirmCharacters)
+        text += QLatin1Char(' ') + Words::tr(
+                                       "Before or now, fewer than 32 characters were measured: a longer window "
+                                       "makes the proof firmer.");
+    return text;
 }
 
 }  // namespace
 
-// The readings, which prove the repair, begin on the page where there is room for them; the instants may follow on the
-// next.
+// The readings, which prove the repair, with the instants beside them.
 void drawComparison(PageFlow& page, const FrozenFrame& frame) {
     if (!frame.before) return;
     const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
-    const int levels = frame.snapshot->levels;
-    const std::vector<PageRow> readings = rowsOf(comparison.readings, levels);
-    const std::vector<PageRow> instants = rowsOf(comparison.instants, levels);
-    page.reserve(page.tableHeight(readings.size()) + 12.0);
+    std::vector<PageRow> readings, instants;
+    for (const Difference& d : comparison.readings) readings.push_back(readingRow(d));
+    for (const Difference& d : comparison.instants)
+        if (tells(d)) instants.push_back(instantRow(d, frame.snapshot->levels));
+    page.reserve(page.tableHeight(std::max(readings.size(), instants.size())) + 20.0);
     FrozenFrame then;
     then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
     page.heading(Words::tr("Against the moment marked \"before\", ") + takenText(then));
-    drawDifferences(page, readings);
+    const double top = page.y();
+    drawReadings(page, readings);
+    double end = page.y();
     if (!instants.empty()) {
-        page.reserve(page.tableHeight(instants.size()) + 6.0);
-        drawDifferences(page, instants);
+        page.moveTo(top);
+        drawInstants(page, instants);
+        end = std::max(end, page.y());
     }
-    page.paragraph(
-        Words::tr("Instants: mean displacement, late positive. A row says changed when the change is larger than "
-                  "its uncertainty; chance alone does that in 5 rows of 100."),
-        PageFlow::font(7.0), kFaint);
+    page.moveTo(end);
+    page.paragraph(footnote(frame, comparison.instants.size() - instants.size()), PageFlow::font(7.0), kFaint);
 }
 
 }  // namespace trueunit

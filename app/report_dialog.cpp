@@ -17,7 +17,8 @@
 
 namespace trueunit {
 
-ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const QString& path, QWidget* parent)
+ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const QString& path, bool before,
+                           QWidget* parent)
     : QDialog(parent),
       machine_(new QLineEdit(machine)),
       remarks_(new QPlainTextEdit(remarks)),
@@ -47,9 +48,26 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     auto* fileLabel = new QLabel(tr("&File"));
     fileLabel->setBuddy(path_);
     form->addRow(fileLabel, file);
+    if (before) form->addRow(visitRow());
     form->addRow(buttons);
-    resize(560, 300);
+    resize(560, before ? 340 : 300);
     remarks_->setFocus();
+}
+
+QWidget* ReportDialog::visitRow() {
+    auto* words = new QLabel(
+        tr("This page is of one moment. The report of the visit, with before, after and a line to sign, is made from "
+           "the logbook."));
+    words->setWordWrap(true);
+    auto* open = new QPushButton(tr("Keep and open the &logbook"));
+    open->setAutoDefault(false);
+    connect(open, &QPushButton::clicked, this, [this] { done(kVisitWanted); });
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(words, 1);
+    layout->addWidget(open);
+    return row;
 }
 
 QString ReportDialog::machine() const { return machine_->text().simplified(); }

@@ -13,7 +13,11 @@ class ReportDialog : public QDialog {
     Q_OBJECT
 
 public:
-    ReportDialog(const QString& machine, const QString& remarks, const QString& path, QWidget* parent = nullptr);
+    static constexpr int kVisitWanted = 2;  // its result when the report of the visit is asked for instead
+
+    // Told that a moment before is marked, it says where the report of the visit is made.
+    ReportDialog(const QString& machine, const QString& remarks, const QString& path, bool before,
+                 QWidget* parent = nullptr);
 
     QString machine() const;
     QString remarks() const;
@@ -25,6 +29,7 @@ public:
 
 private:
     void browse();
+    QWidget* visitRow();
 
     QLineEdit* machine_;
     QPlainTextEdit* remarks_;

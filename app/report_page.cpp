@@ -11,6 +11,7 @@
 #include "app/report_instrument.h"
 #include "app/report_output.h"
 #include "app/report_text.h"
+#include "app/report_trail.h"
 #include "app/version.h"
 #include "core/report/finding_words.h"
 #include "core/report/shown_trace.h"
@@ -51,6 +52,7 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
     const VerdictText text = verdictText(snapshot);
     const QColor color = !text.within ? kFaint : *text.within ? kIn : kOut;
     page.paragraph(text.headline, PageFlow::font(13.0, QFont::Bold), color);
+    if (!text.fault.isEmpty()) page.paragraph(text.fault, PageFlow::font(10.0, QFont::Bold), kOut);
     page.paragraph(text.detail, PageFlow::font(9.0), kInk);
 }
 
@@ -210,14 +212,14 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     const bool cautioned = findings(page, snapshot.reading);
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);
+    drawTrail(page, frame);
     drawInstrument(page, instrumentParts(frame));
     if (!cautioned) drawCaution(page);
 }
 
 ReportFacts factsOf(const FrozenFrame& frame) {
     const VerdictText v = verdictText(*frame.snapshot);
-    return {machineName(frame) + Words::tr(", timing report"), v.headline + QStringLiteral(". ") + v.detail,
-            frame.takenSecondsUtc,
+    return {machineName(frame) + Words::tr(", timing report"), inOneLine(v), frame.takenSecondsUtc,
             Words::tr("%1 \u00b7 measured %2 \u00b7 Trueunit %3")
                 .arg(machineName(frame), takenText(frame), QLatin1String(kVersion))};
 }

@@ -119,9 +119,21 @@ VerdictText inLimitsText(const Snapshot& s) {
             true};
 }
 
-}  // namespace
+// Whoever reads the headline alone must not take limits that were kept for a machine without a fault.
+QString faultText(const Snapshot& s) {
+    constexpr double kNextToCertain = 0.9;
+    if (!s.reading.findings) return {};
+    for (const Finding& f : *s.reading.findings) {
+        if (f.id == "in-order" || f.id == "no-signal" || f.confidence < kNextToCertain) continue;
+        const int percent = qRound(100.0 * f.confidence);
+        return s.reading.verdict.within.value_or(false)
+                   ? Words::tr("Yet a fault is found, %1 % sure: %2.").arg(percent).arg(told(f.title))
+                   : Words::tr("Found, %1 % sure: %2.").arg(percent).arg(told(f.title));
+    }
+    return {};
+}
 
-VerdictText verdictText(const Snapshot& s) {
+VerdictText judgedText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
     const QString limits = told(s.limits.title);
     if (!v.within && !v.judged.empty()) return openText(s);
@@ -142,6 +154,19 @@ VerdictText verdictText(const Snapshot& s) {
     if (detail.isEmpty()) detail = Words::tr("See the readings");
     detail[0] = detail[0].toUpper();
     return {Words::tr("Out of limits"), Words::tr("%1. Limits: %2.").arg(detail, limits), false};
+}
+
+}  // namespace
+
+VerdictText verdictText(const Snapshot& s) {
+    VerdictText text = judgedText(s);
+    text.fault = faultText(s);
+    return text;
+}
+
+QString inOneLine(const VerdictText& v) {
+    const QString fault = v.fault.isEmpty() ? QString() : v.fault + QLatin1Char(' ');
+    return v.headline + QStringLiteral(". ") + fault + v.detail;
 }
 
 QString cursorText(const Snapshot& s, double units) {

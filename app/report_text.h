@@ -33,8 +33,10 @@ struct VerdictText {
     QString headline;  // "Out of limits", "In limits", "Not judged"
     QString detail;    // one or two sentences
     std::optional<bool> within;
+    QString fault{};  // a sentence with the first finding that is next to certain, in limits or out of them; or empty
 };
 VerdictText verdictText(const Snapshot& snapshot);
+QString inOneLine(const VerdictText& verdict);  // headline, fault, detail
 
 // A cursor on the grid, or the distance between two: "22.00 ms, 1.000 units, 48.5° of the cam".
 QString cursorText(const Snapshot& snapshot, double units);

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTimer>
 
 namespace trueunit {
@@ -43,6 +44,7 @@ VisitForm::VisitForm(QWidget* parent)
       mark_(lineField(tr("Owner's mark"), tr("inventory number"))),
       card_(lineField(tr("Card"), tr("code, speed, stop, motor, gears"))),
       repaired_(new QCheckBox(tr("Re&paired on this visit"))),
+      offer_(new QPushButton(tr("Take it from the re&marks"))),
       pause_(new QTimer(this)) {
     auto* form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
@@ -50,6 +52,10 @@ VisitForm::VisitForm(QWidget* parent)
     const auto row = [&](const QString& label, QWidget* field) { form->addRow(label, field); };
     row(tr("&Complaint"), complaint_);
     row(tr("&Work done"), work_);
+    form->addRow(QString(), offer_);
+    form->setRowVisible(offer_, false);
+    connect(offer_, &QPushButton::clicked, this, [this] { work_->setPlainText(offered_); });
+    connect(work_, &QPlainTextEdit::textChanged, this, &VisitForm::showOffer);
     row(tr("Par&ts"), parts_);
     row(tr("&Oil, grease"), oil_);
     row(tr("R&esult"), result_);
@@ -71,6 +77,18 @@ VisitForm::VisitForm(QWidget* parent)
 
 void VisitForm::touch() {
     if (!filling_) pause_->start(kPauseMs);
+}
+
+void VisitForm::offerWork(const QString& remarks) {
+    offered_ = remarks.trimmed();
+    offer_->setToolTip(offered_);
+    offer_->setAccessibleDescription(offered_);
+    showOffer();
+}
+
+void VisitForm::showOffer() {
+    static_cast<QFormLayout*>(layout())->setRowVisible(offer_,
+                                                       !offered_.isEmpty() && work_->toPlainText().trimmed().isEmpty());
 }
 
 void VisitForm::saveNow() {
@@ -99,6 +117,7 @@ void VisitForm::show(const Machine& machine, const Visit& visit) {
 
 void VisitForm::clear() {
     show({}, {});
+    offerWork({});
     setEnabled(false);
 }
 

@@ -9,6 +9,7 @@
 class QCheckBox;
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 class QTimer;
 
 namespace trueunit {
@@ -23,6 +24,7 @@ public:
 
     void show(const Machine& machine, const Visit& visit);
     void clear();
+    void offerWork(const QString& remarks);  // to be taken as the work done while there is none
     using QWidget::show;
     Visit visit() const;      // as typed
     Machine machine() const;  // as typed
@@ -34,12 +36,15 @@ signals:
 
 private:
     void touch();
+    void showOffer();
 
     Machine machine_;
     Visit visit_;
     QPlainTextEdit *complaint_, *work_, *remarks_;
     QLineEdit *parts_, *oil_, *result_, *mark_, *card_;
     QCheckBox* repaired_;
+    QPushButton* offer_;
+    QString offered_;
     QTimer* pause_;
     bool filling_ = false;
 };

@@ -50,10 +50,7 @@ void head(PageFlow& page, const VisitStory& story) {
     page.space(2.5);
 }
 
-QString verdictLine(const VisitFrame& frame) {
-    const VerdictText v = verdictText(*frame.frame.snapshot);
-    return v.headline + QStringLiteral(". ") + v.detail;
-}
+QString verdictLine(const VisitFrame& frame) { return inOneLine(verdictText(*frame.frame.snapshot)); }
 
 // One sentence for the reader in a hurry.
 void summary(PageFlow& page, const VisitStory& story) {
@@ -64,8 +61,12 @@ void summary(PageFlow& page, const VisitStory& story) {
     }
     const VisitFrame& last = after ? *after : *before;
     const VerdictText v = verdictText(*last.frame.snapshot);
-    const QString when = after ? Words::tr(" when it left") : Words::tr(" as it came");
+    const bool open = story.visit.result.trimmed().isEmpty();
+    const QString when = !after ? Words::tr(" as it came")
+                         : open ? Words::tr(" at the moment after")
+                                : Words::tr(" when it left");
     page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
+    if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), kOut);
     page.space(0.8);
     if (before) besideLabel(page, Words::tr("Before"), verdictLine(*before));
     if (after) besideLabel(page, Words::tr("After"), verdictLine(*after));

@@ -145,7 +145,7 @@ TEST_F(Adjusting, WhatWasBeforeStaysAndTheDifferenceIsJudged) {
     };
     ASSERT_TRUE(waitUntil([&] { return change() && std::abs(change()->change->value + 6.0) < 1.0; }));
     EXPECT_NEAR(change()->before->value, before, 1.0);
-    EXPECT_EQ(change()->significant(), std::optional(true));
+    EXPECT_EQ(change()->seen(), Seen::changed);
     picture("before-and-now");
     QTemporaryDir folder;
     ASSERT_TRUE(window->writeReportTo(folder.filePath("with.png")));

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QImageReader>
 #include <QTemporaryDir>
+#include <cmath>
 
 #include "app/page_flow.h"
 #include "app/report_output.h"
@@ -152,6 +153,51 @@ TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
     EXPECT_EQ(v.headline, "Out of limits");
     EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%)"))
         << v.detail.toStdString();
+}
+
+Snapshot inLimitsWith(const char* id, double confidence) {
+    Snapshot s = *frameOfLongMarks().snapshot;
+    s.reading.verdict.within = true;
+    s.reading.findings = {{id, confidence, "The trip is late", {}, {}, {}}};
+    return s;
+}
+
+TEST(ReportText, AFaultThatIsNextToCertainStandsBesideLimitsThatWereKept) {
+    const VerdictText v = verdictText(inLimitsWith("trip-late", 0.97));
+    EXPECT_EQ(v.within, std::optional(true));
+    EXPECT_EQ(v.fault, "Yet a fault is found, 97 % sure: The trip is late.");
+    EXPECT_TRUE(inOneLine(v).contains(v.fault));
+    EXPECT_TRUE(verdictText(inLimitsWith("trip-late", 0.89)).fault.isEmpty());
+    EXPECT_TRUE(verdictText(inLimitsWith("in-order", 0.97)).fault.isEmpty());
+}
+
+// A page with the moment before, measured over a short window, that may be looked at with TRUEUNIT_PICTURES=folder.
+TEST(ReportPage, HoldsTheMomentBeforeOnTheFirstPage) {
+    FrozenFrame frame = frameOfLongMarks();
+    auto before = std::make_shared<Snapshot>(*frame.snapshot);
+    before->reading.distortion.biasPercent->value = 17.0;
+    before->windowUsed = 8;
+    for (InstantReading& i : before->reading.instants) i.meanPercent -= 9.7;
+    if (!before->reading.instants.empty()) before->reading.instants.front().count = 1;
+    const std::size_t without = reportPages(frame).size();
+    auto now = std::make_shared<Snapshot>(*frame.snapshot);
+    now->trail.clear();
+    for (std::uint64_t n = 1; n <= 1200; ++n)
+        now->trail.push_back({n, double(n) * 0.163,
+                              n < 500   ? 17.0
+                              : n < 900 ? 12.0 + 0.3 * std::sin(double(n))
+                                        : 7.3,
+                              0.4});
+    now->seconds = 196.0;
+    before->seconds = 60.0;
+    frame.snapshot = now;
+    frame.before = before;
+    frame.beforeTakenSecondsUtc = frame.takenSecondsUtc - 600;
+    const auto pages = reportPages(frame);
+    EXPECT_LE(pages.size(), without + 1);
+    if (const QString folder = qEnvironmentVariable("TRUEUNIT_PICTURES"); !folder.isEmpty())
+        for (std::size_t i = 0; i < pages.size(); ++i)
+            pages[i].save(QDir(folder).filePath(QStringLiteral("report-before-%1.png").arg(i + 1)));
 }
 
 int decimalsOf(const QString& figure) {

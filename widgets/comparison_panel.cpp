@@ -43,13 +43,23 @@ QString changeOf(const Difference& d) {
     return signedNumber(d.change->value, places) + QStringLiteral(" \u00b1") + number(d.change->uncertainty, places);
 }
 
-QString verdictOf(const Difference& d) {
-    const auto significant = d.significant();
-    if (!significant) return Words::tr("not known");
-    return *significant ? Words::tr("changed") : Words::tr("unsure");
-}
+QString verdictOf(const Difference& d) { return seenWords(d.seen()); }
 
 }  // namespace
+
+QString seenWords(Seen seen) {
+    switch (seen) {
+        case Seen::notKnown:
+            return Words::tr("not known");
+        case Seen::none:
+            return Words::tr("none seen");
+        case Seen::unsure:
+            return Words::tr("unsure");
+        case Seen::changed:
+            return Words::tr("changed");
+    }
+    return {};
+}
 
 ComparisonPanel::ComparisonPanel(QWidget* parent) : Panel(Words::tr("Before and now"), parent) {}
 
@@ -110,7 +120,7 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     painter.setFont(theme::text(theme::kSmallPx));
     const QFontMetricsF metrics(painter.font());
     const double baseline = row.center().y() + metrics.capHeight() / 2;
-    const bool differs = d.significant().value_or(false);
+    const bool differs = d.seen() == Seen::changed;
     double right = row.right() - c.verdict - kColumnGap;
     painter.setPen(differs ? theme::kInk : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, differs ? QFont::DemiBold : QFont::Normal));

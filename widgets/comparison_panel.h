@@ -10,6 +10,8 @@ class QFontMetricsF;
 
 namespace trueunit {
 
+QString seenWords(Seen seen);  // "changed", "none seen"
+
 // The marked moment against the present one: what it was, what it is, the difference with its uncertainty, and whether
 // that is more than chance, in words.
 class ComparisonPanel : public Panel {

@@ -62,7 +62,7 @@ Result<Kept> again(const Store& store, qint64 id, const FrozenFrame& frame) {
     const auto found = findFrame(store, id);
     if (!found) return found.error();
     if (!*found) return Error{"The frame is no longer in the logbook."};
-    return Kept{id, (*found)->row.visit, (*found)->machine, false, true, 0};
+    return Kept{id, (*found)->row.visit, (*found)->machine, false, true, 0, false};
 }
 
 // The id of the frame if it is new, else 0.
@@ -81,6 +81,21 @@ Result<qint64> putBefore(const Store& store, const Keeping& before, qint64 visit
     if (!elsewhere) return elsewhere.error();
     if (*elsewhere) return 0;
     return insertFrame(store, visit, before.uid, free ? FrameRole::before : FrameRole::none, before.kept);
+}
+
+// Whether it has the mark now: the frame before keeps its own.
+Result<bool> markAfter(const Store& store, const Kept& kept) {
+    const auto rows = framesOf(store, kept.visit);
+    if (!rows) return rows.error();
+    const auto own =
+        std::find_if(rows->begin(), rows->end(), [&](const FrameRow& row) { return row.id == kept.frame; });
+    if (own == rows->end() || own->role == FrameRole::before) return false;
+    for (const FrameRow& row : *rows) {
+        const bool marked = row.role == FrameRole::after, wanted = row.id == kept.frame;
+        if (marked == wanted) continue;
+        if (Outcome set = setRole(store, row.id, wanted ? FrameRole::after : FrameRole::none); !set) return set.error();
+    }
+    return true;
 }
 
 // The moment before is written first: of frames taken in the same second the one written first came first.
@@ -112,6 +127,11 @@ Result<Kept> keepFrame(const Store& store, const Keeping& keeping, const Keeping
     if (!transaction.begun()) return transaction.begun().error();
     Result<Kept> kept = write(store, keeping, before);
     if (!kept) return kept;
+    if (keeping.role == FrameRole::after) {
+        const Result<bool> after = markAfter(store, *kept);
+        if (!after) return after.error();
+        kept->after = *after;
+    }
     if (Outcome committed = transaction.commit(); !committed) return committed.error();
     return kept;
 }

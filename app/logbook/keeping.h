@@ -19,11 +19,12 @@ struct Kept {
     bool newVisit = false;
     bool again = false;  // it was there already; its notes were changed
     qint64 before = 0;   // the frame before the repair, if it came into the logbook with this one
+    bool after = false;  // it is the visit's frame after the repair now
 };
 
 // One transaction: when it succeeds the frame is on the disk, when it is refused nothing was changed. With it goes the
 // moment before the repair, if there is one: into the same visit unless the logbook has it, and marked as before unless
-// the visit has another one so marked.
+// the visit has another one so marked. A frame that is to be the one after takes that mark from any other of its visit.
 Result<Kept> keepFrame(const Store& store, const Keeping& keeping, const Keeping* before = nullptr);
 
 }  // namespace trueunit

@@ -31,6 +31,19 @@ bool met(const Reading& r, int k, Condition to) {
 
 }  // namespace
 
+Seen Difference::seen() const {
+    if (!change) return Seen::notKnown;
+    const double size = std::abs(change->value);
+    return size > kChangedBeyond * change->uncertainty ? Seen::changed
+           : size > change->uncertainty                ? Seen::unsure
+                                                       : Seen::none;
+}
+
+bool tells(const Difference& instant) {
+    constexpr double kTellsPercent = 5.0;
+    return instant.change && instant.change->uncertainty <= kTellsPercent;
+}
+
 std::optional<Measured> meanOf(const InstantReading& i) {
     if (i.count < 2) return std::nullopt;
     const auto n = static_cast<double>(i.count);

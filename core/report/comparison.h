@@ -16,6 +16,11 @@ inline bool differs(const Measured& a, const Measured& b) {
     return std::abs(a.value - b.value) > std::hypot(a.uncertainty, b.uncertainty);
 }
 
+// What may be said of a change. Some ten are looked at together, and 95 % each would show one by chance in every other
+// report: one that is called changed is larger than 1.6 times its uncertainty, which chance does in 2 of 1000 rows.
+enum class Seen { notKnown, none, unsure, changed };
+constexpr double kChangedBeyond = 1.6;
+
 // One quantity before and after, marking and late positive.
 struct Difference {
     std::string key;   // that of the JSON reading, or "k to mark" for an instant
@@ -24,16 +29,19 @@ struct Difference {
     std::optional<Measured> before;
     std::optional<Measured> after;
     std::optional<Measured> change;  // empty unless both are known
-    std::optional<bool> significant() const {
-        if (!change) return std::nullopt;
-        return differs(*before, *after);
-    }
+    Seen seen() const;
 };
 
 struct Comparison {
     std::vector<Difference> readings;  // speed error, shaft, stop, bias, end
     std::vector<Difference> instants;  // mean displacement of each k and direction met in either
 };
+
+// Fewer characters than that, before or after, make a poor proof.
+constexpr std::size_t kFirmCharacters = 32;
+
+// An instant that was met too seldom to tell a change of 5 % of a unit is not worth a row.
+bool tells(const Difference& instant);
 
 // Pure. Windows that share characters show less than the true difference; they are never called different wrongly.
 Comparison compareReadings(const Reading& before, const Reading& after);

@@ -3828,10 +3828,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Einseitige und Endverzerrung: Zeichenstrom länger ist positiv. Geschwindigkeitsfehler: schneller ist positiv. Unsicherheit: gilt für 95 von 100. Beurteilt nach %1: %2</translation>
     </message>
     <message>
-        <source>Instants: mean displacement, late positive. A row says changed when the change is larger than its uncertainty; chance alone does that in 5 rows of 100.</source>
-        <translation>Übergänge: mittlere Abweichung, zu spät ist positiv. Verändert heißt: Die Änderung ist größer als ihre Unsicherheit; Zufall allein tut das in 5 von 100 Zeilen.</translation>
-    </message>
-    <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
@@ -3922,6 +3918,46 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>%1 of %2 since the nudge</source>
         <translation>%1 von %2 seit dem Stups</translation>
+    </message>
+    <message>
+        <source>Changed: by more than 1.6 times its uncertainty, which chance alone does to one row in some sixty reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das 1,6-Fache der Unsicherheit, was Zufall allein nur einer Zeile in etwa sechzig Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+    </message>
+    <message>
+        <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>
+        <translation>Weggelassen, weil zu selten vorgekommen, um eine Änderung von 5 % einer Schrittlänge zu erkennen: %1 davon.</translation>
+    </message>
+    <message>
+        <source>Before or now, fewer than 32 characters were measured: a longer window makes the proof firmer.</source>
+        <translation>Vorher oder jetzt wurden weniger als 32 Zeichen gemessen: Ein längeres Fenster macht den Nachweis fester.</translation>
+    </message>
+    <message>
+        <source>none seen</source>
+        <translation>ohne Befund</translation>
+    </message>
+    <message>
+        <source>Yet a fault is found, %1 % sure: %2.</source>
+        <translation>Doch ein Fehler ist gefunden, zu %1 % sicher: %2.</translation>
+    </message>
+    <message>
+        <source>Found, %1 % sure: %2.</source>
+        <translation>Gefunden, zu %1 % sicher: %2.</translation>
+    </message>
+    <message>
+        <source> at the moment after</source>
+        <translation> im Augenblick danach</translation>
+    </message>
+    <message>
+        <source>Bias until this moment, percent of a unit</source>
+        <translation>Einseitige Verzerrung bis zu diesem Augenblick, Prozent einer Schrittlänge</translation>
+    </message>
+    <message>
+        <source>%1 min before</source>
+        <translation>%1 min davor</translation>
+    </message>
+    <message>
+        <source>this moment</source>
+        <translation>dieser Augenblick</translation>
     </message>
 </context>
 <context>
@@ -5657,12 +5693,20 @@ Bitte den Namen prüfen.</translation>
         <translation>Als „vorher“ gemerkt; es bleibt gestrichelt als Bezug und auf Berichten bis Umschalt+B, und K behält es im Logbuch mit dem Augenblick danach.</translation>
     </message>
     <message>
-        <source>Kept with the moment before, as frames %1 and %2 of visit %3; Ctrl+L opens the logbook.</source>
-        <translation>Mit dem Augenblick vorher behalten, als Bilder %1 und %2 von Besuch %3; Strg+L öffnet das Logbuch.</translation>
-    </message>
-    <message>
         <source>%1 What is frozen stays as it was read.</source>
         <translation>%1 Was festgehalten ist, bleibt, wie es gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>It was measured over %1 characters: a longer window makes the proof firmer.</source>
+        <translation>Gemessen wurde über %1 Zeichen: Ein längeres Fenster macht den Nachweis fester.</translation>
+    </message>
+    <message>
+        <source>Kept as the moment after, with the moment before: frames %2 and %1 of visit %3; Ctrl+L opens the logbook.</source>
+        <translation>Als Augenblick danach behalten, mit dem davor: Bilder %2 und %1 des Besuchs %3; Strg+L öffnet das Logbuch.</translation>
+    </message>
+    <message>
+        <source>Kept as frame %1 of visit %2, which is the moment after from now on; Ctrl+L opens the logbook.</source>
+        <translation>Als Bild %1 des Besuchs %2 behalten, von jetzt an der Augenblick danach; Strg+L öffnet das Logbuch.</translation>
     </message>
 </context>
 <context>
@@ -5771,6 +5815,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>PNG pictures (*.png)</source>
         <translation>PNG-Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>This page is of one moment. The report of the visit, with before, after and a line to sign, is made from the logbook.</source>
+        <translation>Diese Seite gilt einem Augenblick. Der Bericht des Besuchs, mit vorher, nachher und einer Zeile zur Unterschrift, entsteht aus dem Logbuch.</translation>
+    </message>
+    <message>
+        <source>Keep and open the &amp;logbook</source>
+        <translation>Behalten und &amp;Logbuch öffnen</translation>
     </message>
 </context>
 <context>
@@ -6227,6 +6279,10 @@ Worauf gehört wird (Strg+I)</translation>
     <message>
         <source>M&amp;achine</source>
         <translation>&amp;Maschine</translation>
+    </message>
+    <message>
+        <source>Take it from the re&amp;marks</source>
+        <translation>Aus den Bemerkungen &amp;nehmen</translation>
     </message>
 </context>
 </TS>

@@ -71,6 +71,33 @@ TEST_F(LogbookTest, TheMomentBeforeIsKeptOnceWithTheFirstFrameAndMarked) {
     EXPECT_EQ(rows->at(1).role, FrameRole::none);
 }
 
+TEST_F(LogbookTest, TheMarkOfTheMomentAfterGoesOnToTheFrameKeptLast) {
+    const auto after = [](qint64 taken, const char* uid) {
+        Keeping keeping = keepingOf("Skerry 2", taken, uid);
+        keeping.role = FrameRole::after;
+        return keeping;
+    };
+    const Keeping before = keepingOf("Skerry 2", kMorning, "was");
+    const auto first = keepFrame(*store_, after(kMorning + 60, "first"), &before);
+    const auto second = keepFrame(*store_, after(kMorning + 120, "second"), &before);
+    ASSERT_TRUE(first && second);
+    EXPECT_TRUE(first->after && second->after);
+    const auto roles = [&] {
+        std::vector<FrameRole> all;
+        const auto rows = framesOf(*store_, first->visit);
+        for (const FrameRow& row : *rows) all.push_back(row.role);
+        return all;
+    };
+    EXPECT_EQ(roles(), (std::vector{FrameRole::before, FrameRole::none, FrameRole::after}));
+    const auto again = keepFrame(*store_, after(kMorning + 60, "first"), &before);
+    ASSERT_TRUE(again);
+    EXPECT_TRUE(again->again && again->after);
+    EXPECT_EQ(roles(), (std::vector{FrameRole::before, FrameRole::after, FrameRole::none}));
+    const auto was = keepFrame(*store_, after(kMorning, "was"), nullptr);
+    ASSERT_TRUE(was);
+    EXPECT_FALSE(was->after) << "what was before stays before";
+}
+
 TEST_F(LogbookTest, AFrameThatIsMarkedAsBeforeAndThenKeptIsOneFrame) {
     const Keeping frame = keepingOf("Skerry 2", kMorning, "was");
     const auto kept = keepFrame(*store_, frame, &frame);

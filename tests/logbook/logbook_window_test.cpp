@@ -234,13 +234,14 @@ TEST_F(LogbookWindowTest, WhatWasMarkedAsBeforeIsKeptWithTheMomentAfterAndItsSou
     EXPECT_TRUE(window.messages().sentence().contains("K keeps it")) << window.messages().sentence().toStdString();
     ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest()->traces.size() >= 25; }, 20000));
     QTest::keyClick(&window, Qt::Key_K);
-    EXPECT_TRUE(window.messages().sentence().contains("as frames 1 and 2 of visit 1"))
+    EXPECT_TRUE(window.messages().sentence().contains("the moment after, with the moment before: frames 2 and 1"))
         << window.messages().sentence().toStdString();
 
     const auto store = opened(book());
     const auto rows = framesOf(*store, 1);
     ASSERT_EQ(rows->size(), 2U);
     EXPECT_EQ(rows->front().role, FrameRole::before);
+    EXPECT_EQ(rows->back().role, FrameRole::after);
     const auto before = readFrame(*store, 1), after = readFrame(*store, 2);
     ASSERT_TRUE(before && after);
     EXPECT_LT(before->frame.snapshot->seconds, after->frame.snapshot->seconds);

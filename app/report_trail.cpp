@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_trail.h"
+
+#include <QPolygonF>
+#include <algorithm>
+#include <cmath>
+
+#include "app/page_flow.h"
+#include "app/report_ink.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+using namespace report_ink;
+
+namespace {
+
+constexpr double kTrailHeight = 30.0, kWithHeading = 47.0;  // mm
+constexpr double kFollows = 42.0;                           // mm: instrument and caution, which come after it
+constexpr double kLeastSeconds = 60.0;
+constexpr double kBreakSeconds = 3.0;  // no character for so long: the line is broken
+const QColor kBand(0xe3, 0xef, 0xe7), kFrame(0x8a, 0x97, 0xa1);
+
+class PaperTrail {
+public:
+    PaperTrail(PageFlow& page, const FrozenFrame& frame)
+        : page_(page),
+          frame_(frame),
+          points_(frame.snapshot->trail),
+          area_(page.area(12.0, PageFlow::kTextWidth - 12.0, kTrailHeight)) {
+        for (const TrailPoint& p : points_) most_ = std::max(most_, std::abs(p.biasPercent));
+        const double limit = frame.snapshot->limits.statesBias ? frame.snapshot->limits.biasPercent : 0.0;
+        most_ = 5.0 * std::ceil(1.1 * std::max({most_, limit, 1.0}) / 5.0);
+    }
+
+    void draw() const {
+        QPainter& p = page_.painter();
+        p.save();
+        drawScale(p);
+        drawBefore(p);
+        drawLine(p);
+        p.restore();
+    }
+
+private:
+    double x(double seconds) const {
+        const double first = points_.front().seconds;
+        return area_.left() + (seconds - first) / (points_.back().seconds - first) * area_.width();
+    }
+    double y(double percent) const { return area_.center().y() - percent / most_ * area_.height() / 2.0; }
+
+    void drawScale(QPainter& p) const {
+        const Limits& limits = frame_.snapshot->limits;
+        if (limits.statesBias)
+            p.fillRect(
+                QRectF(QPointF(area_.left(), y(limits.biasPercent)), QPointF(area_.right(), y(-limits.biasPercent))),
+                kBand);
+        p.setFont(PageFlow::font(7.5));
+        for (const double percent : {-most_, 0.0, most_}) {
+            p.setPen(QPen(kFrame, page_.dots(0.15)));
+            p.drawLine(QPointF(area_.left(), y(percent)), QPointF(area_.right(), y(percent)));
+            p.setPen(kFaint);
+            p.drawText(QRectF(area_.left() - page_.dots(14.0), y(percent) - page_.dots(2.0), page_.dots(12.5),
+                              page_.dots(4.0)),
+                       Qt::AlignRight | Qt::AlignVCenter, signedNumber(percent, 0));
+        }
+        const QRectF below(area_.left(), area_.bottom() + page_.dots(0.8), area_.width(), page_.dots(4.0));
+        const double minutes = (points_.back().seconds - points_.front().seconds) / 60.0;
+        p.drawText(below, Qt::AlignLeft | Qt::AlignTop, Words::tr("%1 min before").arg(number(minutes, 1)));
+        p.drawText(below, Qt::AlignRight | Qt::AlignTop, Words::tr("this moment"));
+    }
+
+    void drawBefore(QPainter& p) const {
+        if (!frame_.before) return;
+        const double at = frame_.before->seconds;
+        if (at < points_.front().seconds || at > points_.back().seconds) return;
+        p.setPen(QPen(kFaint, page_.dots(0.25), Qt::DashLine));
+        p.drawLine(QPointF(x(at), area_.top()), QPointF(x(at), area_.bottom()));
+        p.setPen(kFaint);
+        p.drawText(QRectF(x(at) - page_.dots(20.0), area_.top() - page_.dots(4.2), page_.dots(40.0), page_.dots(4.0)),
+                   Qt::AlignHCenter | Qt::AlignBottom, Words::tr("before"));
+    }
+
+    void drawLine(QPainter& p) const {
+        p.setPen(QPen(kInk, page_.dots(0.35)));
+        QPolygonF run;
+        double last = points_.front().seconds;
+        for (const TrailPoint& point : points_) {
+            if (point.seconds - last > kBreakSeconds) {
+                p.drawPolyline(run);
+                run.clear();
+            }
+            run << QPointF(x(point.seconds), y(point.biasPercent));
+            last = point.seconds;
+        }
+        p.drawPolyline(run);
+    }
+
+    PageFlow& page_;
+    const FrozenFrame& frame_;
+    const std::vector<TrailPoint>& points_;
+    QRectF area_;
+    double most_ = 0.0;  // percent, at the ends of the scale
+};
+
+}  // namespace
+
+void drawTrail(PageFlow& page, const FrozenFrame& frame) {
+    const auto& trail = frame.snapshot->trail;
+    if (trail.empty() || trail.back().seconds - trail.front().seconds <= kLeastSeconds) return;
+    if (page.room() < kWithHeading + kFollows) return;
+    page.heading(Words::tr("Bias until this moment, percent of a unit"));
+    page.space(4.0);
+    PaperTrail(page, frame).draw();
+    page.space(kTrailHeight + 6.0);
+}
+
+}  // namespace trueunit

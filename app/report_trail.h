@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/frozen_frame.h"
+
+namespace trueunit {
+
+class PageFlow;
+
+// The bias on its way to the frozen moment: every turn of the eccentric is a step. Only where there is more than a
+// minute of it, and room on the page for it and what else has to follow.
+void drawTrail(PageFlow& page, const FrozenFrame& frame);
+
+}  // namespace trueunit
