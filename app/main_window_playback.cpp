@@ -27,6 +27,10 @@ void MainWindow::makePlaybackActions() {
     playback_ = new PlaybackBar(session_, {pause_, again_, fast_});
     messages_->addTool(playback_);
     connect(&session_, &Session::playbackMoved, this, &MainWindow::playbackMoved);
+    connect(&session_, &Session::measuredAgain, this, [this](const QString& sentence) {
+        messages_->say(told(sentence.toStdString()));
+        playbackMoved();
+    });
     connect(&session_, &Session::sourceEnded, this, &MainWindow::sourceEnded);
 }
 

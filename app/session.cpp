@@ -5,6 +5,7 @@
 #include "app/demonstration.h"
 #include "app/portaudio_source.h"
 #include "core/acquire/recording_source.h"
+#include "core/pipeline.h"
 #include "core/simulate/scenario_source.h"
 
 namespace trueunit {
@@ -63,9 +64,15 @@ Outcome Session::swap(Opened opened) {
     recording_ = opened.recording;
     scenario_ = opened.scenario;
     scenarioPlayed_ = std::move(opened.scenarioPlayed);
-    endSaid_ = channelSaid_ = false;
+    channelSaid_ = again_ = false;
     missed_.reset();
+    measure();
+    emit sourceChanged();
+    return done();
+}
 
+void Session::measure() {
+    endSaid_ = false;
     Snapshot empty;
     const auto before = latest_.take();
     empty.serial = before ? before->serial + 1 : 1;
@@ -75,7 +82,20 @@ Outcome Session::swap(Opened opened) {
     recent_ = std::make_shared<RecentInput>(source_->rateHz());
     analysis_ = std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_, recent_);
     analysis_->expectTone(tonePlays_);
-    emit sourceChanged();
+}
+
+// The same source from its beginning; what the person has frozen, named or turned stays.
+Outcome Session::measureAgain() {
+    analysis_.reset();
+    source_->stop();
+    auto ring = std::make_unique<SampleRing>();
+    if (recording_) recording_->setFast(true);
+    if (scenario_) scenario_->setFast(true);
+    if (Outcome started = source_->start(*ring); !started) return started;
+    ring_ = std::move(ring);
+    again_ = true;
+    measure();
+    emit measuredAgain(QString::fromStdString(sourceDescription() + " is measured again with the new options."));
     return done();
 }
 
@@ -155,10 +175,11 @@ std::string Session::sourceDescription() const { return source_ ? source_->descr
 
 Outcome Session::setOptions(const Options& options) {
     if (const auto problem = options.problem()) return *problem;
+    const bool again = ended() && !Pipeline::sameRecord(options, options_);
     options_ = options;
     if (analysis_) analysis_->change(options_, limits_);
     emit optionsChanged();
-    return done();
+    return again ? measureAgain() : done();
 }
 
 void Session::setLimits(const Limits& limits) {
@@ -226,7 +247,8 @@ void Session::watch() {
         if (analysis_) analysis_->finish();
         if (state == SourceState::lost) source_->stop();
         if (state == SourceState::finished)
-            emit sourceEnded(QString::fromStdString(what + " has come to its end."));
+            emit sourceEnded(QString::fromStdString(
+                what + (again_ ? " has been measured again with the new options." : " has come to its end.")));
         else
             emit sourceLost(QString::fromStdString("The sound input " + what +
                                                    " has stopped sending; F5 listens to it again when it is back."));

@@ -56,7 +56,9 @@ public:
 
     const Options& options() const { return options_; }
     const Limits& limits() const { return limits_; }
-    Outcome setOptions(const Options& options);  // refused, and nothing changed, when a value is out of range
+    // Refused, and nothing changed, when a value is out of range. What has ended and would have to be measured anew is
+    // measured again at once, from its beginning and as fast as it can be.
+    Outcome setOptions(const Options& options);
     void setLimits(const Limits& limits);
 
     // A recording that is played; nothing to do and nothing to tell with any other source.
@@ -90,16 +92,19 @@ public:
     void setChannel(int channel);
 
 signals:
-    void sourceChanged();                       // another source, or none
-    void optionsChanged();                      // options or limits
-    void sourceEnded(const QString& sentence);  // it has come to its end; said once
-    void sourceLost(const QString& sentence);   // a sound input went away; said once
-    void playbackMoved();                       // how far a recording is, whether it is paused
-    void strongerChannel(int channel);          // the signal seems to be on this one; said once a source
+    void sourceChanged();                         // another source, or none
+    void optionsChanged();                        // options or limits
+    void sourceEnded(const QString& sentence);    // it has come to its end; said once
+    void measuredAgain(const QString& sentence);  // it begins anew with other options
+    void sourceLost(const QString& sentence);     // a sound input went away; said once
+    void playbackMoved();                         // how far a recording is, whether it is paused
+    void strongerChannel(int channel);            // the signal seems to be on this one; said once a source
 
 private:
     struct Opened;
     Outcome swap(Opened opened);
+    void measure();  // what source_ pushes, from now on
+    Outcome measureAgain();
     Outcome play(Result<Scenario> scenario, std::string origin);
     void watch();  // every 200 ms: has the source ended, is the signal on the other side?
 
@@ -118,6 +123,7 @@ private:
     ScenarioSource* scenario_ = nullptr;
     std::unique_ptr<Scenario> scenarioPlayed_;
     bool endSaid_ = false;
+    bool again_ = false;  // the source was measured once already, with other options
     bool channelSaid_ = false;
     bool tonePlays_ = false;
     std::optional<SoundDevice> missed_;  // an input that was not back at the last rescan, and its channel

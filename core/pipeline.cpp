@@ -48,11 +48,14 @@ void Pipeline::finish() {
 
 void Pipeline::finish(const Conditioned& last) { stages_->finish(last); }
 
+bool Pipeline::sameRecord(const Options& a, const Options& b) {
+    return a.code == b.code && a.input == b.input && a.tonesHz == b.tonesHz && a.slicePercent == b.slicePercent &&
+           a.clockPpm == b.clockPpm;
+}
+
 bool Pipeline::adopt(const Options& options, const Limits& limits) {
     Stages& s = *stages_;
-    if (options.code != s.options.code || options.input != s.options.input || options.tonesHz != s.options.tonesHz ||
-        options.slicePercent != s.options.slicePercent || options.clockPpm != s.options.clockPpm)
-        return false;
+    if (!sameRecord(options, s.options)) return false;
     s.options = options;
     s.limits = limits;
     s.partsDue = 0;

@@ -29,9 +29,9 @@ public:
     void push(std::span<const float> samples);  // gapless
     void finish();                              // no more samples: what waits for its surroundings is let go
 
-    // The same of a line that was conditioned ahead, from the first sample on and as learned (startFrom), chunk by chunk,
-    // the last one perhaps shorter. False: the line has given way to something else, and what comes next is wanted as
-    // samples. last: what the conditioner let go at the end.
+    // The same of a line that was conditioned ahead, from the first sample on and as learned (startFrom), chunk by
+    // chunk, the last one perhaps shorter. False: the line has given way to something else, and what comes next is
+    // wanted as samples. last: what the conditioner let go at the end.
     static constexpr std::size_t kChunk = 256;  // all stages move in steps of this many samples
     bool push(const ChunkAhead& chunk);
     void finish(const Conditioned& last);
@@ -40,6 +40,7 @@ public:
     // False: something else differs too (code, input, tones, slice, clock), which asks for a new pipeline; nothing was
     // done.
     bool adopt(const Options& options, const Limits& limits);
+    static bool sameRecord(const Options& a, const Options& b);  // what differs concerns the readings only
 
     Snapshot snapshot();  // the present moment, over the window
     Reading reading();    // numbers only, cheaper

@@ -6,10 +6,12 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QSignalSpy>
+#include <fstream>
 #include <functional>
 
 #include "app/demonstration.h"
 #include "core/acquire/recording_writer.h"
+#include "tests/support/plain_sender.h"
 #include "tests/support/restless_person.h"
 #include "tests/support/temporary_folder.h"
 
@@ -139,6 +141,60 @@ TEST(Session, AnotherSourceBeginsWithAnEmptySnapshotOfItsOwn) {
     EXPECT_LT(session.latest()->seconds, 1.0);
     EXPECT_EQ(session.scenario(), nullptr);
     EXPECT_FALSE(session.hasEccentric());
+}
+
+// Marks of a line with slow edges are the longer the lower it is sliced: another slice reads another bias.
+TEST(Session, ARecordingThatHasEndedIsMeasuredAgainWithOtherOptions) {
+    const TemporaryFolder folder;
+    PlainSender sender;
+    sender.edge = PlainSender::Edge::linear;
+    sender.rise = 0.004;
+    const std::string path = folder.file("slow.wav");
+    Result<RecordingWriter> writer = RecordingWriter::create(path, 48000.0, 1, SampleFormat::pcm16);
+    ASSERT_TRUE(writer && writer->write(sender.send(std::vector<unsigned>(60, 0b01010))) && writer->finish());
+    Session session;
+    session.setFast(true);
+    ASSERT_TRUE(session.playRecording(path));
+    QSignalSpy ended(&session, &Session::sourceEnded), again(&session, &Session::measuredAgain);
+    const QSignalSpy changed(&session, &Session::sourceChanged);
+    const auto whole = [&] { return session.latest()->reading.text.characters >= 60; };
+    ASSERT_TRUE(waitUntil([&] { return ended.count() == 1 && whole(); }));
+    const double before = session.latest()->reading.distortion.biasPercent->value;
+    session.setFast(false);  // would take ten seconds
+
+    Options options = session.options();
+    options.windowCharacters = 128;
+    ASSERT_TRUE(session.setOptions(options));
+    EXPECT_EQ(again.count(), 0);  // the readings only
+    options.slicePercent = 40.0;
+    ASSERT_TRUE(session.setOptions(options));
+    ASSERT_EQ(again.count(), 1);
+    EXPECT_EQ(again.front().front().toString(), "slow.wav is measured again with the new options.");
+    ASSERT_TRUE(waitUntil([&] { return ended.count() == 2 && whole(); }, 8000));
+    EXPECT_EQ(ended.back().front().toString(), "slow.wav has been measured again with the new options.");
+    EXPECT_EQ(changed.count(), 0);  // the same input still
+    EXPECT_EQ(session.latest()->reading.input.slicePercent, 40.0);
+    // 10 to 90 % in 4 ms: 10 % of the swing are 0.5 ms at each end of a mark, 1 ms of 22.
+    EXPECT_NEAR(session.latest()->reading.distortion.biasPercent->value - before, 100.0 * 1.0 / 22.0, 0.5);
+}
+
+TEST(Session, AScenarioThatHasEndedIsMeasuredAgainWithOtherOptions) {
+    const TemporaryFolder folder;
+    const std::string path = folder.file("short.json");
+    std::ofstream(path) << R"({"title": "Short", "seconds": 5, "text": {"send": "RYRYRY"}})";
+    Session session;
+    const Outcome playing = session.playScenario(path);
+    ASSERT_TRUE(playing) << playing.error().text;
+    QSignalSpy ended(&session, &Session::sourceEnded);
+    const auto whole = [&] { return session.latest()->reading.text.characters >= 20; };
+    ASSERT_TRUE(waitUntil([&] { return ended.count() == 1 && whole(); }));
+    Options options = session.options();
+    options.slicePercent = 45.0;
+    ASSERT_TRUE(session.setOptions(options));
+    EXPECT_EQ(session.latest()->reading.text.characters, 0);
+    ASSERT_TRUE(waitUntil([&] { return ended.count() == 2 && whole(); }, 8000));
+    EXPECT_EQ(session.latest()->reading.input.slicePercent, 45.0);
+    EXPECT_TRUE(session.hasEccentric());
 }
 
 TEST(Session, StoppingKeepsTheLastSnapshot) {

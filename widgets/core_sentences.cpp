@@ -212,6 +212,8 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "Cannot read \"%1\": %2"),
     QT_TRANSLATE_NOOP("Core", "Cannot write \"%1\": %2"),
     QT_TRANSLATE_NOOP("Core", "%1 has come to its end."),
+    QT_TRANSLATE_NOOP("Core", "%1 is measured again with the new options."),
+    QT_TRANSLATE_NOOP("Core", "%1 has been measured again with the new options."),
     QT_TRANSLATE_NOOP("Core", "The sound input %1 has stopped sending; F5 listens to it again when it is back."),
     QT_TRANSLATE_NOOP("Core", "There is nothing to report yet; choose an input first."),
     QT_TRANSLATE_NOOP("Core", "There is nothing to keep yet; the space bar freezes a frame."),

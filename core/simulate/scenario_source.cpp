@@ -11,7 +11,7 @@
 namespace trueunit {
 
 namespace {
-constexpr std::chrono::milliseconds kLongestNap{20};
+constexpr std::chrono::milliseconds kLongestNap{20}, kFastNap{2};
 }
 
 struct ScenarioSource::Player {
@@ -22,6 +22,7 @@ struct ScenarioSource::Player {
 
     const Scenario scenario;
     const double atWorkSeconds;
+    std::atomic<bool> fast{false};
     std::atomic<SourceState> state{SourceState::idle};
     mutable std::mutex mutex;  // guards the two below: the window turns, the thread takes
     double turned = 0.0;       // sum of all turns
@@ -40,6 +41,7 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
     const auto toDuration = [](double seconds) {
         return std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(seconds));
     };
+    const bool hurries = fast;
     const Clock::time_point began = Clock::now() - toDuration(atWorkSeconds);
     while (!stop.stop_requested()) {
         if (const double turn = takeTurns(); turn != 0.0) signal.turnEccentric(turn);
@@ -51,7 +53,10 @@ void ScenarioSource::Player::play(const std::stop_token& stop, SampleRing& ring)
         // A card hands a block over when its last sample has been taken.
         const double due = static_cast<double>(block->firstSample + SampleBlock::kSamples) / signal.samplesPerSecond();
         const auto until = began + toDuration(due);
-        while (!stop.stop_requested() && Clock::now() < until)  // behind a gap the wait is long, a stop is not
+        while (!stop.stop_requested() && hurries && ring.waitingBlocks() > SampleRing::kBlocks / 2)
+            std::this_thread::sleep_for(kFastNap);
+        while (!stop.stop_requested() && !hurries &&
+               Clock::now() < until)  // behind a gap the wait is long, a stop is not
             std::this_thread::sleep_until(std::min(until, Clock::now() + kLongestNap));
         if (stop.stop_requested()) return;
         block->stampNs = stampNow();
@@ -96,6 +101,8 @@ std::string ScenarioSource::description() const {
     if (tenths % 10 != 0) kilohertz += "." + std::to_string(tenths % 10);
     return player_->scenario.machine.name + ", simulated (" + kilohertz + " kHz)";
 }
+
+void ScenarioSource::setFast(bool fast) { player_->fast = fast; }
 
 void ScenarioSource::turnEccentric(double biasPercent) {
     const std::scoped_lock lock(player_->mutex);

@@ -25,6 +25,8 @@ public:
     double rateHz() const override;
     std::string description() const override;
 
+    void setFast(bool fast);  // from the next start on: as fast as the other end takes it, so that nothing is lost
+
     void turnEccentric(double biasPercent);  // relative turn, marking positive
     double eccentricPercent() const;         // sum of all turns so far
 

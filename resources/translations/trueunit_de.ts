@@ -615,6 +615,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>%1 ist zu Ende.</translation>
     </message>
     <message>
+        <source>%1 is measured again with the new options.</source>
+        <translation>%1 wird mit den neuen Einstellungen noch einmal gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 has been measured again with the new options.</source>
+        <translation>%1 ist mit den neuen Einstellungen noch einmal gemessen worden.</translation>
+    </message>
+    <message>
         <source>The sound input %1 has stopped sending; F5 listens to it again when it is back.</source>
         <translation>Der Toneingang %1 sendet nicht mehr; F5 hört wieder hin, wenn er zurück ist.</translation>
     </message>
@@ -3216,10 +3224,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <source>worst first</source>
-        <translation>schlimmster zuerst</translation>
-    </message>
-    <message>
         <source>dashed, ◇: before, </source>
         <translation>gestrichelt, ◇: vorher, </translation>
     </message>
@@ -3266,6 +3270,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>hum %1 %</source>
         <translation>Brumm %1 %</translation>
+    </message>
+    <message>
+        <source>slice %1 %</source>
+        <translation>Schwelle %1 %</translation>
     </message>
     <message>
         <source>Input level</source>
@@ -3434,26 +3442,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>, probably wrong: </source>
         <translation>, wahrscheinlich falsch: </translation>
-    </message>
-    <message>
-        <source>. On tape printed six behind its holes</source>
-        <translation>. Auf einem Streifen, der sechs hinter den Löchern druckt,</translation>
-    </message>
-    <message>
-        <source> its holes stand beside the print &quot;%1&quot;</source>
-        <translation> stehen seine Löcher neben dem Druck „%1“</translation>
-    </message>
-    <message>
-        <source> its holes stand beside the print of the sixth character before</source>
-        <translation> stehen seine Löcher neben dem Druck des sechsten Zeichens davor</translation>
-    </message>
-    <message>
-        <source>, its own print beside the holes of &quot;%1&quot;.</source>
-        <translation>, sein eigener Druck neben den Löchern von „%1“.</translation>
-    </message>
-    <message>
-        <source>, its own print six characters on.</source>
-        <translation>, sein eigener Druck sechs Zeichen weiter.</translation>
     </message>
     <message>
         <source> without a stop</source>
@@ -3852,22 +3840,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Empfangsspielraum</translation>
     </message>
     <message>
-        <source>Lost marks</source>
-        <translation>Verlorene Zeichenschritte</translation>
-    </message>
-    <message>
-        <source>Filled spaces</source>
-        <translation>Gefüllte Trennschritte</translation>
-    </message>
-    <message>
-        <source>Marks of the tape that did not come, held against its text: sensing pins, transfer levers.</source>
-        <translation>Zeichenschritte des Streifens, die nicht kamen, gegen seinen Text gehalten: Fühlstifte, Übertragungshebel.</translation>
-    </message>
-    <message>
-        <source>Spaces of the tape that came as marks, held against its text: pins or levers slow to return.</source>
-        <translation>Trennschritte des Streifens, die als Zeichenstrom kamen, gegen seinen Text gehalten: Fühlstifte oder Hebel, die träge zurückgehen.</translation>
-    </message>
-    <message>
         <source>%1: too few characters so far.</source>
         <translation>%1: bisher zu wenige Zeichen.</translation>
     </message>
@@ -3958,6 +3930,62 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>this moment</source>
         <translation>dieser Augenblick</translation>
+    </message>
+    <message>
+        <source>Cyclic, largest</source>
+        <translation>Zyklisch, größte</translation>
+    </message>
+    <message>
+        <source>Lost, filled elements</source>
+        <translation>Verloren, gefüllt</translation>
+    </message>
+    <message>
+        <source>What comes back with a shaft, gear or motor: amplitude, and how often a second.</source>
+        <translation>Was mit einer Welle, einem Zahnrad oder dem Motor wiederkehrt: Amplitude, und wie oft in der Sekunde.</translation>
+    </message>
+    <message>
+        <source>Marks of the tape that did not come: sensing pins, transfer levers. Spaces that came as marks: pins or levers slow to return. Both are held against its text.</source>
+        <translation>Zeichenschritte des Streifens, die nicht kamen: Fühlstifte, Übertragungshebel. Trennschritte, die als Zeichenstrom kamen: Stifte oder Hebel, die träge zurückgehen. Beides gegen seinen Text gehalten.</translation>
+    </message>
+    <message>
+        <source>cannot be told yet</source>
+        <translation>noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>at %1 Hz</source>
+        <translation>bei %1 Hz</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>of %1, %2</source>
+        <translation>von %1, %2</translation>
+    </message>
+    <message>
+        <source>marks lost: %1; spaces filled: %2</source>
+        <translation>Zeichenschritte verloren: %1; Trennschritte gefüllt: %2</translation>
+    </message>
+    <message>
+        <source>. Printed six behind: holes beside print &quot;%1&quot;</source>
+        <translation>. Sechs dahinter gedruckt: Löcher neben Druck „%1“</translation>
+    </message>
+    <message>
+        <source>. Printed six behind: holes beside the sixth print before</source>
+        <translation>. Sechs dahinter gedruckt: Löcher neben dem sechsten Druck davor</translation>
+    </message>
+    <message>
+        <source>, print beside holes &quot;%1&quot;.</source>
+        <translation>, Druck neben Löchern „%1“.</translation>
+    </message>
+    <message>
+        <source>, print six holes on.</source>
+        <translation>, Druck sechs Löcher weiter.</translation>
+    </message>
+    <message>
+        <source>see findings</source>
+        <translation>siehe Befunde</translation>
     </message>
 </context>
 <context>
@@ -5649,10 +5677,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Nachweis</translation>
     </message>
     <message>
-        <source>Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone</source>
-        <translation>Notiz, Logbuch, Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, vorher, Spielraum, Ton</translation>
-    </message>
-    <message>
         <source>%1 It is silent throughout.</source>
         <translation>%1 Sie ist durchweg stumm.</translation>
     </message>
@@ -5708,6 +5732,22 @@ Bitte den Namen prüfen.</translation>
         <source>Kept as frame %1 of visit %2, which is the moment after from now on; Ctrl+L opens the logbook.</source>
         <translation>Als Bild %1 des Besuchs %2 behalten, von jetzt an der Augenblick danach; Strg+L öffnet das Logbuch.</translation>
     </message>
+    <message>
+        <source>Note, logbook, limits, self-check, reference sender, recording, clock, slice, before, margin, tone</source>
+        <translation>Notiz, Logbuch, Grenzen, Selbstprüfung, Bezugssender, Aufnahme, Takt, Schwelle, vorher, Spielraum, Ton</translation>
+    </message>
+    <message>
+        <source>Slice level</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>Set the part of the swing at which an instant is taken</source>
+        <translation>Den Teil des Hubs festlegen, bei dem ein Übergang gilt</translation>
+    </message>
+    <message>
+        <source>Instants are taken at %1 % of the swing.</source>
+        <translation>Die Übergänge gelten bei %1 % des Hubs.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MessageLine</name>
@@ -5735,16 +5775,16 @@ Bitte den Namen prüfen.</translation>
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>Keep</source>
-        <translation>Behalten</translation>
-    </message>
-    <message>
         <source>what is seen here</source>
         <translation>was hier zu sehen ist</translation>
     </message>
     <message>
         <source>Words of the note</source>
         <translation>Worte der Notiz</translation>
+    </message>
+    <message>
+        <source>Attach</source>
+        <translation>Anheften</translation>
     </message>
 </context>
 <context>
@@ -6002,6 +6042,37 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>A minute of it is in %1.</source>
         <translation>Eine Minute davon ist in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::SliceDialog</name>
+    <message>
+        <source>Slice level</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source> % of the swing</source>
+        <translation> % des Hubs</translation>
+    </message>
+    <message>
+        <source>An instant is taken at</source>
+        <translation>Ein Übergang gilt bei</translation>
+    </message>
+    <message>
+        <source>The middle, 50 %, is right for a signal that reaches the input as it is. An isolating stage that starts late in the loop&apos;s current wants a lower one. The measurement begins anew; the slice is kept from run to run and written into every report.</source>
+        <translation>Die Mitte, 50 %, ist richtig für ein Signal, das unverändert am Eingang ankommt. Eine Trennstufe, die erst bei einem Teil des Linienstroms anspricht, verlangt weniger. Die Messung beginnt neu; die Schwelle bleibt von Lauf zu Lauf erhalten und steht in jedem Bericht.</translation>
+    </message>
+    <message>
+        <source>&amp;Middle</source>
+        <translation>&amp;Mitte</translation>
+    </message>
+    <message>
+        <source>An instant is &amp;taken at</source>
+        <translation>Ein Übergang &amp;gilt bei</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Verwenden</translation>
     </message>
 </context>
 <context>
