@@ -42,6 +42,7 @@ ClockDialog::ClockDialog(double ppm, std::shared_ptr<const RecentInput> input, Q
     message_->setWordWrap(true);
     message_->setMinimumHeight(3 * message_->fontMetrics().lineSpacing());
     auto* listen = new QPushButton(tr("&Measure"));
+    listen->setAutoDefault(false);  // Enter uses what was typed
     auto* row = new QHBoxLayout;
     row->addWidget(tone_, 1);
     row->addWidget(listen);

@@ -111,6 +111,7 @@ private:
     void askRecording();
     void recordingKept(const Result<KeptRecording>& kept);
     void askClock();
+    void askSlice();
     void askTapeText();
     void forgetTapeText();  // it was of another input
     void askMachineCard();

@@ -18,9 +18,11 @@
 #include "app/report_dialog.h"
 #include "app/sender_dialog.h"
 #include "app/session.h"
+#include "app/slice_dialog.h"
 #include "app/tape_text_dialog.h"
 #include "app/top_bar.h"
 #include "widgets/told.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -49,12 +51,15 @@ void MainWindow::makeProvingActions() {
                {Qt::CTRL | Qt::Key_S}, [this] { askRecording(); });
     all += act(tr("Clock trim"), tr("Trim the clock of the sound card"), {Qt::CTRL | Qt::SHIFT | Qt::Key_T},
                [this] { askClock(); });
+    all += act(tr("Slice level"), tr("Set the part of the swing at which an instant is taken"),
+               {Qt::CTRL | Qt::SHIFT | Qt::Key_E}, [this] { askSlice(); });
     all.prepend(act(tr("Text of the tape"), tr("Give the text of the tape, so that lost marks can be counted"),
                     {Qt::CTRL | Qt::Key_H}, [this] { askTapeText(); }));
-    more_ = act(tr("More"),
-                tr("Note, logbook, limits, self-check, reference sender, recording, clock, before, margin, tone"),
-                {Qt::Key_F10},
-                [this] { more_->menu()->popup(bar_->mapToGlobal(QPoint(bar_->width() - 260, bar_->height()))); });
+    more_ =
+        act(tr("More"),
+            tr("Note, logbook, limits, self-check, reference sender, recording, clock, slice, before, margin, tone"),
+            {Qt::Key_F10},
+            [this] { more_->menu()->popup(bar_->mapToGlobal(QPoint(bar_->width() - 260, bar_->height()))); });
     auto* menu = new QMenu(this);
     menu->addActions({note_, keep_, book_});
     menu->addSeparator();
@@ -137,6 +142,15 @@ void MainWindow::askClock() {
     options.clockPpm = dialog.ppm();
     if (const Outcome set = session_.setOptions(options); !set) return messages_->warn(told(set.error().text));
     messages_->say(tr("The clock is trimmed by %1 parts in a million.").arg(options.clockPpm, 0, 'f', 2));
+}
+
+void MainWindow::askSlice() {
+    SliceDialog dialog(session_.options().slicePercent, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    Options options = session_.options();
+    options.slicePercent = dialog.percent();
+    if (const Outcome set = session_.setOptions(options); !set) return messages_->warn(told(set.error().text));
+    messages_->say(tr("Instants are taken at %1 % of the swing.").arg(limitNumber(options.slicePercent)));
 }
 
 }  // namespace trueunit

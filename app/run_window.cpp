@@ -26,7 +26,7 @@ Options merged(Options kept, const Options& said) {
     if (said.input != defaults.input) kept.input = said.input;
     if (!said.tonesHz.empty()) kept.tonesHz = said.tonesHz;
     if (said.windowCharacters != defaults.windowCharacters) kept.windowCharacters = said.windowCharacters;
-    kept.slicePercent = said.slicePercent;  // not seen in the window: never kept from another run
+    if (said.slicePercent != defaults.slicePercent) kept.slicePercent = said.slicePercent;
     if (said.clockPpm != defaults.clockPpm) kept.clockPpm = said.clockPpm;
     kept.expect = said.expect;
     if (said.card) kept.card = said.card;

@@ -38,6 +38,7 @@ Settings loadSettings() {
     s.options.input = kind >= 0 && kind <= 3 ? static_cast<InputKind>(kind) : InputKind::automatic;
     s.options.windowCharacters = store.value("measure/windowCharacters", kFirstWindow).toInt();
     s.options.clockPpm = storedNumber(store, "measure/clockPpm").value_or(0.0);
+    s.options.slicePercent = storedNumber(store, "measure/slicePercent").value_or(s.options.slicePercent);
     if (const std::string card = store.value("measure/card").toString().toStdString(); !card.empty())
         if (Result<MachineCard> found = parseMachineCard(card)) s.options.card = std::move(*found);
     if (s.options.problem()) s.options = Options{};
@@ -56,6 +57,7 @@ void saveSettings(const Settings& s) {
     store.setValue("measure/input", static_cast<int>(s.options.input));
     store.setValue("measure/windowCharacters", s.options.windowCharacters);
     store.setValue("measure/clockPpm", s.options.clockPpm);
+    store.setValue("measure/slicePercent", s.options.slicePercent);
     store.setValue("measure/card",
                    s.options.card ? QString::fromStdString(machineCardJson(*s.options.card)) : QString());
     store.setValue("measure/limits", QString::fromStdString(s.limits));

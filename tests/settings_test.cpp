@@ -42,7 +42,7 @@ TEST_F(SettingsTest, ComeBackAsTheyWereSaved) {
     EXPECT_FALSE(back.options.stopUnits.has_value());
     EXPECT_EQ(back.options.windowCharacters, 32);
     EXPECT_EQ(back.options.input, InputKind::tone);
-    EXPECT_EQ(back.options.slicePercent, 50.0);  // of one run only
+    EXPECT_EQ(back.options.slicePercent, 40.0);
     EXPECT_EQ(back.options.clockPpm, -12.5);
     EXPECT_EQ(back.deviceName, "Line in");
     EXPECT_EQ(back.deviceHostApi, "ALSA");

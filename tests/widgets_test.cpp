@@ -83,6 +83,10 @@ TEST(LevelMeter, SaysClippingLossesAndTheWiring) {
     meter.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(meter.levelWords(), u("−11 dB"));
     EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz, noise −43 dB"));
+    Snapshot sliced = SnapshotBuilder().value();
+    sliced.options.slicePercent = 42.0;
+    meter.show(std::make_shared<const Snapshot>(sliced));
+    EXPECT_TRUE(meter.inputWords().startsWith(u("slice 42 %, ")));
     EXPECT_TRUE(meter.lossWords().isEmpty());
     s.clippingNow = true;
     s.reading.input.gaps = 2;
@@ -108,7 +112,7 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
     EXPECT_FALSE(panel.shownText().contains(u("silent")));
 }
 
-TEST(FindingsPanel, SaysOverHowManyCharactersWhereTheyAreMoreThanTheWindow) {
+TEST(FindingsPanel, SaysOverHowManyCharacters) {
     Snapshot s = SnapshotBuilder().bias(7.3).window(8).value();
     s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "a", "b", "c", "d"}};
     FindingsPanel panel;
@@ -116,7 +120,7 @@ TEST(FindingsPanel, SaysOverHowManyCharactersWhereTheyAreMoreThanTheWindow) {
     EXPECT_EQ(panel.remark(), u("over 32 characters"));
     s.windowUsed = 128;
     panel.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(panel.remark(), u(""));
+    EXPECT_EQ(panel.remark(), u("over 128 characters"));
 }
 
 TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {

@@ -34,8 +34,12 @@ QString kindWords(InputKind kind) {
     return {};
 }
 
-QString wiringWords(const InputReading& input) {
+constexpr double kMiddlePercent = 50.0;  // the usual slice, of which nothing need be said
+
+// First of all what the person has set apart from the usual, so that no narrow line can hide it.
+QString wiringWords(const InputReading& input, double slicePercent) {
     QStringList words;
+    if (slicePercent != kMiddlePercent) words << Words::tr("slice %1 %").arg(limitNumber(slicePercent));
     if (const QString kind = kindWords(input.kind); !kind.isEmpty()) words << kind;
     if (input.inverted) words << (*input.inverted ? Words::tr("inverted") : Words::tr("upright"));
     if (!input.couplingHz.empty()) {
@@ -82,7 +86,7 @@ void LevelMeter::say(const Snapshot& s) {
         lossWords_ = counted(s.reading.input.gaps, Words::tr("gap"), Words::tr("gaps"));
         if (s.lostSamples > 0) lossWords_ += Words::tr(", %1 samples lost").arg(static_cast<qulonglong>(s.lostSamples));
     }
-    inputWords_ = wiringWords(s.reading.input);
+    inputWords_ = wiringWords(s.reading.input, s.options.slicePercent);
     QStringList all{levelWords_};
     if (!lossWords_.isEmpty()) all << lossWords_;
     if (!inputWords_.isEmpty()) all << inputWords_;
