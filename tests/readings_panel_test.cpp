@@ -63,18 +63,44 @@ TEST(ReadingsPanel, CountsLostMarksAndFilledSpacesByLevel) {
     s.reading.verdict.exceeded = {"marks_missed"};
     ReadingsPanel panel;
     panel.show(std::make_shared<const Snapshot>(s));
-    const RowText& lost = panel.row(ReadingsPanel::lost).text();
-    EXPECT_EQ(lost.value, u("13"));
-    EXPECT_EQ(lost.judgement, u("level 3"));
-    EXPECT_EQ(lost.within, false);
-    EXPECT_TRUE(panel.row(ReadingsPanel::lost).said().contains(u("level 3: 13 of 96")));
-    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().value, u("0"));
-    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().judgement, u("of 800"));
-    EXPECT_EQ(panel.row(ReadingsPanel::filled).text().within, true);
+    const ReadingRow& row = panel.row(ReadingsPanel::levels);
+    EXPECT_EQ(row.text().value, u("13, 0"));
+    EXPECT_EQ(row.text().judgement, u("level 3"));
+    EXPECT_EQ(row.text().within, false);
+    EXPECT_TRUE(row.said().contains(u("marks lost: level 3: 13 of 96; spaces filled: of 800")))
+        << row.said().toStdString();
+    (*s.reading.levels)[2].marksMissed = 0;
+    s.reading.verdict.exceeded.clear();
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(row.text().value, u("0, 0"));
+    EXPECT_EQ(row.text().judgement, u("of 480, 800"));
+    EXPECT_EQ(row.text().within, true);
+    for (int level : {1, 3}) (*s.reading.levels)[static_cast<std::size_t>(level)].spacesFilled = 7;
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(row.text().judgement, u("2 levels"));
     s.reading.levels.reset();
     panel.show(std::make_shared<const Snapshot>(s));
-    EXPECT_TRUE(panel.row(ReadingsPanel::lost).text().value.isEmpty());
-    EXPECT_EQ(panel.row(ReadingsPanel::lost).text().judgement, u("another text"));
+    EXPECT_TRUE(row.text().value.isEmpty());
+    EXPECT_EQ(row.text().judgement, u("another text"));
+    EXPECT_TRUE(panel.reasonShown().isEmpty());  // the row says it itself
+}
+
+TEST(ReadingsPanel, ThePeriodicDistortionIsTheLargestOrSaysWhyThereIsNone) {
+    Snapshot s = SnapshotBuilder().value();
+    ReadingsPanel panel;
+    const RowText& row = panel.row(ReadingsPanel::cyclic).text();
+    s.reading.distortion.cyclic = std::vector<CyclicLine>{{0.8, 6.1, 1.0}, {2.04, 2.3, 0.38}};
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(row.value, u("2.0"));
+    EXPECT_EQ(row.judgement, u("at 2.30 Hz"));
+    s.reading.distortion.cyclic->clear();
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(row.value, u(""));
+    EXPECT_EQ(row.judgement, u("none found"));
+    s.reading.distortion.cyclic.reset();
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(row.value, u(""));
+    EXPECT_EQ(row.judgement, u("cannot be told yet"));
     EXPECT_TRUE(panel.reasonShown().isEmpty());  // the row says it itself
 }
 

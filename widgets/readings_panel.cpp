@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/report/judge.h"
+#include "widgets/level_row.h"
 #include "widgets/reading_row.h"
 #include "widgets/reason_line.h"
 #include "widgets/theme.h"
@@ -24,10 +25,10 @@ const char* const kRowNames[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "End distortion"),
     QT_TRANSLATE_NOOP("Words", "Start-stop, gross"),
     QT_TRANSLATE_NOOP("Words", "Start-stop, synchronous"),
+    QT_TRANSLATE_NOOP("Words", "Cyclic, largest"),
     QT_TRANSLATE_NOOP("Words", "Scatter (fortuitous)"),
     QT_TRANSLATE_NOOP("Words", "Receiving margin"),
-    QT_TRANSLATE_NOOP("Words", "Lost marks"),
-    QT_TRANSLATE_NOOP("Words", "Filled spaces"),
+    QT_TRANSLATE_NOOP("Words", "Lost, filled elements"),
     QT_TRANSLATE_NOOP("Words", "Framing errors"),
 };
 // What each tells, for its tooltip; the help has a page for each.
@@ -39,24 +40,25 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Ends of marks late (+) or early (-): cam flanks, levers, return spring."),
     QT_TRANSLATE_NOOP("Words", "Largest displacement against the nominal speed: what a receiver has to stand."),
     QT_TRANSLATE_NOOP("Words", "Largest displacement after the speed is taken out: contacts, cams, levers."),
+    QT_TRANSLATE_NOOP("Words", "What comes back with a shaft, gear or motor: amplitude, and how often a second."),
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
     QT_TRANSLATE_NOOP("Words",
                       "Part of a unit in which a receiver reads every element rightly; 50 is the middle. Below 0 or "
                       "over 100: even beside the element."),
-    QT_TRANSLATE_NOOP("Words",
-                      "Marks of the tape that did not come, held against its text: sensing pins, transfer levers."),
-    QT_TRANSLATE_NOOP("Words",
-                      "Spaces of the tape that came as marks, held against its text: pins or levers slow to return."),
+    QT_TRANSLATE_NOOP(
+        "Words",
+        "Marks of the tape that did not come: sensing pins, transfer levers. Spaces that came as marks: pins "
+        "or levers slow to return. Both are held against its text."),
     QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
 };
 const char* const kPages[ReadingsPanel::kRows] = {
-    "speed.md",       "shaft.md",   "stop.md",   "bias.md",     "end.md",      "gross.md",
-    "synchronous.md", "scatter.md", "margin.md", "findings.md", "findings.md", "glossary.md",
+    "speed.md",       "shaft.md",  "stop.md",    "bias.md",   "end.md",      "gross.md",
+    "synchronous.md", "cyclic.md", "scatter.md", "margin.md", "findings.md", "glossary.md",
 };
 // A word of the sentence that explains why the reading is missing.
 const char* const kReasonKeys[ReadingsPanel::kRows] = {
-    "speed", "pause",    "stop",       "bias", "end distortion", "nominal speed",
-    "unit",  "instants", "characters", "text", "text",           "character",
+    "speed", "pause",  "stop",     "bias",       "end distortion", "nominal speed",
+    "unit",  "cyclic", "instants", "characters", "text",           "character",
 };
 
 QString reasonFor(const Snapshot& s, int row) {
@@ -144,37 +146,21 @@ RowText samplingRow(const Snapshot& s) {
     return text;
 }
 
-// Counted against the text of the tape: how many of all levels, and on which.
-RowText levelsRow(const Snapshot& s, long LevelReading::*hits, long LevelReading::*tries, const char* key) {
+// The strongest of what is periodic. A dash says why there is none: not found, or not looked for yet.
+RowText cyclicRow(const Snapshot& s) {
     RowText text;
-    const auto& levels = s.reading.levels;
-    if (!levels) {
+    const auto& lines = s.reading.distortion.cyclic;
+    if (!lines || lines->empty()) {
         if (s.reading.text.characters > 0)
-            text.judgement = s.options.expect.empty() ? Words::tr("text not known") : Words::tr("another text");
+            text.judgement = lines ? Words::tr("none found") : Words::tr("cannot be told yet");
         return text;
     }
-    long count = 0, all = 0;
-    QStringList where;
-    for (const LevelReading& l : *levels) {
-        count += l.*hits;
-        all += l.*tries;
-        if (l.*hits > 0) where << Words::tr("level %1: %2 of %3").arg(l.level).arg(l.*hits).arg(l.*tries);
-    }
-    text.value = QString::number(count);
-    const QString ofAll = Words::tr("of %1").arg(all);
-    text.judgement = where.size() == 1  ? where.front().section(QLatin1Char(':'), 0, 0)
-                     : where.size() > 1 ? Words::tr("%1 levels").arg(where.size())
-                                        : ofAll;
-    text.brief = text.judgement;
-    const auto& out = s.reading.verdict.exceeded;
-    if (std::find(out.begin(), out.end(), key) != out.end())
-        text.within = false;
-    else if (count == 0)
-        text.within = true;
-    text.inWords = where.isEmpty() ? ofAll : where.join(QStringLiteral(", "));
-    for (const std::string& note : s.reading.notes)
-        if (note.find("learned from the rounds") != std::string::npos)
-            text.inWords += QStringLiteral(". ") + told(note);
+    const auto largest = std::max_element(lines->begin(), lines->end(), [](const CyclicLine& a, const CyclicLine& b) {
+        return a.amplitudePercent < b.amplitudePercent;
+    });
+    text.value = number(largest->amplitudePercent, 1);
+    text.unit = QStringLiteral("%");
+    text.judgement = text.brief = Words::tr("at %1 Hz").arg(number(largest->hz, 2));
     return text;
 }
 
@@ -211,14 +197,14 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
             return plain(d.grossPercent, s, "gross_percent");
         case ReadingsPanel::synchronous:
             return plain(d.synchronousPercent, s, "synchronous_percent");
+        case ReadingsPanel::cyclic:
+            return cyclicRow(s);
         case ReadingsPanel::scatter:
             return scatterRow(s);
         case ReadingsPanel::sampling:
             return samplingRow(s);
-        case ReadingsPanel::lost:
-            return levelsRow(s, &LevelReading::marksMissed, &LevelReading::marksExpected, "marks_missed");
-        case ReadingsPanel::filled:
-            return levelsRow(s, &LevelReading::spacesFilled, &LevelReading::spacesExpected, "spaces_filled");
+        case ReadingsPanel::levels:
+            return levelsRow(s);
         case ReadingsPanel::framing:
             return framingRow(s);
         case ReadingsPanel::kRows:

@@ -17,14 +17,14 @@ class ReadingsPanel : public Panel {
     Q_OBJECT
 
 public:
-    enum Row { speed, shaft, stop, bias, end, gross, synchronous, scatter, sampling, lost, filled, framing, kRows };
+    enum Row { speed, shaft, stop, bias, end, gross, synchronous, cyclic, scatter, sampling, levels, framing, kRows };
 
     explicit ReadingsPanel(QWidget* parent = nullptr);
 
     const ReadingRow& row(Row which) const { return *rows_[which]; }
     QString reasonShown() const;  // below the rows; empty when nothing is missing
 
-    QSize sizeHint() const override { return {378, 320}; }
+    QSize sizeHint() const override { return {378, 294}; }  // what is left over belongs to the findings
 
 protected:
     void refresh(const Snapshot& snapshot) override;

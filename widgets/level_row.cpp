@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/level_row.h"
+
+#include <QStringList>
+#include <algorithm>
+
+#include "widgets/told.h"
+#include "widgets/words.h"
+
+namespace trueunit {
+
+namespace {
+
+// Marks lost, or spaces filled, on all levels together.
+struct LevelCount {
+    long count = 0, all = 0;
+    QStringList where;  // "level 3: 13 of 96"
+};
+
+LevelCount countOf(const std::vector<LevelReading>& levels, long LevelReading::*hits, long LevelReading::*tries) {
+    LevelCount c;
+    for (const LevelReading& l : levels) {
+        c.count += l.*hits;
+        c.all += l.*tries;
+        if (l.*hits > 0) c.where << Words::tr("level %1: %2 of %3").arg(l.level).arg(l.*hits).arg(l.*tries);
+    }
+    return c;
+}
+
+// "lost: level 3: 13 of 96; filled: of 800"
+QString levelWords(const LevelCount& lost, const LevelCount& filled) {
+    const auto words = [](const LevelCount& c) {
+        return c.where.isEmpty() ? Words::tr("of %1").arg(c.all) : c.where.join(QStringLiteral(", "));
+    };
+    return Words::tr("marks lost: %1; spaces filled: %2").arg(words(lost), words(filled));
+}
+
+std::vector<int> wrongLevels(const std::vector<LevelReading>& levels) {
+    std::vector<int> wrong;
+    for (const LevelReading& l : levels)
+        if (l.marksMissed > 0 || l.spacesFilled > 0) wrong.push_back(l.level);
+    return wrong;
+}
+
+}  // namespace
+
+RowText levelsRow(const Snapshot& s) {
+    RowText text;
+    const auto& levels = s.reading.levels;
+    if (!levels) {
+        if (s.reading.text.characters > 0)
+            text.judgement = s.options.expect.empty() ? Words::tr("text not known") : Words::tr("another text");
+        return text;
+    }
+    const LevelCount lost = countOf(*levels, &LevelReading::marksMissed, &LevelReading::marksExpected);
+    const LevelCount filled = countOf(*levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected);
+    text.value = Words::tr("%1, %2").arg(lost.count).arg(filled.count);
+    const std::vector<int> wrong = wrongLevels(*levels);
+    text.judgement = wrong.size() == 1  ? Words::tr("level %1").arg(wrong.front())
+                     : wrong.size() > 1 ? Words::tr("%1 levels").arg(wrong.size())
+                                        : Words::tr("of %1, %2").arg(lost.all).arg(filled.all);
+    text.brief = wrong.empty() ? Words::tr("of %1").arg(lost.all + filled.all) : text.judgement;
+    const auto& out = s.reading.verdict.exceeded;
+    const auto exceeds = [&out](const char* key) { return std::find(out.begin(), out.end(), key) != out.end(); };
+    if (exceeds("marks_missed") || exceeds("spaces_filled"))
+        text.within = false;
+    else if (wrong.empty())
+        text.within = true;
+    text.inWords = levelWords(lost, filled);
+    for (const std::string& note : s.reading.notes)
+        if (note.find("learned from the rounds") != std::string::npos)
+            text.inWords += QStringLiteral(". ") + told(note);
+    return text;
+}
+
+}  // namespace trueunit
