@@ -14,7 +14,8 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kColumnGap = 10.0;      // pixels
+constexpr int kRowHeight = 20, kAroundRows = 49, kFewestRows = 2;  // pixels; title and margins
+constexpr double kColumnGap = 10.0;                                // pixels
 constexpr double kMostOfNameCut = 24.0;  // a name may lose that much before what was and is are left out
 
 // "shaft, /min"
@@ -61,10 +62,14 @@ QString seenWords(Seen seen) {
     return {};
 }
 
-ComparisonPanel::ComparisonPanel(QWidget* parent) : Panel(Words::tr("Before and now"), parent) {}
+ComparisonPanel::ComparisonPanel(QWidget* parent) : Panel(Words::tr("Before and now"), parent) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    chooseRows();
+}
 
 void ComparisonPanel::setBefore(const SnapshotPtr& before) {
     before_ = before;
+    changed_.clear();
     refresh(shown());
 }
 
@@ -79,7 +84,23 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
         setRemark(Words::tr("before, now, change \u00b1 uncertainty"), Tone::quiet,
                   Words::tr("change \u00b1 uncertainty"));
     describe(said.join(QStringLiteral("; ")));
+    chooseRows();
     update();
+}
+
+void ComparisonPanel::chooseRows() {
+    const std::size_t before = rows_.size();
+    rows_.clear();
+    for (const Difference& d : comparison_.readings) {
+        if (d.seen() == Seen::changed) changed_.insert(d.key);
+        if (d.seen() == Seen::none || d.seen() == Seen::notKnown) changed_.erase(d.key);
+        if (d.key == "bias_percent" || d.key == "end_percent" || changed_.count(d.key) > 0) rows_.push_back(d);
+    }
+    if (rows_.size() != before) updateGeometry();
+}
+
+int ComparisonPanel::heightOfRows() const {
+    return kAroundRows + kRowHeight * std::max(kFewestRows, static_cast<int>(rows_.size()));
 }
 
 // Columns are as wide as what they hold; where that is too much, what was and is are left to the readings beside.
@@ -87,7 +108,7 @@ ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metric
     Columns c;
     double names = 0.0;
     const QFontMetricsF strong(theme::text(theme::kSmallPx, QFont::DemiBold));
-    for (const Difference& d : comparison_.readings) {
+    for (const Difference& d : rows_) {
         names = std::max(names, metrics.horizontalAdvance(nameOf(d)));
         c.before = std::max(c.before, figuresWidth(metrics, valueOf(d.before, d)));
         c.after = std::max(c.after, figuresWidth(metrics, valueOf(d.after, d)));
@@ -104,11 +125,11 @@ ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metric
 }
 
 void ComparisonPanel::paintBody(QPainter& painter, const QRectF& body) {
-    if (comparison_.readings.empty()) return;
-    const double height = body.height() / static_cast<double>(comparison_.readings.size());
+    if (rows_.empty()) return;
+    const double height = body.height() / static_cast<double>(rows_.size());
     const Columns columns = columnsFor(QFontMetricsF(theme::text(theme::kSmallPx)), body.width());
     QRectF row(body.left(), body.top(), body.width(), height);
-    for (const Difference& d : comparison_.readings) {
+    for (const Difference& d : rows_) {
         paintRow(painter, row, d, columns);
         row.translate(0, height);
     }
