@@ -229,6 +229,7 @@ void openHelpBeside(QWidget* window, const QString& page) {
     help->show();
     help->raise();
     help->activateWindow();
+    help->pages().setFocus();  // the keys turn the page that was asked for
 }
 
 QPushButton* makeHelpButton(QWidget* window, const QString& page) {

@@ -23,7 +23,7 @@ constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
 
 NoteEditor::NoteEditor(QWidget* parent)
     : QFrame(parent), words_(new QPlainTextEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
-    auto* keep = new QPushButton(tr("Keep"), this);
+    auto* keep = new QPushButton(tr("Attach"), this);
     for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
         part->setFont(theme::text(theme::kTextPx));
     words_->setFixedWidth(kLetters * words_->fontMetrics().averageCharWidth());

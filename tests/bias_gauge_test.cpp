@@ -61,6 +61,14 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     gauge.show(SnapshotBuilder().bias(0.1).end(-4.95).build());  // +-0.2 about a limit of 5
     EXPECT_EQ(gauge.words(), u("bias in limits"));
     EXPECT_EQ(gauge.otherWords(), u("end ?"));
+    s = SnapshotBuilder().bias(0.1).value();
+    s.reading.findings = std::vector<Finding>{{"contact-bounce", 0.92, "Bounce", "b", "c", "d"}};
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.words(), u("bias in limits"));
+    EXPECT_EQ(gauge.otherWords(), u("see findings"));
+    s.reading.findings->front().confidence = 0.7;
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.words(), u("in limits"));
     gauge.show(SnapshotBuilder().bias(9.0).end(-9.0).build());  // the bias itself comes first
     EXPECT_EQ(gauge.words(), u("marks too long"));
     EXPECT_TRUE(gauge.otherWords().isEmpty());

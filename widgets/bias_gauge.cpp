@@ -34,6 +34,14 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     painter.drawText(row, Qt::AlignCenter, words);
 }
 
+// A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine.
+bool someCauseStands(const Snapshot& s) {
+    constexpr double kCertain = 0.9;
+    return s.reading.findings &&
+           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                       [](const Finding& f) { return f.id != "in-order" && f.confidence >= kCertain; });
+}
+
 }  // namespace
 
 BiasGauge::BiasGauge(QWidget* parent)
@@ -90,6 +98,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
     words_ = open_ ? told(judgementWords(*judgement)) : biasWords(bias_->value, limits.biasPercent);
     const bool biasIn = !open_ && std::abs(bias_->value) <= limits.biasPercent;
     others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
+    if (biasIn && others_.isEmpty() && someCauseStands(snapshot)) others_ = Words::tr("see findings");
     othersOut_ = !others_.isEmpty();
     if (biasIn && !othersOut_) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");

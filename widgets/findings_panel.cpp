@@ -28,23 +28,25 @@ QStringList withoutFindings(const Snapshot& s) {
     return {s.state == SignalState::reading ? Words::tr("No cause has been looked for.") : whyNothing(s)};
 }
 
-// A few characters tell no cause, so that findings may rest on more of them than the readings beside.
+// A few characters tell no cause, so that findings may rest on more of them than the readings beside: it is always
+// said on how many.
+std::size_t usedBy(const Snapshot& s) { return std::max(s.windowUsed, std::min(kUnitCharacters, s.tape.size())); }
+
 QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};
-    const std::size_t used = std::min(kUnitCharacters, s.tape.size());
+    const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    const bool more = used > s.windowUsed || since < used;
-    QString over = more ? Words::tr("over %1 characters").arg(used) : QString();
+    QString over = Words::tr("over %1 characters").arg(used);
     if (since < used) over += Words::tr(", %1 since the nudge").arg(since);
-    if (s.reading.findings->size() < 2) return over;
-    return more ? Words::tr("worst first, %1").arg(over) : Words::tr("worst first");
+    return s.reading.findings->size() < 2 ? over : Words::tr("worst first, %1").arg(over);
 }
 
 // The same where there is little room.
 QString briefRemarkOf(const Snapshot& s) {
-    const std::size_t used = std::min(kUnitCharacters, s.tape.size());
+    const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used) : QString();
+    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used)
+                        : Words::tr("over %1 characters").arg(used);
 }
 
 // What the machine card says stands below the findings, with no bar of its own.

@@ -37,6 +37,16 @@ void GridCursors::draw(QCPPainter* painter) {
     drawReadout(*painter);
 }
 
+// The letters of two cursors that stand close move apart, each to its own side.
+double GridCursors::tabX(std::size_t cursor) const {
+    constexpr double kApart = kTab + 1;
+    const auto& [a, b] = content().cursors;
+    const double here = xOf(*content().cursors[cursor]);
+    if (!a || !b || std::abs(xOf(*a) - xOf(*b)) >= kApart) return here;
+    const bool left = cursor == 0 ? *a <= *b : *b < *a;
+    return (xOf(*a) + xOf(*b)) / 2 + (left ? -kApart : kApart) / 2;
+}
+
 void GridCursors::drawLines(QCPPainter& painter) const {
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
     for (std::size_t i = 0; i < content().cursors.size(); ++i) {
@@ -47,7 +57,7 @@ void GridCursors::drawLines(QCPPainter& painter) const {
         if (i == 1) line.setDashPattern({5, 3});  // A is drawn through, B dashed
         painter.setPen(line);
         painter.drawLine(QPointF(x, inside().top()), QPointF(x, inside().bottom()));
-        const QRectF tab(x - kTab / 2, inside().top() - 2, kTab, kTab);
+        const QRectF tab(tabX(i) - kTab / 2, inside().top() - 2, kTab, kTab);
         painter.setPen(Qt::NoPen);
         painter.setBrush(theme::kBlue);
         painter.drawRoundedRect(tab, 3, 3);

@@ -17,6 +17,7 @@ protected:
     void draw(QCPPainter* painter) override;
 
 private:
+    double tabX(std::size_t cursor) const;  // of the letter's box
     void drawLines(QCPPainter& painter) const;
     void drawReadout(QCPPainter& painter) const;
 };

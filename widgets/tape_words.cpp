@@ -92,12 +92,11 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (!c.stopPresent) words += Words::tr(", no stop");
     if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
-    words += Words::tr(". On tape printed six behind its holes");
-    words += i >= kBehind ? Words::tr(" its holes stand beside the print \"%1\"").arg(told(tape[i - kBehind].print))
-                          : Words::tr(" its holes stand beside the print of the sixth character before");
-    words += i + kBehind < tape.size()
-                 ? Words::tr(", its own print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
-                 : Words::tr(", its own print six characters on.");
+    words += i >= kBehind
+                 ? Words::tr(". Printed six behind: holes beside print \"%1\"").arg(told(tape[i - kBehind].print))
+                 : Words::tr(". Printed six behind: holes beside the sixth print before");
+    words += i + kBehind < tape.size() ? Words::tr(", print beside holes \"%1\".").arg(told(tape[i + kBehind].print))
+                                       : Words::tr(", print six holes on.");
     return words;
 }
 
