@@ -227,6 +227,11 @@ ReadingsPanel::ReadingsPanel(QWidget* parent)
     refresh(shown());
 }
 
+QSize ReadingsPanel::sizeHint() const {
+    constexpr int kHeight = 294;
+    return {378, kHeight + (reason_->isHidden() ? 0 : reason_->sizeHint().height())};
+}
+
 QString ReadingsPanel::reasonShown() const { return reason_->text(); }
 
 void ReadingsPanel::refresh(const Snapshot& s) {

@@ -24,7 +24,7 @@ public:
     const ReadingRow& row(Row which) const { return *rows_[which]; }
     QString reasonShown() const;  // below the rows; empty when nothing is missing
 
-    QSize sizeHint() const override { return {378, 294}; }  // what is left over belongs to the findings
+    QSize sizeHint() const override;  // what is left over belongs to the findings
 
 protected:
     void refresh(const Snapshot& snapshot) override;

@@ -19,11 +19,16 @@ void ReasonLine::setText(const QString& text) {
     text_ = text;
     setToolTip(text);
     setAccessibleDescription(text);
+    updateGeometry();
     update();
 }
 
+void ReasonLine::resizeEvent(QResizeEvent*) { updateGeometry(); }
+
 QSize ReasonLine::sizeHint() const {
-    return {200, 2 * QFontMetrics(theme::text(theme::kSmallPx - 1)).lineSpacing() + 4};
+    const QFontMetrics metrics(theme::text(theme::kSmallPx - 1));
+    const int lines = metrics.horizontalAdvance(text_) <= width() ? 1 : 2;
+    return {200, lines * metrics.lineSpacing() + 4};
 }
 
 void ReasonLine::paintEvent(QPaintEvent*) {

@@ -20,6 +20,7 @@ public:
     QSize minimumSizeHint() const override { return {100, sizeHint().height()}; }
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
