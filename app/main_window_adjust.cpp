@@ -38,14 +38,13 @@ void MainWindow::markBefore() {
     beforeTakenSecondsUtc_ = frame.takenSecondsUtc;
     log_->setBefore(frame);
     panels_->setBefore(before_);
-    const QString marked =
-        tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B, and K keeps "
-           "it in the logbook with the moment after.");
-    messages_->say(before_->windowUsed < kFirmCharacters
-                       ? marked + QLatin1Char(' ') +
-                             tr("It was measured over %1 characters: a longer window makes the proof firmer.")
-                                 .arg(before_->windowUsed)
-                       : marked);
+    messages_->say(
+        before_->windowUsed < kFirmCharacters
+            ? tr("Marked as \"before\" over %1 characters; a longer window makes the proof firmer. "
+                 "Shift+B forgets it, K keeps it in the logbook with the moment after.")
+                  .arg(before_->windowUsed)
+            : tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B, and K keeps "
+                 "it in the logbook with the moment after."));
 }
 
 void MainWindow::dropBefore() {

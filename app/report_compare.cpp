@@ -20,7 +20,7 @@ namespace {
 
 using Align = PageColumn::Align;
 
-constexpr double kInstantsAt = 111.5;  // mm from the left; what remains holds the instants
+constexpr double kInstantsAt = 104.5;  // mm from the left; what remains holds the instants
 const QString kPlusMinus = QStringLiteral("\u00b1");
 
 PageRow readingRow(const Difference& d) {
@@ -35,7 +35,7 @@ PageRow readingRow(const Difference& d) {
     name[0] = name[0].toUpper();
     return {{name + QStringLiteral(", ") + unit, value(d.before), value(d.after),
              d.change ? signedNumber(d.change->value, places) : none,
-             d.change ? kPlusMinus + number(d.change->uncertainty, places) : QString(), QString(), seenWords(d.seen())},
+             d.change ? number(d.change->uncertainty, places) : QString(), QString(), seenWords(d.seen())},
             false};
 }
 
@@ -49,24 +49,24 @@ PageRow instantRow(const Difference& d, int levels) {
 }
 
 void drawReadings(PageFlow& page, const std::vector<PageRow>& rows) {
-    page.table({{31.0, Align::left, Words::tr("quantity")},
-                {14.0, Align::point, Words::tr("before")},
-                {14.0, Align::point, Words::tr("now")},
+    page.table({{29.0, Align::left, Words::tr("quantity")},
+                {13.0, Align::point, Words::tr("before")},
+                {13.0, Align::point, Words::tr("now")},
                 {14.0, Align::point, Words::tr("change")},
-                {16.0, Align::point, Words::tr("uncertainty")},
+                {13.0, Align::point, kPlusMinus},
                 {2.0, Align::left, {}},
                 {18.0, Align::left, Words::tr("changed?")}},
                rows);
 }
 
 void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
-    page.table({{8.0, Align::left, Words::tr("at")},
-                {11.5, Align::left, Words::tr("to")},
-                {10.5, Align::point, Words::tr("before")},
-                {10.5, Align::point, Words::tr("change")},
+    page.table({{8.5, Align::left, Words::tr("at")},
+                {12.5, Align::left, Words::tr("to")},
+                {11.5, Align::right, Words::tr("before")},
+                {12.5, Align::right, Words::tr("change")},
                 {9.0, Align::right, kPlusMinus},
                 {2.0, Align::left, {}},
-                {15.0, Align::left, Words::tr("changed?")}},
+                {17.5, Align::left, Words::tr("changed?")}},
                rows, kInstantsAt);
 }
 

@@ -168,6 +168,7 @@ void finding(PageFlow& page, const Finding& f, std::array<bool, kWorkCautions.si
 // Whether the dead loop was among the cautions, which then stand for the whole page.
 bool findings(PageFlow& page, const Reading& reading) {
     if (!reading.findings || reading.findings->empty()) return false;
+    page.reserve(28.0);  // a heading stands over its first finding
     page.heading(Words::tr("Findings, worst first"));
     std::array<bool, kWorkCautions.size()> said{};
     for (const Finding& f : *reading.findings) finding(page, f, said);
@@ -181,15 +182,16 @@ bool findings(PageFlow& page, const Reading& reading) {
 
 void text(PageFlow& page, const TextReading& reading) {
     if (reading.decoded.empty()) return;
-    page.heading(Words::tr("Text received: %1 characters, %2 framing errors")
-                     .arg(reading.characters)
-                     .arg(reading.framingErrors));
     constexpr qsizetype kLonger = 340;  // four lines of the page; the recording holds the rest
     QString words = QString::fromStdString(reading.decoded);
     words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
     if (words.size() > kLonger) words = QStringLiteral("\u2026 ") + words.right(kLonger);
     QFont mono = PageFlow::font(8.5);
     mono.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
+    page.reserve(page.paragraphHeight(words, mono) + 10.0);
+    page.heading(Words::tr("Text received: %1 characters, %2 framing errors")
+                     .arg(reading.characters)
+                     .arg(reading.framingErrors));
     page.paragraph(words, mono, kInk);
 }
 

@@ -165,7 +165,8 @@ VerdictText verdictText(const Snapshot& s) {
 }
 
 QString inOneLine(const VerdictText& v) {
-    const QString fault = v.fault.isEmpty() ? QString() : v.fault + QLatin1Char(' ');
+    const bool saysItself = v.within && !*v.within;  // what is out tells of the fault
+    const QString fault = v.fault.isEmpty() || saysItself ? QString() : v.fault + QLatin1Char(' ');
     return v.headline + QStringLiteral(". ") + fault + v.detail;
 }
 

@@ -36,7 +36,7 @@ struct VerdictText {
     QString fault{};  // a sentence with the first finding that is next to certain, in limits or out of them; or empty
 };
 VerdictText verdictText(const Snapshot& snapshot);
-QString inOneLine(const VerdictText& verdict);  // headline, fault, detail
+QString inOneLine(const VerdictText& verdict);  // headline, a fault that it does not tell of, detail
 
 // A cursor on the grid, or the distance between two: "22.00 ms, 1.000 units, 48.5° of the cam".
 QString cursorText(const Snapshot& snapshot, double units);

@@ -144,6 +144,7 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
     if (!frame) return;
     const auto& found = frame->frame.snapshot->reading.findings;
     if (!found || found->empty()) return;
+    page.reserve(28.0);  // a heading stands over its first finding
     page.heading(heading);
     int left = 0;
     for (const Finding& f : *found) {

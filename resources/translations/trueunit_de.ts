@@ -5721,10 +5721,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 Was festgehalten ist, bleibt, wie es gelesen wurde.</translation>
     </message>
     <message>
-        <source>It was measured over %1 characters: a longer window makes the proof firmer.</source>
-        <translation>Gemessen wurde über %1 Zeichen: Ein längeres Fenster macht den Nachweis fester.</translation>
-    </message>
-    <message>
         <source>Kept as the moment after, with the moment before: frames %2 and %1 of visit %3; Ctrl+L opens the logbook.</source>
         <translation>Als Augenblick danach behalten, mit dem davor: Bilder %2 und %1 des Besuchs %3; Strg+L öffnet das Logbuch.</translation>
     </message>
@@ -5747,6 +5743,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Instants are taken at %1 % of the swing.</source>
         <translation>Die Übergänge gelten bei %1 % des Hubs.</translation>
+    </message>
+    <message>
+        <source>Marked as &quot;before&quot; over %1 characters; a longer window makes the proof firmer. Shift+B forgets it, K keeps it in the logbook with the moment after.</source>
+        <translation>Über %1 Zeichen als „vorher“ gemerkt; ein längeres Fenster macht den Nachweis fester. Umschalt+B vergisst es, K behält es im Logbuch mit dem Augenblick danach.</translation>
     </message>
 </context>
 <context>
