@@ -98,20 +98,20 @@ QWidget* BenchPanels::makeLeft() {
 }
 
 QWidget* BenchPanels::makeRight() {
-    auto* readings = new ReadingsPanel;
+    readings_ = new ReadingsPanel;
     comparison_ = new ComparisonPanel;
     comparison_->hide();
     comparison_->setProperty(theme::kHelpPage, QStringLiteral("adjusting.md"));
     findings_ = new FindingsPanel;
     findings_->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
-    panels_.insert(panels_.end(), {readings, comparison_, findings_});
+    panels_.insert(panels_.end(), {readings_, comparison_, findings_});
     auto* below = new QWidget;
     rightList_ = new QVBoxLayout(below);
     rightList_->setContentsMargins(0, 0, 0, 0);
     rightList_->setSpacing(kGap);
     rightList_->addWidget(comparison_, 0);
-    rightList_->addWidget(readings, 0);
+    rightList_->addWidget(readings_, 0);
     rightList_->addWidget(findings_, 1);
     right_ = scrolling(below);
     auto* column = new QWidget;
@@ -129,18 +129,28 @@ QWidget* BenchPanels::makeRight() {
 void BenchPanels::placeFindings() {
     const bool tight = !comparison_->isHidden() || height() < kAllFits;
     const bool apart = tight && !gaugeAlone_ && height() >= kLeastApart;
-    if (apart == findingsApart_) return;
+    if (apart == findingsApart_) return spaceReadings();
     findingsApart_ = apart;
     if (apart)
         rightAll_->addWidget(findings_, 1);
     else
         rightList_->addWidget(findings_, 1);
     findings_->show();
+    spaceReadings();
+}
+
+// Rows that have to scroll anyway are not squeezed as well.
+void BenchPanels::spaceReadings() {
+    const int others = gauge_->minimumSizeHint().height() + findings_->minimumSizeHint().height() + 2 * kGap + kMargin;
+    const int before = comparison_->isHidden() ? 0 : comparison_->sizeHint().height() + kGap;
+    const bool scrolls = findingsApart_ && readings_->minimumSizeHint().height() + before > height() - others;
+    readings_->setMinimumHeight(scrolls ? readings_->sizeHint().height() : 0);
 }
 
 void BenchPanels::show(const SnapshotPtr& snapshot) {
     shown_ = snapshot;
     for (Panel* panel : panels_) panel->show(snapshot);
+    spaceReadings();
 }
 
 void BenchPanels::pickOut(const EvidencePlaces& places) {

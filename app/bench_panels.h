@@ -21,6 +21,7 @@ class DisplacementPlot;
 class EccentricPanel;
 class FindingsPanel;
 class MarginView;
+class ReadingsPanel;
 class TapeView;
 
 // Lays out the instruments: at the left the character on its grid, displacement, trail and tape, at the right gauge,
@@ -58,6 +59,7 @@ private:
     QWidget* makeLeft();
     QWidget* makeRight();
     void placeFindings();
+    void spaceReadings();
     void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it
 
     CharacterGrid* grid_;
@@ -67,6 +69,7 @@ private:
     BiasTrail* trail_ = nullptr;
     MarginView* margin_ = nullptr;
     DisplacementPlot* displacement_ = nullptr;
+    ReadingsPanel* readings_ = nullptr;
     ComparisonPanel* comparison_ = nullptr;
     FindingsPanel* findings_ = nullptr;
     std::vector<Panel*> panels_;

@@ -130,7 +130,6 @@ TEST_F(Adjusting, AcrossTheBenchTheDigitsAreAQuarterOfTheScreen) {
 
 TEST_F(Adjusting, WhatWasBeforeStaysAndTheDifferenceIsJudged) {
     open("marking-bias.json");
-    press(Qt::Key_B);  // nothing to mark yet
     EXPECT_FALSE(panels().comparison().isVisible());
     ASSERT_TRUE(reads());
     QTest::qWait(2500);

@@ -66,6 +66,10 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.words(), u("bias in limits"));
     EXPECT_EQ(gauge.otherWords(), u("see findings"));
+    s.reading.findings->front().id = "contact-offset";  // of the bias itself
+    gauge.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(gauge.words(), u("in limits"));
+    s.reading.findings->front().id = "contact-bounce";
     s.reading.findings->front().confidence = 0.7;
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.words(), u("in limits"));

@@ -34,12 +34,14 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     painter.drawText(row, Qt::AlignCenter, words);
 }
 
-// A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine.
+// A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
+// contact is a little off is what the gauge itself shows.
 bool someCauseStands(const Snapshot& s) {
     constexpr double kCertain = 0.9;
     return s.reading.findings &&
-           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
-                       [](const Finding& f) { return f.id != "in-order" && f.confidence >= kCertain; });
+           std::any_of(s.reading.findings->begin(), s.reading.findings->end(), [](const Finding& f) {
+               return f.id != "in-order" && f.id != "contact-offset" && f.confidence >= kCertain;
+           });
 }
 
 }  // namespace
@@ -98,9 +100,9 @@ void BiasGauge::say(const Snapshot& snapshot) {
     words_ = open_ ? told(judgementWords(*judgement)) : biasWords(bias_->value, limits.biasPercent);
     const bool biasIn = !open_ && std::abs(bias_->value) <= limits.biasPercent;
     others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
-    if (biasIn && others_.isEmpty() && someCauseStands(snapshot)) others_ = Words::tr("see findings");
     othersOut_ = !others_.isEmpty();
-    if (biasIn && !othersOut_) others_ = othersOpenWords(snapshot.reading.verdict);
+    if (biasIn && !othersOut_)
+        others_ = someCauseStands(snapshot) ? Words::tr("see findings") : othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
     if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);

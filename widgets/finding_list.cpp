@@ -183,7 +183,9 @@ void FindingList::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     layOut(width(), &painter);
     if (!hasFocus() || chosen_ >= 0) return;
-    painter.setPen(theme::pen(theme::kBlue));
+    QPen focus = theme::pen(theme::kBlue);
+    focus.setDashPattern({1, 3});  // a finding that fills the list must not pass for chosen
+    painter.setPen(focus);
     painter.drawRect(rect().adjusted(0, 0, -1, -1));
 }
 

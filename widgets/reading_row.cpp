@@ -13,7 +13,7 @@ namespace trueunit {
 namespace {
 
 // Columns in pixels; what a wide row has left over is shared out between them.
-constexpr double kName = 150, kValue = 52, kUnit = 37, kUncertainty = 38, kJudgement = 80, kBriefJudgement = 40;
+constexpr double kName = 150, kValue = 50, kUnit = 37, kUncertainty = 36, kJudgement = 80, kBriefJudgement = 40;
 constexpr double kFullWidth = kName + kValue + kUnit + kUncertainty + kJudgement;
 constexpr double kNarrowName = 108;  // what a name may shrink to, before the uncertainty goes to the tooltip
 constexpr double kBriefOthers = kValue + kUnit + kUncertainty + kBriefJudgement;
