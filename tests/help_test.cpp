@@ -119,9 +119,27 @@ TEST(Help, EveryLinkInsideTheGuideNamesOneOfItsHeadings) {
 
 TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
     const QString guide = textOf("connect.md");
-    for (const char* caution : {"hazardous live", "does not make it safe", "Local codes and licensed practice",
-                                "Unplug the machine", "Guard what turns", "Fuse a machine", "not oiled"})
+    for (const char* caution :
+         {"hazardous live", "does not make it safe", "Local codes and licensed practice", "Unplug the machine",
+          "Guard what turns", "Fuse a machine", "not oiled", "It stands in series with the loop",
+          "Never across the supply", "Before its first use", "the data sheet of the part decides"})
         EXPECT_TRUE(guide.contains(caution)) << caution;
+    EXPECT_LT(guide.indexOf("## When to fetch a licensed person"), guide.indexOf("## Which way?"));
+}
+
+// The test on a battery, by Kirchhoff: 12 V less what the LED takes from R1 beside R2, over that and the resistor.
+TEST(Help, TheDryRunGivesTheCurrentsThatItSays) {
+    const QString guide = textOf("connect.md");
+    constexpr double kLamp = 1.2, kSeries = 820.0, kVolts = 12.0;
+    for (const auto& [shunt, resistor] : {std::pair{680.0, 220.0}, std::pair{150.0, 68.0}}) {
+        const double beside = 1.0 / (1.0 / shunt + 1.0 / kSeries), left = kVolts - kLamp / kSeries * beside;
+        EXPECT_TRUE(guide.contains(QString("%1 V / (%2 + %3) \u03a9 = %4 mA")
+                                       .arg(left, 0, 'f', 2)
+                                       .arg(resistor, 0, 'f', 0)
+                                       .arg(beside, 0, 'f', 0)
+                                       .arg(1e3 * left / (resistor + beside), 0, 'f', 0)))
+            << shunt;
+    }
 }
 
 // The values of the optocoupler stage, by Kirchhoff: V = (I + U/R2) / (1/R1 + 1/R2), U across the lamp.
@@ -154,6 +172,9 @@ TEST(Help, TheBarrierStandsTheSupplyAndTheKick) {
                 << supply << " " << amps;
             EXPECT_LT(stands, 850.0);
         }
+    EXPECT_LT(1.5 * (260.0 + 0.060 * std::sqrt(12.0 / kFarad)), 850.0) << "magnets up to 12 H";
+    EXPECT_GT(1.5 * (260.0 + 0.060 * std::sqrt(kHenry / 0.1e-6)), 850.0)
+        << "a small quench needs more, and the guide says so";
 }
 
 // With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as
