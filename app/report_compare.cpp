@@ -21,7 +21,7 @@ namespace {
 using Align = PageColumn::Align;
 
 constexpr double kInstantsAt = 104.5;  // mm from the left; what remains holds the instants
-const QString kPlusMinus = QStringLiteral("\u00b1");
+const QString kGiveOrTake = QStringLiteral("\u00b1");
 
 PageRow readingRow(const Difference& d) {
     const QString none = QStringLiteral("\u2014");
@@ -53,7 +53,7 @@ void drawReadings(PageFlow& page, const std::vector<PageRow>& rows) {
                 {13.0, Align::point, Words::tr("before")},
                 {13.0, Align::point, Words::tr("now")},
                 {14.0, Align::point, Words::tr("change")},
-                {13.0, Align::point, kPlusMinus},
+                {13.0, Align::point, kGiveOrTake},
                 {2.0, Align::left, {}},
                 {18.0, Align::left, Words::tr("changed?")}},
                rows);
@@ -64,7 +64,7 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
                 {12.5, Align::left, Words::tr("to")},
                 {11.5, Align::right, Words::tr("before")},
                 {12.5, Align::right, Words::tr("change")},
-                {9.0, Align::right, kPlusMinus},
+                {9.0, Align::right, kGiveOrTake},
                 {2.0, Align::left, {}},
                 {17.5, Align::left, Words::tr("changed?")}},
                rows, kInstantsAt);
