@@ -143,7 +143,8 @@ void BenchPanels::placeFindings() {
 void BenchPanels::spaceReadings() {
     const int others = gauge_->minimumSizeHint().height() + findings_->minimumSizeHint().height() + 2 * kGap + kMargin;
     const int before = comparison_->isHidden() ? 0 : comparison_->sizeHint().height() + kGap;
-    const bool scrolls = findingsApart_ && readings_->minimumSizeHint().height() + before > height() - others;
+    const bool scrolls = height() < kLeastApart ||
+                         (findingsApart_ && readings_->minimumSizeHint().height() + before > height() - others);
     readings_->setMinimumHeight(scrolls ? readings_->sizeHint().height() : 0);
 }
 
