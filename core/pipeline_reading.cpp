@@ -70,7 +70,21 @@ bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& rec
     return runsOnOneClock(characters, newestUnit);
 }
 
-// A running window takes the parts of the displacement anew every few characters only.
+// A running window takes anew every few characters only what is slow to find; what is quick with each.
+void Pipeline::Stages::followParts(const WindowOfCharacters& asked, std::size_t seen) {
+    const std::uint64_t newest = log.back().character.number;
+    const bool due = newest >= partsDue;
+    if (due) partsDue = newest + kPartsEveryCharacters;
+    if (due || (asked.window.size() < kUnitCharacters && newest != partsEnd)) {
+        const std::size_t take = std::min(asked.window.size(), kLivePartsCharacters);
+        parts = partsOf({log.last(take), asked.recent, {}, {}, {}});
+        partsEnd = newest;
+    }
+    if (due) studyCause(asked);
+    const bool known = !options.expect.empty() && options.expect.size() <= kShortText;  // need not be looked for
+    if (due || (known && newest != tapeEnd)) studyTape(seen, asked.window.size());
+}
+
 Reading Pipeline::Stages::reading(bool final) {
     const auto recent = log.last(kJudgedCharacters);
     const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
@@ -89,16 +103,7 @@ Reading Pipeline::Stages::reading(bool final) {
         studyTape(seen, characters.window.size());
         studyCause(characters);
     } else {
-        if (log.back().character.number >= partsDue) {
-            const std::size_t take = n == 0 ? kLivePartsCharacters : std::min(n, kLivePartsCharacters);
-            parts = partsOf({log.last(take), characters.recent, {}, {}, {}});
-            studyTape(seen, characters.window.size());
-            studyCause(characters);
-            partsDue = log.back().character.number + kPartsEveryCharacters;
-        } else if (!options.expect.empty() && options.expect.size() <= kShortText &&
-                   log.back().character.number != tapeEnd) {
-            studyTape(seen, characters.window.size());  // a text that need not be looked for is held against each
-        }
+        followParts(characters, seen);
         characters.parts = parts;
     }
     characters.tape = tape;

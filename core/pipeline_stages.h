@@ -73,7 +73,8 @@ struct Pipeline::Stages {
     std::optional<Decomposition> causeParts;  // of those that tell a cause, where the window has fewer
     std::optional<TapeStudy> tape;            // likewise
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
-    std::uint64_t tapeEnd = 0;                // number of the newest character in it
+    std::uint64_t tapeEnd = 0;                // number of the newest character in it,
+    std::uint64_t partsEnd = 0;               // and in the parts
     std::uint64_t partsDue = 0;               // number of the character that makes them due again
     bool finished = false;                    // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
@@ -97,6 +98,7 @@ struct Pipeline::Stages {
     InputReading inputReading() const;
     NoReading whyNoReading() const;
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
+    void followParts(const WindowOfCharacters& asked, std::size_t seen);
     Reading reading(bool final);
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
