@@ -205,6 +205,7 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
         if (auto e = readOperands(parser, rule, command)) return *e;
     }
     command.kind = rule.kind;
+    command.given = parser.optionNames();
     command.json = parser.isSet("json");
     command.logbook = parser.value("logbook").toStdString();
     if (parser.isSet("limits") && parser.value("limits").isEmpty()) return Error{"--limits wants the name of a set."};

@@ -24,6 +24,7 @@ struct Command {
     std::string machine;  // report: its owner's name of it
     bool json = false;
     Options options;
+    QStringList given;              // names of the options that were given, their usual values too
     std::string card;               // name or file of a machine card; empty: none
     std::string limits;             // name of a set; empty: the one chosen in the window, or the usual one
     SenderSettings sender;          // send

@@ -18,16 +18,19 @@ namespace trueunit {
 namespace {
 
 // What the command line says counts for this run; what it does not say stays as it was.
-Options merged(Options kept, const Options& said) {
-    const Options defaults;
-    if (said.baud) kept.baud = said.baud;
-    if (said.stopUnits) kept.stopUnits = said.stopUnits;
-    if (said.code != defaults.code) kept.code = said.code;
-    if (said.input != defaults.input) kept.input = said.input;
-    if (!said.tonesHz.empty()) kept.tonesHz = said.tonesHz;
-    if (said.windowCharacters != defaults.windowCharacters) kept.windowCharacters = said.windowCharacters;
-    if (said.slicePercent != defaults.slicePercent) kept.slicePercent = said.slicePercent;
-    if (said.clockPpm != defaults.clockPpm) kept.clockPpm = said.clockPpm;
+Options merged(Options kept, const Command& command) {
+    const Options& said = command.options;
+    const auto take = [&](const char* name, auto member) {
+        if (command.given.contains(QLatin1String(name))) kept.*member = said.*member;
+    };
+    take("baud", &Options::baud);
+    take("stop", &Options::stopUnits);
+    take("code", &Options::code);
+    take("input", &Options::input);
+    take("tones", &Options::tonesHz);
+    take("window", &Options::windowCharacters);
+    take("slice", &Options::slicePercent);
+    take("clock-ppm", &Options::clockPpm);
     kept.expect = said.expect;
     if (said.card) kept.card = said.card;
     return kept;
@@ -75,7 +78,7 @@ int runWindow(const Command& given) {
     const Settings settings = loadSettings();
     const Result<Limits> limits = chosenLimits(command, settings);
     if (!limits) return refuse(limits.error());
-    Session session(merged(settings.options, command.options), *limits);
+    Session session(merged(settings.options, command), *limits);
     if (command.file.empty())
         listenAsBefore(session, settings);
     else if (const Outcome playing = playFile(session, command.file); !playing)
@@ -101,7 +104,7 @@ int runPicture(const Command& given) {
     bench.windowCharacters = 32;  // fills the panels
     const Result<Limits> limits = chosenLimits(command, {});
     if (!limits) return refuse(limits.error());
-    Session session(merged(bench, command.options), *limits);
+    Session session(merged(bench, command), *limits);
     if (const Outcome playing = playFile(session, command.file); !playing) return refuse(playing.error());
     PictureRequest request;
     request.file = QString::fromStdString(command.out);

@@ -179,3 +179,10 @@ TEST(CommandLine, AFileInPlaceOfACommandIsToldHowToOpen) {
     EXPECT_NE(refusal({"/etc/hostname"}).find("trueunit open /etc/hostname"), std::string::npos);
     EXPECT_EQ(refusal({"opne"}), "There is no command \"opne\"; see trueunit --help.");
 }
+
+TEST(CommandLine, TellsWhatWasGivenFromWhatIsUsual) {
+    const Result<Command> command = parseCommandLine({"open", "--slice", "50", "--window", "all"});
+    ASSERT_TRUE(command);
+    EXPECT_TRUE(command->given.contains("slice") && command->given.contains("window"));
+    EXPECT_FALSE(command->given.contains("code"));
+}
