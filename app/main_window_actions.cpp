@@ -56,10 +56,9 @@ void MainWindow::makeFrameActions() {
         [this] {
             if (!keeper_.bringBack()) messages_->say(tr("There is no earlier frame; the space bar freezes one."));
         });
-    note_ = act(tr("Note"), tr("Write a note on the frozen frame: at a cursor, else in the middle of the grid"),
+    note_ = act(tr("Note"), tr("Write a note on the frozen frame: at a cursor, else at the edge furthest out"),
                 {Qt::Key_N}, [this] {
-                    const Cursors cursors = panels_->grid().cursors();
-                    const double units = cursors[0] ? *cursors[0] : cursors[1].value_or(panels_->grid().middle());
+                    const double units = panels_->grid().noteUnits();
                     editor_->pointAt(panels_->grid().placeOf(units, 0.5));
                     startNote(units, 0.5);
                 });

@@ -22,12 +22,8 @@ constexpr double kCursorStep = 0.01;  // units, by key
 constexpr double kZoomStep = 1.25;
 
 GridContent contentOf(const FrozenFrame& frame) {
-    return {frame.snapshot,
-            frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr,
-            frame.cursors,
-            frame.notes,
-            {},
-            frame.before};
+    auto chosen = frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr;
+    return {frame.snapshot, std::move(chosen), frame.cursors, frame.notes, {}, frame.before};
 }
 
 QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
@@ -172,7 +168,9 @@ QString CharacterGrid::cursorText() const {
     return lines.join(u'\n');
 }
 
-double CharacterGrid::middle() const { return plot_->xAxis->range().center(); }
+double CharacterGrid::noteUnits() const {
+    return cursors_[0].value_or(cursors_[1].value_or(furthestOut(drawing_->content(), plot_->xAxis->range().center())));
+}
 
 QPoint CharacterGrid::placeOf(double units, double level) const {
     return plot_->pos() + QPointF(plot_->xAxis->coordToPixel(units), plot_->yAxis->coordToPixel(level)).toPoint();
@@ -263,7 +261,7 @@ void CharacterGrid::keyPressEvent(QKeyEvent* event) {
             zoom(1.0 / kZoomStep);
             return;
         case Qt::Key_N:
-            if (drawing_->content().chosen) emit noteRequested(cursors_[0].value_or(middle()), 0.5);
+            if (drawing_->content().chosen) emit noteRequested(noteUnits(), 0.5);
             return;
         default:
             Panel::keyPressEvent(event);

@@ -39,9 +39,9 @@ public:
     void setCursors(const Cursors& cursors);
     void setEvidence(const EvidencePlaces& places);  // of the chosen finding
     Cursors cursors() const { return cursors_; }
-    QString cursorText() const;                        // both places and their distance, one line each
-    int flagCount() const;                             // instants flagged
-    double middle() const;                             // of what is in view, units
+    QString cursorText() const;  // both places and their distance, one line each
+    int flagCount() const;       // instants flagged
+    double noteUnits() const;    // where a note belongs: at a cursor, else at the edge furthest out
     QPoint placeOf(double units, double level) const;  // in the panel
 
     // The drawing without the frame, the whole character in view, at the resolution of the painter.

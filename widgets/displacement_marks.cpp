@@ -97,7 +97,7 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     const double wordWidth = QFontMetricsF(painter.font()).horizontalAdvance(word);
     const bool wide = place(1, 0).x() - place(0, 0).x() > kBesideWord + wordWidth;
     for (const InstantReading& i : snapshot_->reading.instants) {
-        const bool out = instantIsOut(i.to, i.meanPercent, *snapshot_);
+        const bool out = meanIsOut(i.to, i.meanPercent, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
         const QPointF centre = place(i.k + sideOf(i.to), i.meanPercent);
         const double half = place(i.k + kHalfSpread, 0).x() - place(i.k, 0).x() + 5;

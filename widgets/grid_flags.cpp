@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/grid_flags.h"
 
+#include <cmath>
+
 #include "widgets/figures.h"
 #include "widgets/marker.h"
 #include "widgets/theme.h"
@@ -27,6 +29,17 @@ std::vector<InstantFlag> flagsOf(const GridContent& content) {
                          signedNumber(i.displacementPercent, 1),
                          instantIsOut(i.to, i.displacementPercent, *content.snapshot)});
     return flags;
+}
+
+double furthestOut(const GridContent& content, double withoutAny) {
+    double most = 0.0;
+    for (const InstantFlag& flag : flagsOf(content)) {
+        const double off = std::abs(flag.units - flag.k);
+        if (off <= most) continue;
+        most = off;
+        withoutAny = flag.units;
+    }
+    return withoutAny;
 }
 
 void GridFlags::draw(QCPPainter* painter) {

@@ -17,6 +17,7 @@ struct InstantFlag {
 };
 
 std::vector<InstantFlag> flagsOf(const GridContent& content);
+double furthestOut(const GridContent& content, double withoutAny);  // units
 
 // Each instant of the chosen character: marker of its direction, a bar from the ideal boundary to where it is, its
 // displacement in percent, and the word "out" when it belongs to a reading out of limits.

@@ -147,15 +147,30 @@ QString momentWords(qint64 secondsUtc) {
     return dayWords(secondsUtc) + QLatin1Char(' ') + time.toString(QStringLiteral("HH:mm"));
 }
 
+namespace {
+
+bool meansAreOut(const Snapshot& s) {
+    const DistortionReading& d = s.reading.distortion;
+    return (d.biasPercent && std::abs(d.biasPercent->value) > s.limits.biasPercent) ||
+           (d.endPercent && std::abs(d.endPercent->value) > s.limits.endPercent);
+}
+
+double meanLimit(Condition to, const Limits& limits) {
+    return to == Condition::mark ? limits.biasPercent : limits.endPercent;
+}
+
+}  // namespace
+
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {
+    const double off = std::abs(displacementPercent);
+    return off > snapshot.limits.grossPercent || (meansAreOut(snapshot) && off > meanLimit(to, snapshot.limits));
+}
+
+bool meanIsOut(Condition to, double meanPercent, const Snapshot& snapshot) {
     const Limits& limits = snapshot.limits;
     const DistortionReading& d = snapshot.reading.distortion;
-    const double off = std::abs(displacementPercent);
-    const bool anyOut = (d.biasPercent && std::abs(d.biasPercent->value) > limits.biasPercent) ||
-                        (d.endPercent && std::abs(d.endPercent->value) > limits.endPercent) ||
-                        d.grossPercent > limits.grossPercent || d.synchronousPercent > limits.synchronousPercent;
-    return off > limits.grossPercent ||
-           (anyOut && off > (to == Condition::mark ? limits.biasPercent : limits.endPercent));
+    const bool peakIsOut = d.grossPercent > limits.grossPercent || d.synchronousPercent > limits.synchronousPercent;
+    return instantIsOut(to, meanPercent, snapshot) || (peakIsOut && std::abs(meanPercent) > meanLimit(to, limits));
 }
 
 int StableDecimals::update(double uncertainty) {

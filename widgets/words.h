@@ -32,9 +32,11 @@ QString dayWords(qint64 secondsUtc);           // "28.11.2026", of this time zon
 QString momentWords(qint64 secondsUtc);        // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 
-// Out of limits: beyond the start-stop limit; and once a distortion is out, all that lies beyond the limit of bias (to
-// mark) or end (to space), which the plot tints. So nothing is marked while every reading is in limits.
+// One instant is out of limits beyond the start-stop limit; and while bias or end is out, beyond the limit of bias (to
+// mark) or end (to space), which the plot tints. The mean of many is so too while their worst is out. So nothing is
+// marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
+bool meanIsOut(Condition to, double meanPercent, const Snapshot& snapshot);
 
 // Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
 // the uncertainty has left the range of the old one by a third.

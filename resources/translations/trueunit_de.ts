@@ -5697,8 +5697,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Der Streifen wird gegen seinen Text gehalten.</translation>
     </message>
     <message>
-        <source>Write a note on the frozen frame: at a cursor, else in the middle of the grid</source>
-        <translation>Eine Notiz auf das festgehaltene Bild schreiben: an einer Messmarke, sonst in der Mitte des Rasters</translation>
+        <source>Write a note on the frozen frame: at a cursor, else at the edge furthest out</source>
+        <translation>Eine Notiz auf das festgehaltene Bild schreiben: an einer Messmarke, sonst am Übergang, der am weitesten abliegt</translation>
     </message>
     <message>
         <source>Language, size, colours</source>
