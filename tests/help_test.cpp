@@ -122,7 +122,8 @@ TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
     for (const char* caution :
          {"hazardous live", "does not make it safe", "Local codes and licensed practice", "Unplug the machine",
           "Guard what turns", "Fuse a machine", "not oiled", "It stands in series with the loop",
-          "Never across the supply", "Before its first use", "the data sheet of the part decides"})
+          "Never across the supply", "with one that you do not know, do not connect", "Before its first use",
+          "the data sheet of the part decides"})
         EXPECT_TRUE(guide.contains(caution)) << caution;
     EXPECT_LT(guide.indexOf("## When to fetch a licensed person"), guide.indexOf("## Which way?"));
 }
@@ -175,6 +176,20 @@ TEST(Help, TheBarrierStandsTheSupplyAndTheKick) {
     EXPECT_LT(1.5 * (260.0 + 0.060 * std::sqrt(12.0 / kFarad)), 850.0) << "magnets up to 12 H";
     EXPECT_GT(1.5 * (260.0 + 0.060 * std::sqrt(kHenry / 0.1e-6)), 850.0)
         << "a small quench needs more, and the guide says so";
+}
+
+// The quench by energy, C = L (I / kick)^2, and by Ohm: what its resistor carries as C empties, or is shorted.
+TEST(Help, TheQuenchIsWhatMagnetsAndBarrierAskFor) {
+    const QString guide = textOf("connect.md");
+    const double kick = std::round(850.0 / 1.5 - 260.0), leastFarad = 4.0 * std::pow(0.060 / kick, 2.0);
+    const auto heat = [](double volts) { return (0.47e-6 * volts * volts + 7.2e-3) * 23.0; };
+    for (const QString& said : {QString("= %1 V for the kick").arg(kick, 0, 'f', 0),
+                                QString("(0.06/307)² = %1 µF").arg(1e6 * leastFarad, 0, 'f', 2),
+                                QString("| %1 W | %2 W |").arg(heat(120.0), 0, 'f', 2).arg(heat(260.0), 0, 'f', 2),
+                                QString("(2 kΩ + 470 Ω) = %1 mA").arg(1e3 * 120.0 / 2470.0, 0, 'f', 0),
+                                QString("(4.3 kΩ + 1 kΩ) = %1 mA").arg(1e3 * 260.0 / 5300.0, 0, 'f', 0)})
+        EXPECT_TRUE(guide.contains(said)) << said.toStdString();
+    EXPECT_LT(guide.indexOf("## Bare contacts, battery"), guide.indexOf("## Optocoupler")) << "the safest first";
 }
 
 // With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as

@@ -168,7 +168,7 @@ def quantities():
 
     d = Character("Displacement by instant: each cam for itself", lambda k, mark: 0.2 if k == 4 else 0.0)
     d.flag(4, 0.2, "late each time")
-    d.text(d.left, 206, "mean and spread for each of the five levels and each direction; one that stands apart is one cam", GREY, 12)
+    d.text(d.left, 206, "mean and spread of each level and direction; one that stands apart is one cam", GREY, 12)
     d.save("instants")
 
     d = Character("Characteristic distortion: what depends on what went before",
@@ -245,6 +245,16 @@ def circuits():
     d.dot(375, 60)
     d.dot(415, 60)
     d.text(395, 34, "sender", INK, 14, "middle")
+    d.line((362, 60), (362, 104), (372, 104))
+    d.box(372, 99, 20, 10)
+    d.line((392, 104), (402, 104))
+    d.line((402, 94), (402, 114), width=3)
+    d.line((409, 94), (409, 114), width=3)
+    d.line((409, 104), (428, 104), (428, 60))
+    d.dot(362, 60)
+    d.dot(428, 60)
+    d.text(395, 132, "quench,", INK, 13, "middle")
+    d.text(395, 148, "or over the magnets", GREY, 12, "middle")
     d.box(455, 48, 80, 24)
     d.text(495, 40, "magnets", INK, 14, "middle")
     d.text(495, 65, "receiver", GREY, 12, "middle")

@@ -15,8 +15,9 @@ GERMAN = {
     "of all instants of the window, early or late, the one displaced most counts":
         "von allen Übergängen des Fensters zählt der mit der größten Abweichung, früh oder spät",
     "late each time": "jedes Mal zu spät",
-    "mean and spread for each of the five levels and each direction; one that stands apart is one cam":
+    "mean and spread of each level and direction; one that stands apart is one cam":
         "Mittel und Streuung je Schritt und Richtung; einer, der für sich steht, ist ein einzelner Nocken",
+    "quench,": "Funkenlöschung,", "or over the magnets": "oder über den Magneten",
     "late after a short space": "zu spät nach kurzem Trennstrom",
     "an instant after a short element is displaced otherwise than one after a long element":
         "ein Übergang nach einem kurzen Schritt weicht anders ab als einer nach einem langen",
