@@ -208,7 +208,7 @@ def quantities():
     d = Character("Receiving margin: where a receiver may look", early)
     for k in range(1, 6):
         d.box(d.x(k), d.top + 30, UNIT * 0.78, 24, BLUE, "#d7e6ee", width=1)
-    d.text(d.left, 206, "blue: the part of each unit in which every element of the window is read rightly, here 0 to 78 %", GREY, 12)
+    d.text(d.left, 206, "blue: the part of each unit in which every element is read rightly, here 0 to 78 %", GREY, 12)
     d.save("margin")
 
     d = Drawing(640, 214, "Contact bounce")

@@ -6,7 +6,7 @@ GERMAN = {
     "start": "Anlauf", "stop": "Sperrschr.", "mark": "Zeichen", "space": "Trenn", "early": "zu früh", "late": "zu spät",
     "6 units late": "bei k = 6 spät",
     "dashed: nominal units T0; a slow sender spreads every instant more than the one before":
-        "gestrichelt: Nennlängen T0; ein langsamer Sender spreizt jeden Übergang mehr als den davor",
+        "gestrichelt: Nennlängen T0; ein langsamer Sender spreizt von Übergang zu Übergang mehr",
     "marking bias: every mark begins early, so marks are long and spaces short":
         "Zeichenstrom beginnt jedes Mal zu früh, ist also zu lang und der Trennstrom zu kurz",
     "marking end distortion: every mark inside the character ends late":
@@ -16,7 +16,7 @@ GERMAN = {
         "von allen Übergängen des Fensters zählt der mit der größten Abweichung, früh oder spät",
     "late each time": "jedes Mal zu spät",
     "mean and spread of each level and direction; one that stands apart is one cam":
-        "Mittel und Streuung je Schritt und Richtung; einer, der für sich steht, ist ein einzelner Nocken",
+        "Mittel und Streuung je Schritt und Richtung; was für sich steht, ist ein einzelner Nocken",
     "quench,": "Funkenlöschung,", "or over the magnets": "oder über den Magneten",
     "late after a short space": "zu spät nach kurzem Trennstrom",
     "an instant after a short element is displaced otherwise than one after a long element":
@@ -26,7 +26,7 @@ GERMAN = {
     "one turn of the shaft that does it": "eine Umdrehung der Welle, die es tut",
     "characters, one after the other": "Zeichen, eins nach dem andern",
     "character period, start to start": "Zeichendauer, von Anlauf zu Anlauf",
-    "blue: the part of each unit in which every element of the window is read rightly, here 0 to 78 %":
+    "blue: the part of each unit in which every element is read rightly, here 0 to 78 %":
         "blau: der Teil jedes Schritts, in dem jeder des Fensters richtig gelesen wird, hier 0 bis 78 %",
     "from first closure to steady": "vom ersten Schließen bis zur Ruhe",
     "the instant is taken where the contact closes for good; the openings are counted beside it":
