@@ -9,6 +9,7 @@
 #include "app/frame_keeper.h"
 #include "app/logbook/excerpt_flac.h"
 #include "app/logbook/salvage.h"
+#include "app/logbook/statement.h"
 #include "app/logbook/uid.h"
 #include "app/session.h"
 #include "core/acquire/recent_input.h"
@@ -41,6 +42,12 @@ void sign(FrozenFrame& frame, const QString& machine) {
     frame.selfCheck = lastCheckLine();
 }
 
+// Nothing that was typed before is lost, and nothing stands there twice.
+std::string added(const std::string& fresh, const std::string& old) {
+    if (fresh.find(old) != std::string::npos) return fresh;
+    return old.find(fresh) != std::string::npos ? old : old + '\n' + fresh;
+}
+
 }  // namespace
 
 BenchLog::BenchLog(FrameKeeper& keeper, const Session& session, QObject* parent)
@@ -53,6 +60,7 @@ BenchLog::~BenchLog() = default;
 void BenchLog::setPath(const QString& path) {
     path_ = path.isEmpty() ? Store::defaultPath() : path;
     store_.reset();
+    last_.reset();
 }
 
 std::optional<QString> BenchLog::guardAndRecover() {
@@ -131,9 +139,30 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     const Result<Kept> done = keepFrame(**store, keeping, with ? &before_->keeping : nullptr);
     if (!done) return done;
     kept_ = true;
+    last_ = Last{*done, uid_, keeper_.frame().machine, keeper_.frame().inputDescription};
     if (draft_) draft_->clear();
     emit keptFrame();
     return done;
+}
+
+Outcome BenchLog::carryRemarks() {
+    const FrozenFrame& frame = keeper_.frame();
+    if (!last_ || frame.remarks.empty() || last_->machine != frame.machine || last_->input != frame.inputDescription)
+        return done();
+    const Result<Store*> store = this->store();
+    if (!store) return store.error();
+    WriteTransaction transaction(**store);
+    if (!transaction.begun()) return transaction.begun().error();
+    const auto visit = visitGoingOn(**store, last_->kept.machine, frame.takenSecondsUtc);
+    if (!visit) return visit.error();
+    if (!*visit || (*visit)->id != last_->kept.visit) return done();
+    Result<KeptFrame> kept = readFrame(**store, last_->kept.frame);
+    if (!kept) return kept.error();
+    kept->frame.remarks = last_->uid == uid_ ? frame.remarks : added(frame.remarks, kept->frame.remarks);
+    if (Outcome written = rewriteFrame(**store, last_->kept.frame, kept->frame); !written) return written;
+    if (Outcome committed = transaction.commit(); !committed) return committed;
+    emit keptFrame();
+    return done();
 }
 
 }  // namespace trueunit

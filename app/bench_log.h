@@ -37,6 +37,9 @@ public:
 
     // The frozen frame under the machine's name; again: only its notes change.
     Result<Kept> keep(const QString& machine, const QString& remarks);
+    // What was typed for a report of the visit that goes on is kept, though its own moment is not: with the frame that
+    // was kept last, of this machine and input. Nothing when there is none.
+    Outcome carryRemarks();
     bool kept() const { return kept_; }  // the frame is in the logbook as it is now
 
     Result<Store*> store();  // opened, made, brought forward or mended
@@ -56,6 +59,12 @@ private:
         std::shared_future<QByteArray> sound;
     };
 
+    struct Last {  // the frame that was kept last
+        Kept kept;
+        QString uid;
+        std::string machine, input;
+    };
+
     FrameKeeper& keeper_;
     const Session& session_;
     QString path_;
@@ -66,6 +75,7 @@ private:
     QString uid_;
     std::shared_future<QByteArray> sound_;  // of the frame, packed
     std::optional<Before> before_;
+    std::optional<Last> last_;
     bool kept_ = false;
 };
 

@@ -163,6 +163,7 @@ void MainWindow::askReport() {
     } else if (wanted == QDialog::Accepted) {
         const Outcome written = writeReportTo(dialog.path());
         if (!written) return;  // the sentence is said; the frame stays for another try
+        if (const Outcome carried = log_->carryRemarks(); !carried) messages_->warn(told(carried.error().text));
     }
     if (!wasLive) return;
     keeper_.release();

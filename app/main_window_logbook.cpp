@@ -42,12 +42,11 @@ Outcome MainWindow::keepInLog() {
         messages_->warn(*mended);
     else
         messages_->say(
-            kept->before && kept->after
-                ? tr("Kept as the moment after, with the moment before: frames %2 and %1 of visit %3; Ctrl+L opens the "
-                     "logbook.")
-                      .arg(kept->before)
-                      .arg(kept->frame)
-                      .arg(kept->visit)
+            kept->before && kept->after ? tr("Kept with the moment before: frames %1 (before) and %2 (after) of visit "
+                                             "%3; Ctrl+L opens the logbook.")
+                                              .arg(kept->before)
+                                              .arg(kept->frame)
+                                              .arg(kept->visit)
             : kept->after && !kept->again
                 ? tr("Kept as frame %1 of visit %2, which is the moment after from now on; Ctrl+L opens the logbook.")
                       .arg(kept->frame)

@@ -48,10 +48,10 @@ PageRow instantRow(const Difference& d, int levels) {
             false};
 }
 
-void drawReadings(PageFlow& page, const std::vector<PageRow>& rows) {
+void drawReadings(PageFlow& page, const std::vector<PageRow>& rows, const QString& laterTitle) {
     page.table({{29.0, Align::left, Words::tr("quantity")},
                 {13.0, Align::point, Words::tr("before")},
-                {13.0, Align::point, Words::tr("now")},
+                {13.0, Align::point, laterTitle},
                 {14.0, Align::point, Words::tr("change")},
                 {13.0, Align::point, kGiveOrTake},
                 {2.0, Align::left, {}},
@@ -70,7 +70,7 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
                rows, kInstantsAt);
 }
 
-QString footnote(const FrozenFrame& frame, std::size_t leftOut) {
+QString footnote(const MomentsCompared& moments, std::size_t leftOut) {
     QString text = Words::tr(
         "Changed: by more than 1.6 times its uncertainty, which chance alone does to one row in some sixty reports. "
         "None "
@@ -79,29 +79,26 @@ QString footnote(const FrozenFrame& frame, std::size_t leftOut) {
     if (leftOut > 0)
         text += QLatin1Char(' ') +
                 Words::tr("Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.").arg(leftOut);
-    if (std::min(frame.before->windowUsed, frame.snapshot->windowUsed) < kFirmCharacters)
+    if (std::min(moments.before.windowUsed, moments.later.windowUsed) < kFirmCharacters)
         text += QLatin1Char(' ') + Words::tr(
-                                       "Before or now, fewer than 32 characters were measured: a longer window "
+                                       "At one of the moments fewer than 32 characters were measured: a longer window "
                                        "makes the proof firmer.");
     return text;
 }
 
 }  // namespace
 
-// The readings, which prove the repair, with the instants beside them.
-void drawComparison(PageFlow& page, const FrozenFrame& frame) {
-    if (!frame.before) return;
-    const Comparison comparison = compareReadings(frame.before->reading, frame.snapshot->reading);
+// The readings prove the repair.
+void drawComparison(PageFlow& page, const MomentsCompared& moments) {
+    const Comparison comparison = compareReadings(moments.before.reading, moments.later.reading);
     std::vector<PageRow> readings, instants;
     for (const Difference& d : comparison.readings) readings.push_back(readingRow(d));
     for (const Difference& d : comparison.instants)
-        if (tells(d)) instants.push_back(instantRow(d, frame.snapshot->levels));
+        if (tells(d)) instants.push_back(instantRow(d, moments.later.levels));
     page.reserve(page.tableHeight(std::max(readings.size(), instants.size())) + 20.0);
-    FrozenFrame then;
-    then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
-    page.heading(Words::tr("Against the moment marked \"before\", ") + takenText(then));
+    page.heading(moments.heading);
     const double top = page.y();
-    drawReadings(page, readings);
+    drawReadings(page, readings, moments.laterTitle);
     double end = page.y();
     if (!instants.empty()) {
         page.moveTo(top);
@@ -109,7 +106,15 @@ void drawComparison(PageFlow& page, const FrozenFrame& frame) {
         end = std::max(end, page.y());
     }
     page.moveTo(end);
-    page.paragraph(footnote(frame, comparison.instants.size() - instants.size()), PageFlow::font(7.0), kFaint);
+    page.paragraph(footnote(moments, comparison.instants.size() - instants.size()), PageFlow::font(7.0), kFaint);
+}
+
+void drawComparison(PageFlow& page, const FrozenFrame& frame) {
+    if (!frame.before) return;
+    FrozenFrame then;
+    then.takenSecondsUtc = frame.beforeTakenSecondsUtc;
+    drawComparison(page, {*frame.before, *frame.snapshot,
+                          Words::tr("Against the moment marked \"before\", ") + takenText(then), Words::tr("now")});
 }
 
 }  // namespace trueunit

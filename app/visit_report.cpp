@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 
+#include "app/report_compare.h"
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
 #include "app/report_text.h"
@@ -126,6 +127,13 @@ void readings(PageFlow& page, const VisitStory& story) {
                    PageFlow::font(7.0), kFaint);
 }
 
+void change(PageFlow& page, const VisitStory& story) {
+    const VisitFrame *before = story.before(), *after = story.after();
+    if (before && after)
+        drawComparison(page, {*before->frame.snapshot, *after->frame.snapshot, Words::tr("Change from before to after"),
+                              Words::tr("after")});
+}
+
 // Sentences that stood under a finding before are not said again: most end with the same cautions.
 QString unsaid(const std::string& text, QStringList& said) {
     QStringList fresh;
@@ -230,6 +238,7 @@ void compose(PageFlow& page, const VisitStory& story) {
     summary(page, story);
     work(page, story.visit);
     readings(page, story);
+    change(page, story);
     QStringList said;
     findings(page, story.before(), Words::tr("Findings before, worst first"), said);
     findings(page, story.after(), Words::tr("Findings after, worst first"), said);

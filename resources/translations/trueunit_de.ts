@@ -2884,6 +2884,10 @@ Bitte den Namen prüfen.</translation>
         <translation>Ergebnis</translation>
     </message>
     <message>
+        <source>Change from before to after</source>
+        <translation>Veränderung von vorher zu nachher</translation>
+    </message>
+    <message>
         <source>Readings before and after</source>
         <translation>Messwerte vorher und nachher</translation>
     </message>
@@ -3900,8 +3904,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Weggelassen, weil zu selten vorgekommen, um eine Änderung von 5 % einer Schrittlänge zu erkennen: %1 davon.</translation>
     </message>
     <message>
-        <source>Before or now, fewer than 32 characters were measured: a longer window makes the proof firmer.</source>
-        <translation>Vorher oder jetzt wurden weniger als 32 Zeichen gemessen: Ein längeres Fenster macht den Nachweis fester.</translation>
+        <source>At one of the moments fewer than 32 characters were measured: a longer window makes the proof firmer.</source>
+        <translation>In einem der Augenblicke wurden weniger als 32 Zeichen gemessen: Ein längeres Fenster macht den Nachweis fester.</translation>
     </message>
     <message>
         <source>none seen</source>
@@ -5721,8 +5725,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 Was festgehalten ist, bleibt, wie es gelesen wurde.</translation>
     </message>
     <message>
-        <source>Kept as the moment after, with the moment before: frames %2 and %1 of visit %3; Ctrl+L opens the logbook.</source>
-        <translation>Als Augenblick danach behalten, mit dem davor: Bilder %2 und %1 des Besuchs %3; Strg+L öffnet das Logbuch.</translation>
+        <source>Kept with the moment before: frames %1 (before) and %2 (after) of visit %3; Ctrl+L opens the logbook.</source>
+        <translation>Mit dem Augenblick davor behalten: Bilder %1 (vorher) und %2 (nachher) des Besuchs %3; Strg+L öffnet das Logbuch.</translation>
     </message>
     <message>
         <source>Kept as frame %1 of visit %2, which is the moment after from now on; Ctrl+L opens the logbook.</source>

@@ -234,7 +234,8 @@ TEST_F(LogbookWindowTest, WhatWasMarkedAsBeforeIsKeptWithTheMomentAfterAndItsSou
     EXPECT_TRUE(window.messages().sentence().contains("K keeps it")) << window.messages().sentence().toStdString();
     ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest()->traces.size() >= 25; }, 20000));
     QTest::keyClick(&window, Qt::Key_K);
-    EXPECT_TRUE(window.messages().sentence().contains("the moment after, with the moment before: frames 2 and 1"))
+    EXPECT_TRUE(
+        window.messages().sentence().contains("with the moment before: frames 1 (before) and 2 (after) of visit 1"))
         << window.messages().sentence().toStdString();
 
     const auto store = opened(book());

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is typed for a report goes into the logbook with the frame that was kept last.
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+#include <algorithm>
+
+#include "app/bench_log.h"
+#include "app/logbook_window.h"
+#include "app/main_window.h"
+#include "app/report_dialog.h"
+#include "app/session.h"
+#include "tests/logbook/logbook_rig.h"
+#include "tests/support/temporary_folder.h"
+
+namespace trueunit {
+namespace {
+
+// Types into the report dialog as soon as it is open, and lets it write.
+void answerReport(MainWindow& window, const QString& remarks, const QString& path) {
+    QTimer::singleShot(300, &window, [&window, remarks, path] {
+        auto* dialog = window.findChild<ReportDialog*>();
+        ASSERT_TRUE(dialog);
+        dialog->findChild<QPlainTextEdit*>()->setPlainText(remarks);
+        for (QLineEdit* field : dialog->findChildren<QLineEdit*>())
+            if (field->accessibleName() == "File") field->setText(path);
+        dialog->accept();
+    });
+    QTest::keyClick(&window, Qt::Key_R, Qt::ControlModifier);
+    window.activateWindow();  // no desktop does it here
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+}
+
+TEST(ReportRemarks, WrittenAfterKeepingAreOfferedAsTheWorkDone) {
+    const test::TemporaryFolder folder;
+    const QString book = QString::fromStdString(folder.file("book.sqlite"));
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    MainWindow window(session);
+    window.startLog(book);
+    window.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+    const QString page = QString::fromStdString(folder.file("r.png"));
+    answerReport(window, "before anything was kept", page);
+    QTest::keyClick(&window, Qt::Key_K);
+    answerReport(window, "Eccentric turned.", page);
+    ASSERT_TRUE(QFile::exists(page));
+    answerReport(window, "Contacts cleaned.", page);
+    const auto store = test::opened(book);
+    ASSERT_EQ(framesOf(*store, 1)->size(), 1U);
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Eccentric turned.\nContacts cleaned.");
+    EXPECT_EQ(readFrame(*store, 1)->frame.remarks, "Eccentric turned.\nContacts cleaned.");
+
+    QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
+    auto* logbook = window.findChild<LogbookWindow*>();
+    ASSERT_TRUE(logbook);
+    const auto buttons = logbook->findChildren<QPushButton*>();
+    const auto offer = std::find_if(buttons.begin(), buttons.end(), [](const QPushButton* b) {
+        return b->toolTip() == "Eccentric turned.\nContacts cleaned.";
+    });
+    ASSERT_NE(offer, buttons.end());
+    EXPECT_TRUE((*offer)->isVisible());
+
+    Visit visit = **findVisit(*store, 1);
+    visit.result = "In limits.";  // ends it
+    ASSERT_TRUE(saveVisit(*store, visit));
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    answerReport(window, "of another visit", page);
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Eccentric turned.\nContacts cleaned.");
+}
+
+}  // namespace
+}  // namespace trueunit
