@@ -22,6 +22,7 @@ constexpr double kLongElementSeconds = 0.014;
 constexpr double kSettledSeconds = 0.003;  // measured at the end of a long element
 constexpr double kUnsettled = 0.02;        // of the swing missing beside the edges: the edge is slow
 constexpr double kBounceLookSeconds = 0.0015;
+constexpr double kLeastStep = 0.3;  // of the swing, from one level to the other: less is no edge
 constexpr double kForget = 0.03;
 constexpr double kForgetWander = 0.015;
 constexpr double kOwnChance = 1.4;  // a mean of squares that noise alone seldom exceeds
@@ -88,7 +89,7 @@ Edge EdgeTimer::place(const HeldTransition& held) {
     edge.time = reference + shape.sliceOffset();
     followSettled(held, edge.time);
     if (levels.local) {
-        const double settledSwing = settled_[1] - settled_[0];
+        const double settledSwing = std::max(settled_[1] - settled_[0], kLeastStep);
         const double missing = 1.0 - std::abs(levels.after - levels.before) / settledSwing;
         unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
         followNoise(held, edge.time);
@@ -149,7 +150,7 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
     const double slope = (l.xy + r.xy) / (l.xx + r.xx);
     const double low = l.mean - slope * (std::ceil(from) + l.middle() - at);
     const double high = r.mean - slope * (std::ceil(onwards) + r.middle() - at);
-    if (std::abs(high - low) < 0.3 || (high > low) != up) return levels;  // no edge here: keep what is known
+    if (std::abs(high - low) < kLeastStep || (high > low) != up) return levels;  // no edge here: keep what is known
     levels.slope = slope;
     levels.before = low;
     levels.after = high;
@@ -165,6 +166,7 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
     const double zone = std::max(shape.before(), shape.after());
     const double scale = 1.0 / (levels.after - levels.before);
     double t = at - shape.sliceOffset();
+    if (std::abs(levels.after - levels.before) < kLeastStep) return t;  // what is overdriven may rest at one rail only
     const bool useAll = allFlattened(t - shape.before(), t + shape.after());
     for (int round = 0; round < 8; ++round) {
         const double from = std::max(t - shape.before(), static_cast<double>(begin_));
