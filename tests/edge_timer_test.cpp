@@ -184,5 +184,22 @@ TEST(EdgeTimer, TheNoiseItTellsIsTheNoiseThereIs) {
     }
 }
 
+// What an overdriven input leaves may be told to change although it rests at one rail. Only a sanitizer build sees the
+// fault that this was.
+TEST(EdgeTimer, WithoutAStepEdgesStayWhereTheyWereSeen) {
+    constexpr double kSampleRate = 48000.0;
+    constexpr double kApart = 0.03 * kSampleRate;
+    EdgeTimer timer(kSampleRate, 0.5);
+    timer.push(std::vector<float>(static_cast<std::size_t>(kSampleRate), 1.0F));
+    for (int i = 1; i <= 12; ++i)
+        timer.time({.first = {i * kApart, i % 2 == 0}, .clearBefore = kApart, .clearAfter = kApart});
+    std::vector<Edge> edges;
+    timer.advance(edges);
+    timer.finish(edges);
+    ASSERT_EQ(edges.size(), 12U);
+    for (std::size_t i = 4; i < edges.size(); ++i)  // the first ones were still taken for steps
+        EXPECT_NEAR(edges[i].time, static_cast<double>(i + 1) * kApart, 0.001 * kSampleRate);
+}
+
 }  // namespace
 }  // namespace trueunit
