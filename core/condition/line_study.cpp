@@ -22,9 +22,10 @@ constexpr double kUnexplained = 1.4;  // residual over noise from which slow edg
 constexpr double kTailGain = 0.75;
 constexpr int kThoroughRounds = 8;
 constexpr std::size_t kFewestTransitions = 10;
-constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
-constexpr double kLowestCorner = 0.5;     // 1/s (0.08 Hz): lower ones are none
-constexpr double kOnePoleGain = 1.01;     // a pole must lower the sum of squares by this factor to be believed
+constexpr double kLargestResidual = 0.2;   // of the swing; more is not a two-level signal
+constexpr double kLowestCorner = 0.5;      // 1/s (0.08 Hz): lower ones are none
+constexpr double kHighestCorner = 1000.0;  // 1/s (two of 80 Hz): nothing that is keyed passes through more
+constexpr double kOnePoleGain = 1.01;      // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.03;
 constexpr double kSquareShare = 0.9;  // of the samples at the rail
 constexpr float kRail = 0.999F;       // full scale
@@ -176,7 +177,7 @@ std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bo
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
     const Trial second = again(s, best, heard, rateHz, coupled);
     if (second.fit.swing > 0.0 && second.fit.residual < 1.1 * best.fit.residual) best = second;
-    if (best.fit.residual > kLargestResidual) return std::nullopt;
+    if (best.fit.residual > kLargestResidual || best.fit.coupling.a > kHighestCorner) return std::nullopt;
     return best.fit;
 }
 

@@ -150,7 +150,7 @@ EdgeTimer::Levels EdgeTimer::levelsAround(double at, const HeldTransition& held,
     const double slope = (l.xy + r.xy) / (l.xx + r.xx);
     const double low = l.mean - slope * (std::ceil(from) + l.middle() - at);
     const double high = r.mean - slope * (std::ceil(onwards) + r.middle() - at);
-    if (std::abs(high - low) < kLeastStep || (high > low) != up) return levels;  // no edge here: keep what is known
+    if (!(std::abs(high - low) >= kLeastStep) || (high > low) != up) return levels;  // no edge here: keep what is known
     levels.slope = slope;
     levels.before = low;
     levels.after = high;
@@ -166,7 +166,8 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
     const double zone = std::max(shape.before(), shape.after());
     const double scale = 1.0 / (levels.after - levels.before);
     double t = at - shape.sliceOffset();
-    if (std::abs(levels.after - levels.before) < kLeastStep) return t;  // what is overdriven may rest at one rail only
+    if (!(std::abs(levels.after - levels.before) >= kLeastStep))
+        return t;  // what is overdriven may rest at one rail only
     const bool useAll = allFlattened(t - shape.before(), t + shape.after());
     for (int round = 0; round < 8; ++round) {
         const double from = std::max(t - shape.before(), static_cast<double>(begin_));

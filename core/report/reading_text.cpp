@@ -61,7 +61,9 @@ class Table {
 public:
     Table(const Reading& reading, std::string& out) : verdict_(reading.verdict), out_(out) {}
 
-    void row(std::string name, std::string value) { out_ += padded(std::move(name), kNameColumns) + value + "\n"; }
+    void row(std::string name, const std::string& value) {
+        out_ += padded(std::move(name), kNameColumns) + value + "\n";
+    }
 
     // A judged reading: key as in the JSON.
     void judged(std::string name, const std::string& value, std::string_view key) {

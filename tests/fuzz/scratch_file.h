@@ -17,7 +17,8 @@ public:
     ScratchFile(const char* name, Bytes bytes)
         : path_(std::filesystem::temp_directory_path() / (name + std::to_string(getpid()))) {
         std::FILE* file = std::fopen(path_.c_str(), "wb");
-        promise(file && std::fwrite(bytes.data(), 1, bytes.size(), file) == bytes.size() && std::fclose(file) == 0);
+        const bool whole = file && (bytes.empty() || std::fwrite(bytes.data(), bytes.size(), 1, file) == 1);
+        promise(whole && std::fclose(file) == 0);
     }
     ~ScratchFile() { std::filesystem::remove(path_); }
     ScratchFile(const ScratchFile&) = delete;
