@@ -121,10 +121,9 @@ VerdictText inLimitsText(const Snapshot& s) {
 
 // Whoever reads the headline alone must not take limits that were kept for a machine without a fault.
 QString faultText(const Snapshot& s) {
-    constexpr double kNextToCertain = 0.9;
     if (!s.reading.findings) return {};
     for (const Finding& f : *s.reading.findings) {
-        if (f.id == "in-order" || f.id == "no-signal" || f.confidence < kNextToCertain) continue;
+        if (!isSureFault(f)) continue;
         const int percent = qRound(100.0 * f.confidence);
         return s.reading.verdict.within.value_or(false)
                    ? Words::tr("Yet a fault is found, %1 % sure: %2.").arg(percent).arg(told(f.title))

@@ -9,11 +9,12 @@
 #include <algorithm>
 
 #include "app/help_window.h"
+#include "core/options.h"
 
 namespace trueunit {
 
 namespace {
-constexpr double kMiddle = 50.0, kLeast = 30.0, kMost = 70.0;  // beyond, noise near the levels counts as edges
+constexpr double kLeast = 30.0, kMost = 70.0;  // beyond, noise near the levels counts as edges
 }
 
 SliceDialog::SliceDialog(double percent, QWidget* parent) : QDialog(parent), percent_(new QDoubleSpinBox) {
@@ -44,7 +45,7 @@ SliceDialog::SliceDialog(double percent, QWidget* parent) : QDialog(parent), per
     form->addRow(label, row);
     form->addRow(words);
     form->addRow(buttons);
-    connect(middle, &QPushButton::clicked, this, [this] { percent_->setValue(kMiddle); });
+    connect(middle, &QPushButton::clicked, this, [this] { percent_->setValue(Options{}.slicePercent); });
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     resize(520, 150);

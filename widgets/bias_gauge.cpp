@@ -37,11 +37,9 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
 // contact is a little off is what the gauge itself shows.
 bool someCauseStands(const Snapshot& s) {
-    constexpr double kCertain = 0.9;
     return s.reading.findings &&
-           std::any_of(s.reading.findings->begin(), s.reading.findings->end(), [](const Finding& f) {
-               return f.id != "in-order" && f.id != "contact-offset" && f.confidence >= kCertain;
-           });
+           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                       [](const Finding& f) { return isSureFault(f) && f.id != "contact-offset"; });
 }
 
 }  // namespace

@@ -44,8 +44,6 @@ QString changeOf(const Difference& d) {
     return signedNumber(d.change->value, places) + QStringLiteral(" \u00b1") + number(d.change->uncertainty, places);
 }
 
-QString verdictOf(const Difference& d) { return seenWords(d.seen()); }
-
 }  // namespace
 
 QString seenWords(Seen seen) {
@@ -79,7 +77,7 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
     for (const std::vector<Difference>* part : {&comparison_.readings, &comparison_.instants})
         for (const Difference& d : *part)
             said << Words::tr("%1 %2, now %3, change %4, %5")
-                        .arg(told(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d), verdictOf(d));
+                        .arg(told(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d), seenWords(d.seen()));
     if (before_)
         setRemark(Words::tr("before, now, change \u00b1 uncertainty"), Tone::quiet,
                   Words::tr("change \u00b1 uncertainty"));
@@ -113,7 +111,7 @@ ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metric
         c.before = std::max(c.before, figuresWidth(metrics, valueOf(d.before, d)));
         c.after = std::max(c.after, figuresWidth(metrics, valueOf(d.after, d)));
         c.change = std::max(c.change, figuresWidth(strong, changeOf(d)));
-        c.verdict = std::max(c.verdict, strong.horizontalAdvance(verdictOf(d)));
+        c.verdict = std::max(c.verdict, strong.horizontalAdvance(seenWords(d.seen())));
     }
     const auto wanted = [&] {
         return names + (c.withValues ? c.before + c.after + 2 * kColumnGap : 0.0) + c.change + c.verdict +
@@ -145,7 +143,7 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     double right = row.right() - c.verdict - kColumnGap;
     painter.setPen(differs ? theme::kInk : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, differs ? QFont::DemiBold : QFont::Normal));
-    painter.drawText(QPointF(row.right() - c.verdict, baseline), verdictOf(d));
+    painter.drawText(QPointF(row.right() - c.verdict, baseline), seenWords(d.seen()));
     drawFiguresRight(painter, {right, baseline}, changeOf(d));
     painter.setFont(theme::text(theme::kSmallPx));
     right -= c.change;

@@ -34,12 +34,10 @@ QString kindWords(InputKind kind) {
     return {};
 }
 
-constexpr double kMiddlePercent = 50.0;  // the usual slice, of which nothing need be said
-
 // First of all what the person has set apart from the usual, so that no narrow line can hide it.
 QString wiringWords(const InputReading& input, double slicePercent) {
     QStringList words;
-    if (slicePercent != kMiddlePercent) words << Words::tr("slice %1 %").arg(limitNumber(slicePercent));
+    if (slicePercent != Options{}.slicePercent) words << Words::tr("slice %1 %").arg(limitNumber(slicePercent));
     if (const QString kind = kindWords(input.kind); !kind.isEmpty()) words << kind;
     if (input.inverted) words << (*input.inverted ? Words::tr("inverted") : Words::tr("upright"));
     if (!input.couplingHz.empty()) {

@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/report/finding_words.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -68,8 +69,7 @@ RowText levelsRow(const Snapshot& s) {
         text.within = true;
     text.inWords = levelWords(lost, filled);
     for (const std::string& note : s.reading.notes)
-        if (note.find("learned from the rounds") != std::string::npos)
-            text.inWords += QStringLiteral(". ") + told(note);
+        if (note == kLearnedText) text.inWords += QStringLiteral(". ") + told(note);
     return text;
 }
 

@@ -66,10 +66,10 @@ void Recording::chooseChannel() {
 
 // Samples of 16 bits come as they are and are scaled here, many at a time: the library would do it one by one.
 std::size_t Recording::readSamples(std::span<float> out) {
-    const auto read = [&](sf_count_t got) { return static_cast<std::size_t>(std::max<sf_count_t>(got, 0)); };
+    const auto counted = [](sf_count_t got) { return static_cast<std::size_t>(std::max<sf_count_t>(got, 0)); };
     const auto want = static_cast<sf_count_t>(out.size());
-    if (whole_.empty()) return read(sf_read_float(file_.get(), out.data(), want));
-    const std::size_t got = read(sf_read_short(file_.get(), whole_.data(), want));
+    if (whole_.empty()) return counted(sf_read_float(file_.get(), out.data(), want));
+    const std::size_t got = counted(sf_read_short(file_.get(), whole_.data(), want));
     for (std::size_t i = 0; i < got; ++i) out[i] = static_cast<float>(whole_[i]) * (1.0F / 32768.0F);
     return got;
 }

@@ -35,8 +35,7 @@ bool plainTextClears(const Symptoms& s) {
 
 std::string levelWords(const Symptoms& s) {
     if (s.tape)
-        return " No level lost a mark or filled a space more than chance would have it." +
-               (s.tape->source == TextSource::learned ? std::string(" ") + kLearnedText : std::string());
+        return " No level lost a mark or filled a space more than chance would have it." + learnedWords(s.tape->source);
     if (plainTextClears(s))
         return " The text is not known. It reads much like plain text; a level that now and then loses a mark or fills "
                "a space may hide in it.";

@@ -42,4 +42,10 @@ struct Finding {
     EvidencePlaces seenAt{};
 };
 
+// A fault so sure that "in limits" must not stand alone beside it.
+inline bool isSureFault(const Finding& f) {
+    constexpr double kNextToCertain = 0.9;
+    return f.id != "in-order" && f.id != "no-signal" && f.confidence >= kNextToCertain;
+}
+
 }  // namespace trueunit

@@ -67,6 +67,20 @@ double offsetConfidence(const Symptoms& s, const Measured& m) {
     return std::clamp((0.985 - 0.6 * doubt) * chanceBeyond(m.value, m.uncertainty, 0.8 * kMildPercent), 0.05, 0.99);
 }
 
+// What the scatter of the last instants is to that of the first ones: unevenness of the drive grows through the
+// character, scatter of the contact does not.
+double growth(const Symptoms& s) {
+    double n[2] = {}, squares[2] = {};
+    for (const InstantReading& i : s.reading.instants) {
+        if (i.k > 2 && i.k < s.levels) continue;
+        const std::size_t late = i.k > 2 ? 1 : 0;
+        n[late] += static_cast<double>(i.count);
+        squares[late] += static_cast<double>(i.count) * i.rmsPercent * i.rmsPercent;
+    }
+    if (n[0] < kFewestToCompare || n[1] < kFewestToCompare || !(squares[0] > 0.0)) return 1.0;
+    return std::sqrt(squares[1] / n[1] / (squares[0] / n[0]));
+}
+
 }  // namespace
 
 std::optional<RankedFinding> contactOffset(const Symptoms& s) {
@@ -146,20 +160,6 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
         kUnplug + kLoopOff + kNoOil;
     const double size = contact->longestMs / (kBounceUnit * s.unitMs());
     return RankedFinding{f, 0.5 + size * std::min(1.0, 4.0 * share)};
-}
-
-// What the scatter of the last instants is to that of the first ones: unevenness of the drive grows through the
-// character, scatter of the contact does not.
-double growth(const Symptoms& s) {
-    double n[2] = {}, squares[2] = {};
-    for (const InstantReading& i : s.reading.instants) {
-        if (i.k > 2 && i.k < s.levels) continue;
-        const std::size_t late = i.k > 2 ? 1 : 0;
-        n[late] += static_cast<double>(i.count);
-        squares[late] += static_cast<double>(i.count) * i.rmsPercent * i.rmsPercent;
-    }
-    if (n[0] < kFewestToCompare || n[1] < kFewestToCompare || !(squares[0] > 0.0)) return 1.0;
-    return std::sqrt(squares[1] / n[1] / (squares[0] / n[0]));
 }
 
 std::optional<RankedFinding> contactScatter(const Symptoms& s) {

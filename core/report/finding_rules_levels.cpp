@@ -39,10 +39,6 @@ std::string heldAgainst(const Symptoms& s) {
     return name + " over the last " + std::to_string(s.tape->compared) + " characters";
 }
 
-std::string ofRounds(const Symptoms& s) {
-    return s.tape->source == TextSource::learned ? std::string(" ") + kLearnedText : std::string();
-}
-
 std::string rate(long hits, long tries) {
     const RateInterval i = rateInterval(hits, tries);
     return decimals(100.0 * static_cast<double>(hits) / static_cast<double>(tries), 1) + " % (95 % interval " +
@@ -116,7 +112,7 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
                  (marks ? " of the marks are lost" : " of the spaces are filled") + "; ";
     f.evidence += hits == 1 ? "that may be chance."
                             : "level " + std::to_string(w.level) + " most of all, but not beyond what chance makes.";
-    f.evidence += ofRounds(s);
+    f.evidence += learnedWords(s.tape->source);
     f.lookAt =
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
         "transmitting cams, a contact that chatters; and a weak or disturbed input.";
@@ -151,7 +147,7 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     f.evidence = "Held against " + heldAgainst(s) + ", level " + level + (marks ? " lost " : " filled ") +
                  std::to_string(w.hits) + " of " + std::to_string(w.tries) + (marks ? " marks, " : " spaces, ") +
                  rate(w.hits, w.tries) + "; the other levels together " + std::to_string(w.otherHits) + " of " +
-                 std::to_string(w.otherTries) + "." + ofRounds(s);
+                 std::to_string(w.otherTries) + "." + learnedWords(s.tape->source);
     if (marks && w.level <= s.levels)
         f.evidence += " A mark that is lost takes the changes of the line at " + level + " and " +
                       std::to_string(w.level + 1) + " with it; those that are left come in time.";

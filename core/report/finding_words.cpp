@@ -25,6 +25,10 @@ std::string signedDecimals(double value, int places) {
     return (value > 0.0 && !isZero(value, places) ? "+" : "") + decimals(value, places);
 }
 
+std::string learnedWords(TextSource source) {
+    return source == TextSource::learned ? std::string(" ") + kLearnedText : std::string();
+}
+
 std::string percent(double value, int places) { return decimals(std::abs(value), places) + " %"; }
 
 std::string instantName(int k, int levels) {

@@ -3,6 +3,8 @@
 
 #include <string>
 
+#include "core/measure/tape_text.h"
+
 namespace trueunit {
 
 // Cautions that belong to the work, whole sentences. Local codes and licensed practice come first in all of them.
@@ -22,6 +24,7 @@ inline constexpr const char* kLearnedText =
 std::string decimals(double value, int places);
 std::string signedDecimals(double value, int places);  // with + or a true minus, zero without a sign
 std::string percent(double value, int places = 1);     // "6.2 %", without its sign
+std::string learnedWords(TextSource source);           // kLearnedText as a further sentence, where that is so
 std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"
 
 // The chance that a value of this uncertainty (95 %) truly lies beyond a threshold.

@@ -115,10 +115,12 @@ QList<double> ringsAt(const QCustomPlot& plot, int graph) {
     return keys;
 }
 
-void markBefore(LogbookWindow& window) {
+void press(LogbookWindow& window, const QKeySequence& key) {
     for (QAction* action : window.actions())
-        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_1)) action->trigger();
+        if (action->shortcut() == key) action->trigger();
 }
+
+void markBefore(LogbookWindow& window) { press(window, Qt::CTRL | Qt::Key_1); }
 
 TEST_F(LogbookWindowTest, TheRingsAreOnTheFramesThatAreMarked) {
     fill();
@@ -165,8 +167,7 @@ TEST_F(LogbookWindowTest, ARepairIsRuledBesideItsVisitAsSoonAsItIsTicked) {
     EXPECT_EQ(repairsAt(*plot), (QList<double>{0.0, 1.0, 2.0}));
 
     window.visits().setCurrentItem(window.visits().topLevelItem(0)->child(0));
-    for (QAction* action : window.actions())
-        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_2)) action->trigger();
+    press(window, Qt::CTRL | Qt::Key_2);
     EXPECT_LT(repairsAt(*plot).last(), 1.75) << "left of the frame that is now the one after";
 }
 
