@@ -109,6 +109,7 @@ Reading Pipeline::Stages::reading(bool final) {
     characters.tape = tape;
     characters.plainText = plainText;
     Reading r = composeReading(characters, options, limits, inputReading());
+    findingsUsed = characters.window.size();
     if (characters.window.size() < std::min(kLevelsCharacters, log.size())) r.findings = recentFindings(characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
     r.findings.reset();
@@ -133,8 +134,9 @@ void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
     if (characters.size() > asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
 }
 
-std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) const {
+std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
+    findingsUsed = characters.size();
     const WindowOfCharacters wide{characters, characters, causeParts ? causeParts : asked.parts, asked.tape,
                                   asked.plainText};
     return composeReading(wide, options, limits, inputReading()).findings;

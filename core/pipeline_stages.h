@@ -75,6 +75,7 @@ struct Pipeline::Stages {
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
     std::uint64_t tapeEnd = 0;                // number of the newest character in it,
     std::uint64_t partsEnd = 0;               // and in the parts
+    std::size_t findingsUsed = 0;             // characters the findings of the last reading rest on
     std::uint64_t partsDue = 0;               // number of the character that makes them due again
     bool finished = false;                    // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
@@ -102,7 +103,7 @@ struct Pipeline::Stages {
     Reading reading(bool final);
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
-    std::optional<std::vector<Finding>> recentFindings(const WindowOfCharacters& asked) const;
+    std::optional<std::vector<Finding>> recentFindings(const WindowOfCharacters& asked);
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;
     void describe(Snapshot& s) const;

@@ -115,6 +115,7 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
 TEST(FindingsPanel, SaysOverHowManyCharacters) {
     Snapshot s = SnapshotBuilder().bias(7.3).window(8).value();
     s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "a", "b", "c", "d"}};
+    s.findingsUsed = 32;
     FindingsPanel panel;
     panel.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(panel.remark(), u("over 32 characters"));

@@ -9,7 +9,6 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/report/compose_reading.h"
 #include "core/report/nudge_words.h"
 #include "widgets/finding_list.h"
 #include "widgets/theme.h"
@@ -30,7 +29,7 @@ QStringList withoutFindings(const Snapshot& s) {
 
 // A few characters tell no cause, so that findings may rest on more of them than the readings beside: it is always
 // said on how many.
-std::size_t usedBy(const Snapshot& s) { return std::max(s.windowUsed, std::min(kUnitCharacters, s.tape.size())); }
+std::size_t usedBy(const Snapshot& s) { return std::max(s.windowUsed, s.findingsUsed); }
 
 QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};

@@ -28,7 +28,7 @@ const char* const kRowNames[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Cyclic, largest"),
     QT_TRANSLATE_NOOP("Words", "Scatter (fortuitous)"),
     QT_TRANSLATE_NOOP("Words", "Receiving margin"),
-    QT_TRANSLATE_NOOP("Words", "Lost, filled elements"),
+    QT_TRANSLATE_NOOP("Words", "Lost marks, filled spaces"),
     QT_TRANSLATE_NOOP("Words", "Framing errors"),
 };
 // What each tells, for its tooltip; the help has a page for each.

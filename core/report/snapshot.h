@@ -84,7 +84,8 @@ struct Snapshot {
     int levels = 5;                // of the code
     double gridUnitSeconds = 0.0;  // unit of the ideal grid: the nominal one, else the measured; 0 = not known
     Reading reading;               // over the window
-    std::size_t windowUsed = 0;    // characters in the reading
+    std::size_t windowUsed = 0;    // characters in the reading,
+    std::size_t findingsUsed = 0;  // and those its findings rest on, never fewer; 0: as many
 
     std::vector<std::shared_ptr<const CharacterTrace>> traces;  // the last ones, oldest first, at most 96
     std::vector<DisplacementDot> dots;                          // at most 2,000

@@ -3940,7 +3940,7 @@ Bitte den Namen prüfen.</translation>
         <translation>Zyklisch, größte</translation>
     </message>
     <message>
-        <source>Lost, filled elements</source>
+        <source>Lost marks, filled spaces</source>
         <translation>Verloren, gefüllt</translation>
     </message>
     <message>
