@@ -177,7 +177,7 @@ TEST(Diagnosis, APeriodicDriveIsNotTakenForContactsThatScatterHoweverShortTheWin
             options.windowCharacters = window;
             const Snapshot s = measured(sender, reversals(250), options);
             EXPECT_EQ(first(s), "cyclic-drive");
-            EXPECT_GE(static_cast<double>(s.findingsUsed) * 8.42 * unit, 4.4) << "and so many are said";
+            EXPECT_GE(static_cast<double>(s.findingsUsed) * 7.42 * unit, 4.4) << "and so many are said";
             for (const Finding& f : *s.reading.findings)
                 EXPECT_TRUE(f.id != "contact-scatter" || f.confidence < 0.6) << f.confidence;
         }
