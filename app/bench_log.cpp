@@ -126,7 +126,7 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     Keeping keeping;
     keeping.kept = {keeper_.frame(), sound_.valid() ? sound_.get() : QByteArray()};
     sign(keeping.kept.frame, machine);
-    keeping.kept.frame.remarks = remarks.toStdString();
+    keeping.kept.frame.remarks = withWaiting(keeping.kept.frame, remarks.toStdString());
     keeping.uid = uid_;
     const auto taken = keeping.kept.frame.takenSecondsUtc;
     const bool with =
@@ -140,15 +140,22 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     if (!done) return done;
     kept_ = true;
     last_ = Last{*done, uid_, keeper_.frame().machine, keeper_.frame().inputDescription};
+    waiting_.reset();
     if (draft_) draft_->clear();
     emit keptFrame();
     return done;
 }
 
+std::string BenchLog::withWaiting(const FrozenFrame& frame, const std::string& remarks) const {
+    const bool same = waiting_ && waiting_->machine == frame.machine && waiting_->input == frame.inputDescription;
+    return same ? added(remarks, waiting_->remarks) : remarks;
+}
+
 Outcome BenchLog::carryRemarks() {
     const FrozenFrame& frame = keeper_.frame();
-    if (!last_ || frame.remarks.empty() || last_->machine != frame.machine || last_->input != frame.inputDescription)
-        return done();
+    if (frame.remarks.empty()) return done();
+    waiting_ = Waiting{frame.machine, frame.inputDescription, frame.remarks};
+    if (!last_ || last_->machine != frame.machine || last_->input != frame.inputDescription) return done();
     const Result<Store*> store = this->store();
     if (!store) return store.error();
     WriteTransaction transaction(**store);
@@ -161,6 +168,7 @@ Outcome BenchLog::carryRemarks() {
     kept->frame.remarks = last_->uid == uid_ ? frame.remarks : added(frame.remarks, kept->frame.remarks);
     if (Outcome written = rewriteFrame(**store, last_->kept.frame, kept->frame); !written) return written;
     if (Outcome committed = transaction.commit(); !committed) return committed;
+    waiting_.reset();
     emit keptFrame();
     return done();
 }

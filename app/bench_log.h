@@ -37,8 +37,8 @@ public:
 
     // The frozen frame under the machine's name; again: only its notes change.
     Result<Kept> keep(const QString& machine, const QString& remarks);
-    // What was typed for a report of the visit that goes on is kept, though its own moment is not: with the frame that
-    // was kept last, of this machine and input. Nothing when there is none.
+    // What was typed for a report is kept, though its own moment is not: with the frame that was kept last, of this
+    // machine and input and in the visit that goes on; when there is none, with the one that is kept next.
     Outcome carryRemarks();
     bool kept() const { return kept_; }  // the frame is in the logbook as it is now
 
@@ -65,6 +65,12 @@ private:
         std::string machine, input;
     };
 
+    struct Waiting {
+        std::string machine, input, remarks;
+    };
+
+    std::string withWaiting(const FrozenFrame& frame, const std::string& remarks) const;
+
     FrameKeeper& keeper_;
     const Session& session_;
     QString path_;
@@ -76,6 +82,7 @@ private:
     std::shared_future<QByteArray> sound_;  // of the frame, packed
     std::optional<Before> before_;
     std::optional<Last> last_;
+    std::optional<Waiting> waiting_;
     bool kept_ = false;
 };
 

@@ -96,8 +96,9 @@ private:
     void tellFrozen();
     void sourceChanged();
     void newInput();
-    void freezeNow();
-    void freezeIn(FrameKeeper& keeper) const;
+    void freezeNow(const std::shared_ptr<const Snapshot>& moment);
+    void freezeAsProof();  // over more characters than a window for adjusting has
+    void freezeIn(FrameKeeper& keeper, const std::shared_ptr<const Snapshot>& moment) const;
     void signFrame();  // with the machine of the input, where the frame is of this one
     void frameChanged();
     void startNote(double units, double level);

@@ -8,6 +8,7 @@
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "core/report/comparison.h"
+#include "core/report/firm_moment.h"
 
 namespace trueunit {
 
@@ -32,7 +33,7 @@ void MainWindow::markBefore() {
     if (!moment || !moment->reading.valid())
         return messages_->say(tr("There is no reading yet that could be marked as \"before\"."));
     FrameKeeper live;
-    if (!keeper_.frozen()) freezeIn(live);
+    if (!keeper_.frozen()) freezeIn(live, firmMoment(live_));
     const FrozenFrame& frame = keeper_.frozen() ? keeper_.frame() : live.frame();
     before_ = frame.snapshot;
     beforeTakenSecondsUtc_ = frame.takenSecondsUtc;

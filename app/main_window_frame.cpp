@@ -16,6 +16,7 @@
 #include "app/report_page.h"
 #include "app/session.h"
 #include "app/top_bar.h"
+#include "core/report/firm_moment.h"
 #include "widgets/character_grid.h"
 #include "widgets/findings_panel.h"
 #include "widgets/tape_view.h"
@@ -50,15 +51,15 @@ void MainWindow::signFrame() {
     if (frameIsOfThisInput_) keeper_.sign(bar_->machine().machine(), QString::fromStdString(keeper_.frame().remarks));
 }
 
-void MainWindow::freezeNow() {
-    freezeIn(keeper_);
+void MainWindow::freezeNow(const std::shared_ptr<const Snapshot>& moment) {
+    freezeIn(keeper_, moment);
     frameIsOfThisInput_ = true;
     signFrame();
 }
 
-void MainWindow::freezeIn(FrameKeeper& keeper) const {
+void MainWindow::freezeIn(FrameKeeper& keeper, const std::shared_ptr<const Snapshot>& moment) const {
     const CharacterGrid& grid = panels_->grid();
-    keeper.freeze(live_, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
+    keeper.freeze(moment, QString::fromStdString(session_.sourceDescription()), grid.selected(), grid.cursors());
     if (session_.playback())
         keeper.dateFile(QFileInfo(QString::fromStdString(session_.origin())).lastModified().toSecsSinceEpoch());
 }
@@ -67,8 +68,14 @@ void MainWindow::toggleFreeze() {
     if (!keeper_.frozen() && !live_) return messages_->say(tr("There is nothing to freeze yet."));
     messages_->dropNews();
     if (keeper_.frozen()) return keeper_.release();
-    freezeNow();
+    freezeNow(live_);
     messages_->say(tr("N writes a note, K keeps this moment in the logbook, Ctrl+R writes its report."));
+}
+
+void MainWindow::freezeAsProof() {
+    if (!live_) return messages_->say(tr("There is nothing to freeze yet."));
+    messages_->dropNews();
+    freezeNow(firmMoment(live_));
 }
 
 void MainWindow::frameChanged() {
@@ -124,7 +131,7 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     FrozenFrame frame = keeper_.frame();
     if (!keeper_.frozen()) {
         FrameKeeper moment;
-        freezeIn(moment);
+        freezeIn(moment, firmMoment(live_));
         moment.sign(bar_->machine().machine(), {});
         frame = moment.frame();
     }
@@ -144,7 +151,7 @@ Outcome MainWindow::writeReportTo(const QString& path) {
 // Freezes first, so that what is reported is what is seen.
 void MainWindow::askReport() {
     const bool wasLive = !keeper_.frozen();
-    if (wasLive) toggleFreeze();
+    if (wasLive) freezeAsProof();
     if (!keeper_.frozen()) return;
     if (wasLive) messages_->say(tr("The display stands still for the report, and goes on behind it."));
     signFrame();

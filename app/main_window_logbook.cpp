@@ -28,7 +28,7 @@ void MainWindow::startLog(const QString& path) {
 
 Outcome MainWindow::keepInLog() {
     const bool wasLive = !keeper_.frozen();
-    if (wasLive) toggleFreeze();
+    if (wasLive) freezeAsProof();
     if (!keeper_.frozen()) return Error{"There is nothing to keep yet."};
     signFrame();
     const FrozenFrame& frame = keeper_.frame();

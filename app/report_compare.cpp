@@ -72,7 +72,7 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
 
 QString footnote(const MomentsCompared& moments, std::size_t leftOut) {
     QString text = Words::tr(
-        "Changed: by more than 1.6 times its uncertainty, which chance alone does to one row in some sixty reports. "
+        "Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. "
         "None "
         "seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late "
         "positive.");

@@ -79,7 +79,8 @@ Snapshot Pipeline::snapshot() {
     out.levels = s.code->levels;
     out.reading = s.reading(s.finished);
     out.windowUsed = static_cast<std::size_t>(out.reading.text.characters);
-    out.findingsUsed = s.findingsUsed;
+    out.firm = s.firm;
+    out.findingsUsed = s.firm ? s.firm->characters : out.windowUsed;
     s.picture.fill(out, s.log);
     s.fillDue(out.tape);
     return out;

@@ -86,6 +86,7 @@ void Pipeline::Stages::followParts(const WindowOfCharacters& asked, std::size_t 
 }
 
 Reading Pipeline::Stages::reading(bool final) {
+    firm.reset();
     const auto recent = log.last(kJudgedCharacters);
     const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
     if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size()) ||
@@ -109,16 +110,15 @@ Reading Pipeline::Stages::reading(bool final) {
     characters.tape = tape;
     characters.plainText = plainText;
     Reading r = composeReading(characters, options, limits, inputReading());
-    findingsUsed = characters.window.size();
-    if (characters.window.size() < std::min(kLevelsCharacters, log.size())) r.findings = recentFindings(characters);
+    firmUp(r, characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
     r.findings.reset();
     r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");
     return r;
 }
 
-// A window for adjusting is too short to tell a cause by: the last seconds are asked, as many as it takes to tell what
-// is periodic from what is random.
+// A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as
+// it takes to tell what is periodic from what is random.
 std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfCharacters& asked) const {
     std::vector<const LoggedCharacter*> last = log.last(kMostTelling);
     const double since = last.back()->character.start - kTellingSeconds;
@@ -134,12 +134,18 @@ void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
     if (characters.size() > asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
 }
 
-std::optional<std::vector<Finding>> Pipeline::Stages::recentFindings(const WindowOfCharacters& asked) {
+void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
-    findingsUsed = characters.size();
+    if (characters.size() <= asked.window.size()) return;
     const WindowOfCharacters wide{characters, characters, causeParts ? causeParts : asked.parts, asked.tape,
                                   asked.plainText};
-    return composeReading(wide, options, limits, inputReading()).findings;
+    FirmReading more{characters.size(), composeReading(wide, options, limits, inputReading()), {}};
+    if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
+    const DistortionReading& told = more.reading.distortion;
+    r.findings = more.reading.findings;
+    if (!r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
+    if (!r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
+    firm = std::make_shared<const FirmReading>(std::move(more));
 }
 
 void Pipeline::Stages::describe(Snapshot& s) const {

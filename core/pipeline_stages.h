@@ -75,7 +75,7 @@ struct Pipeline::Stages {
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
     std::uint64_t tapeEnd = 0;                // number of the newest character in it,
     std::uint64_t partsEnd = 0;               // and in the parts
-    std::size_t findingsUsed = 0;             // characters the findings of the last reading rest on
+    std::shared_ptr<const FirmReading> firm;  // of the last reading, where its window is a short one
     std::uint64_t partsDue = 0;               // number of the character that makes them due again
     bool finished = false;                    // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
@@ -103,7 +103,7 @@ struct Pipeline::Stages {
     Reading reading(bool final);
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
-    std::optional<std::vector<Finding>> recentFindings(const WindowOfCharacters& asked);
+    void firmUp(Reading& r, const WindowOfCharacters& asked);
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;
     void describe(Snapshot& s) const;

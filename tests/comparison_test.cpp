@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <random>
 
 #include "core/report/compose_reading.h"
@@ -31,16 +32,16 @@ TEST(Comparison, ADifferenceCarriesBothUncertainties) {
     EXPECT_EQ(bias.seen(), Seen::changed);
 }
 
-TEST(Comparison, OnlyWhatIsLargerThanItsUncertaintyByMoreThanHalfIsCalledChanged) {
+TEST(Comparison, OnlyWhatIsLargerThanTwiceItsUncertaintyIsCalledChanged) {
     const auto seen = [](double after) {
         return of(compareReadings(with(Measured{1.0, 0.3}), with(Measured{after, 0.4})), "bias_percent").seen();
     };
     EXPECT_EQ(seen(1.49), Seen::none);  // of an uncertainty of 0.5
     EXPECT_EQ(seen(0.51), Seen::none);
     EXPECT_EQ(seen(1.51), Seen::unsure);
-    EXPECT_EQ(seen(1.79), Seen::unsure);
-    EXPECT_EQ(seen(1.81), Seen::changed);
-    EXPECT_EQ(seen(0.19), Seen::changed);
+    EXPECT_EQ(seen(1.99), Seen::unsure);
+    EXPECT_EQ(seen(2.01), Seen::changed);
+    EXPECT_EQ(seen(-0.01), Seen::changed);
 }
 
 TEST(Comparison, AnInstantThatCannotTellFivePercentOfAUnitIsNotWorthARow) {
@@ -66,30 +67,29 @@ Reading read(test::SteadySender& sender, int characters) {
     return composeReading({log.last(0), log.last(0), {}, {}}, options, Limits{}, {});
 }
 
+// One report in a hundred may call something changed that is not: the report's footnote says so.
 TEST(Comparison, OfUnchangedSendersHardlyOneIsCalledChangedAndOfAdjustedOnesAll) {
-    int beyond = 0, chance = 0, found = 0, instantsFound = 0, instants = 0;
+    int beyond = 0, reports = 0, found = 0, instants = 0;
     constexpr int kPairs = 300;
     for (int i = 0; i < kPairs; ++i) {
         test::SteadySender sender;
         sender.codes = test::codesOf(test::kFox);
         sender.random.seed(static_cast<std::uint64_t>(i));
-        const Reading before = read(sender, 60), again = read(sender, 60);
-        sender.biasPercent = [](std::uint64_t) { return 3.0; };
-        const Reading after = read(sender, 60);
-        const Difference same = of(compareReadings(before, again), "bias_percent");
-        beyond += same.seen() != Seen::none;
-        chance += same.seen() == Seen::changed;
-        found += of(compareReadings(before, after), "bias_percent").seen() == Seen::changed;
-        for (const Difference& d : compareReadings(before, again).instants)
-            if (tells(d)) {
-                ++instants;
-                instantsFound += d.seen() == Seen::changed;
-            }
+        const Reading before = read(sender, 32), again = read(sender, 32);
+        sender.biasPercent = [](std::uint64_t) { return 4.0; };
+        const Reading after = read(sender, 32);
+        const Comparison unchanged = compareReadings(before, again);
+        beyond += of(unchanged, "bias_percent").seen() != Seen::none;
+        const auto changed = [](const Difference& d) { return d.seen() == Seen::changed; };
+        const auto changedInstant = [&](const Difference& d) { return tells(d) && changed(d); };
+        reports +=
+            std::ranges::any_of(unchanged.readings, changed) || std::ranges::any_of(unchanged.instants, changedInstant);
+        instants += static_cast<int>(std::ranges::count_if(unchanged.instants, tells));
+        found += changed(of(compareReadings(before, after), "bias_percent"));
     }
     EXPECT_LE(beyond, 27);  // 15 stated; more has one chance in a thousand
-    EXPECT_LE(chance, 4);   // 0.5 stated
+    EXPECT_LE(reports, 9);  // 3 stated, likewise
     EXPECT_EQ(found, kPairs);
-    EXPECT_LT(instantsFound, 0.01 * instants);
     EXPECT_GT(instants, 2000);
 }
 

@@ -18,7 +18,9 @@ constexpr double kSide = 0.21;        // of a column: to mark stands left of its
 constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest to newest
 constexpr double kDotSize = 6.0;      // pixels
 constexpr double kStampSize = 10.0;
-constexpr double kBesideWord = 32.0;  // pixels of a column; with less the word "out" would cover the neighbour
+
+QString outWord() { return Words::tr("out"); }
+double wordWidth(const QPainter& painter) { return QFontMetricsF(painter.font()).horizontalAdvance(outWord()); }
 
 double sideOf(Condition to) { return to == Condition::mark ? -kSide : kSide; }
 
@@ -93,9 +95,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    const QString word = Words::tr("out");
-    const double wordWidth = QFontMetricsF(painter.font()).horizontalAdvance(word);
-    const bool wide = place(1, 0).x() - place(0, 0).x() > kBesideWord + wordWidth;
+    const bool roomForWord = place(2 * kSide, 0).x() - place(0, 0).x() > wordWidth(painter);
     for (const InstantReading& i : snapshot_->reading.instants) {
         const bool out = meanIsOut(i.to, i.meanPercent, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
@@ -108,14 +108,20 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
-        if (!out || !wide) continue;
-        // On a ground of its own, because the neighbour's dots may be there.
-        const QPointF at(centre.x() + half + 3, centre.y() + 4);
-        const QFontMetricsF metrics(painter.font());
-        painter.fillRect(QRectF(at.x() - 1, at.y() - metrics.capHeight() - 2, wordWidth + 2, metrics.capHeight() + 4),
-                         theme::kPanel);
-        painter.drawText(at, word);
+        if (out && roomForWord) drawWord(painter, i);
     }
+}
+
+// Beyond the dots, seen from zero: nothing else is drawn there.
+void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i) const {
+    const QRectF inside = parentPlot()->axisRect()->rect();
+    const double height = QFontMetricsF(painter.font()).capHeight();
+    const QPointF last = place(i.k + sideOf(i.to), i.meanPercent < 0 ? i.minPercent : i.maxPercent);
+    const double beyond = kDotSize / 2 + 3;
+    const double base = i.meanPercent < 0 ? last.y() + beyond + height : last.y() - beyond;
+    painter.drawText(
+        QPointF(last.x() - wordWidth(painter) / 2, std::clamp(base, inside.top() + height, inside.bottom())),
+        outWord());
 }
 
 // Where the means stood before; a stroke to where they are where the difference is more than chance.

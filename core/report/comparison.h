@@ -17,9 +17,9 @@ inline bool differs(const Measured& a, const Measured& b) {
 }
 
 // What may be said of a change. Some ten are looked at together, and 95 % each would show one by chance in every other
-// report: one that is called changed is larger than 1.6 times its uncertainty, which chance does in 2 of 1000 rows.
+// report: one that is called changed is larger than twice its uncertainty, which chance does in 1 of 1000 rows.
 enum class Seen { notKnown, none, unsure, changed };
-constexpr double kChangedBeyond = 1.6;
+constexpr double kChangedBeyond = 2.0;
 
 // One quantity before and after, marking and late positive.
 struct Difference {

@@ -23,6 +23,15 @@ std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t mo
 }
 }  // namespace
 
+std::vector<DisplacementDot> dotsOf(const std::vector<const LoggedCharacter*>& characters, double unitSeconds) {
+    std::vector<DisplacementDot> dots;
+    for (const LoggedCharacter* c : characters)
+        if (c->character.measurable())
+            for (const Instant& i : c->character.instants)
+                dots.push_back({c->character.number, i.k, i.to, displacementPercent(i, unitSeconds)});
+    return dots;
+}
+
 void Picture::add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer) {
     addTrace(c, framing, timer);
     addTrailPoint(log);
@@ -89,10 +98,7 @@ void Picture::fill(Snapshot& s, const CharacterLog& log) const {
         s.traces.push_back(std::move(placed));
     }
     if (speed.unitMs)
-        for (const LoggedCharacter* c : log.last(windowOf(options_, kDotCharacters, kDotCharacters)))
-            if (c->character.measurable())
-                for (const Instant& i : c->character.instants)
-                    s.dots.push_back({c->character.number, i.k, i.to, displacementPercent(i, 1e-3 * *speed.unitMs)});
+        s.dots = dotsOf(log.last(windowOf(options_, kDotCharacters, kDotCharacters)), 1e-3 * *speed.unitMs);
     s.trail = trail_;
     s.nudges = nudges_.nudges();
     s.nudgesLearnedIn = nudges_.charactersToLearn();

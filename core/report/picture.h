@@ -12,6 +12,9 @@
 
 namespace trueunit {
 
+// Of characters with a trustworthy unit, oldest first.
+std::vector<DisplacementDot> dotsOf(const std::vector<const LoggedCharacter*>& characters, double unitSeconds);
+
 // What the window draws besides the numbers: the traces of the last characters, the trail of the bias and the nudges
 // found on it. Filled character by character, copied into each snapshot. Analysis thread; bounded.
 class Picture {

@@ -67,6 +67,13 @@ enum class SignalState {
     idle,       // was reading; the line rests
 };
 
+// The same moment over more characters than a window for adjusting has.
+struct FirmReading {
+    std::size_t characters = 0;
+    Reading reading;
+    std::vector<DisplacementDot> dots;
+};
+
 // Immutable picture of one moment: all that widgets may see. Made by the analysis thread, shared read-only.
 struct Snapshot {
     std::uint64_t serial = 0;
@@ -86,6 +93,7 @@ struct Snapshot {
     Reading reading;               // over the window
     std::size_t windowUsed = 0;    // characters in the reading,
     std::size_t findingsUsed = 0;  // and those its findings rest on, never fewer; 0: as many
+    std::shared_ptr<const FirmReading> firm;  // over those, where the window has fewer; not kept with a frame
 
     std::vector<std::shared_ptr<const CharacterTrace>> traces;  // the last ones, oldest first, at most 96
     std::vector<DisplacementDot> dots;                          // at most 2,000

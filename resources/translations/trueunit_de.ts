@@ -3896,8 +3896,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 von %2 seit dem Stups</translation>
     </message>
     <message>
-        <source>Changed: by more than 1.6 times its uncertainty, which chance alone does to one row in some sixty reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das 1,6-Fache der Unsicherheit, was Zufall allein nur einer Zeile in etwa sechzig Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+        <source>Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit, was Zufall allein nur einer Zeile in etwa hundert Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>

@@ -36,7 +36,7 @@ void answerReport(MainWindow& window, const QString& remarks, const QString& pat
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
 }
 
-TEST(ReportRemarks, WrittenAfterKeepingAreOfferedAsTheWorkDone) {
+TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
     const test::TemporaryFolder folder;
     const QString book = QString::fromStdString(folder.file("book.sqlite"));
     Session session;
@@ -46,22 +46,22 @@ TEST(ReportRemarks, WrittenAfterKeepingAreOfferedAsTheWorkDone) {
     window.show();
     ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
     const QString page = QString::fromStdString(folder.file("r.png"));
-    answerReport(window, "before anything was kept", page);
+    answerReport(window, "Found out of true.", page);
     QTest::keyClick(&window, Qt::Key_K);
     answerReport(window, "Eccentric turned.", page);
     ASSERT_TRUE(QFile::exists(page));
     answerReport(window, "Contacts cleaned.", page);
     const auto store = test::opened(book);
     ASSERT_EQ(framesOf(*store, 1)->size(), 1U);
-    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Eccentric turned.\nContacts cleaned.");
-    EXPECT_EQ(readFrame(*store, 1)->frame.remarks, "Eccentric turned.\nContacts cleaned.");
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
+    EXPECT_EQ(readFrame(*store, 1)->frame.remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
 
     QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
     auto* logbook = window.findChild<LogbookWindow*>();
     ASSERT_TRUE(logbook);
     const auto buttons = logbook->findChildren<QPushButton*>();
     const auto offer = std::find_if(buttons.begin(), buttons.end(), [](const QPushButton* b) {
-        return b->toolTip() == "Eccentric turned.\nContacts cleaned.";
+        return b->toolTip() == "Found out of true.\nEccentric turned.\nContacts cleaned.";
     });
     ASSERT_NE(offer, buttons.end());
     EXPECT_TRUE((*offer)->isVisible());
@@ -71,8 +71,10 @@ TEST(ReportRemarks, WrittenAfterKeepingAreOfferedAsTheWorkDone) {
     ASSERT_TRUE(saveVisit(*store, visit));
     window.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
-    answerReport(window, "of another visit", page);
-    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Eccentric turned.\nContacts cleaned.");
+    answerReport(window, "Oiled.", page);
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
+    QTest::keyClick(&window, Qt::Key_K);
+    EXPECT_EQ(readFrame(*store, 2)->frame.remarks, "Oiled.") << "the next visit begins with it";
 }
 
 }  // namespace
