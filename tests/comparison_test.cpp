@@ -76,7 +76,7 @@ TEST(Comparison, OfUnchangedSendersHardlyOneIsCalledChangedAndOfAdjustedOnesAll)
         sender.codes = test::codesOf(test::kFox);
         sender.random.seed(static_cast<std::uint64_t>(i));
         const Reading before = read(sender, 32), again = read(sender, 32);
-        sender.biasPercent = [](std::uint64_t) { return 4.0; };
+        sender.biasPercent = [](std::uint64_t) { return 5.0; };
         const Reading after = read(sender, 32);
         const Comparison unchanged = compareReadings(before, again);
         beyond += of(unchanged, "bias_percent").seen() != Seen::none;
