@@ -4,6 +4,7 @@
 #include <QGlyphRun>
 #include <QLocale>
 #include <QPdfWriter>
+#include <QRegularExpression>
 #include <QTextLayout>
 #include <algorithm>
 
@@ -21,6 +22,12 @@ constexpr double kTablePoints = 8.0;
 constexpr double kPointAt = 0.6;    // of the column's width: where decimal points stand
 constexpr double kLittle = 70.0;    // of a last page, from its top: not worth a page
 constexpr double kTogether = 70.0;  // a paragraph up to this is never broken across pages
+
+// "S.3" is one word.
+QString unbroken(QString text) {
+    static const QRegularExpression inside(QStringLiteral("(?<=\\w\\.)(?=\\d)"));
+    return text.replace(inside, QString(QChar(0x2060)));
+}
 
 // The lines of one line as it was typed; scripts that run from right to left begin at the right.
 void layOutLines(QTextLayout& layout, double dots) {
@@ -112,7 +119,7 @@ void PageFlow::rule() {
 void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& color, double left, double width) {
     if (const double whole = paragraphHeight(text, f, width); whole < kTogether) reserve(whole);
     for (const QString& typed : text.trimmed().split(QLatin1Char('\n'))) {
-        QTextLayout layout(typed, f, painter_->device());
+        QTextLayout layout(unbroken(typed), f, painter_->device());
         layOutLines(layout, dots(width));
         for (const QGlyphRun& run : layout.glyphRuns()) boxes_ = boxes_ || run.glyphIndexes().contains(0);
         for (int i = 0; i < layout.lineCount(); ++i) {
@@ -130,7 +137,7 @@ void PageFlow::paragraph(const QString& text, const QFont& f, const QColor& colo
 double PageFlow::paragraphHeight(const QString& text, const QFont& f, double width) const {
     double height = 0.0;
     for (const QString& typed : text.trimmed().split(QLatin1Char('\n'))) {
-        QTextLayout layout(typed, f, painter_->device());
+        QTextLayout layout(unbroken(typed), f, painter_->device());
         layOutLines(layout, dots(width));
         for (int i = 0; i < layout.lineCount(); ++i) height += layout.lineAt(i).height();
     }

@@ -12,6 +12,7 @@
 #include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/report_trail.h"
+#include "app/report_verdict.h"
 #include "app/version.h"
 #include "core/report/finding_words.h"
 #include "core/report/shown_trace.h"
@@ -50,9 +51,7 @@ void head(PageFlow& page, const FrozenFrame& frame) {
 
 void verdict(PageFlow& page, const Snapshot& snapshot) {
     const VerdictText text = verdictText(snapshot);
-    const QColor color = !text.within ? kFaint : *text.within ? kIn : kOut;
-    page.paragraph(text.headline, PageFlow::font(13.0, QFont::Bold), color);
-    if (!text.fault.isEmpty()) page.paragraph(text.fault, PageFlow::font(10.0, QFont::Bold), kOut);
+    drawVerdict(page, text);
     page.paragraph(text.detail, PageFlow::font(9.0), kInk);
 }
 

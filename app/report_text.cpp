@@ -125,9 +125,7 @@ QString faultText(const Snapshot& s) {
     for (const Finding& f : *s.reading.findings) {
         if (!isSureFault(f)) continue;
         const int percent = qRound(100.0 * f.confidence);
-        return s.reading.verdict.within.value_or(false)
-                   ? Words::tr("Yet a fault is found, %1 % sure: %2.").arg(percent).arg(told(f.title))
-                   : Words::tr("Found, %1 % sure: %2.").arg(percent).arg(told(f.title));
+        return Words::tr("Found, %1 % sure: %2.").arg(percent).arg(told(f.title));
     }
     return {};
 }
@@ -160,6 +158,8 @@ VerdictText judgedText(const Snapshot& s) {
 VerdictText verdictText(const Snapshot& s) {
     VerdictText text = judgedText(s);
     text.fault = faultText(s);
+    if (text.within.value_or(false) && !text.fault.isEmpty())
+        text.headline = Words::tr("%1, yet with a fault").arg(text.headline);
     return text;
 }
 

@@ -32,7 +32,12 @@ void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
 // What could be taken for a comparison of like with like and is none, and the other way round; else empty.
 QString differenceText(const FrozenFrame& before, const FrozenFrame& after) {
     const auto b = shownTrace(before), a = shownTrace(after);
-    if (!b || !a || b->code == a->code) return {};
+    if (!b || !a) return {};
+    if (b->code == a->code)
+        return b->print == a->print
+                   ? QString()
+                   : Words::tr("The same marks and spaces in both: in one shift they print %1, in the other %2.")
+                         .arg(printName(b->print), printName(a->print));
     return areAlike(before, after) ? Words::tr("The same character of the tape: before it came as %1, after as %2.")
                                          .arg(printName(b->print), printName(a->print))
                                    : Words::tr("Not the same character: before %1, after %2.")

@@ -7,6 +7,7 @@
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
 #include "app/report_text.h"
+#include "app/report_verdict.h"
 #include "app/version.h"
 #include "app/visit_pictures.h"
 #include "widgets/told.h"
@@ -66,8 +67,7 @@ void summary(PageFlow& page, const VisitStory& story) {
     const QString when = !after ? Words::tr(" as it came")
                          : open ? Words::tr(" at the moment after")
                                 : Words::tr(" when it left");
-    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : *v.within ? kIn : kOut);
-    if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), kOut);
+    drawVerdict(page, v, when);
     page.space(0.8);
     if (before) besideLabel(page, Words::tr("Before"), verdictLine(*before));
     if (after) besideLabel(page, Words::tr("After"), verdictLine(*after));

@@ -257,7 +257,12 @@ TEST(FindingRules, ASpeedErrorThatOneLeverMakesIsNone) {
     Bench b;
     b.reading.speed.errorPercent = Measured{0.9, 0.1};
     b.pattern->unitPercent = 0.9;  // the fitted unit is too short by that
+    b.pattern->out.push_back({4, StandingOut::Which::both, {7.0, 0.3}});
     EXPECT_FALSE(wrongSpeed(b.symptoms()));
+    b.reading.speed.errorPercent = Measured{3.4, 0.1};
+    EXPECT_TRUE(says(wrongSpeed(b.symptoms())->finding.evidence, "pulls the speed as read to +3.40 %"));
+    b.pattern->out.clear();
+    EXPECT_TRUE(says(wrongSpeed(b.symptoms())->finding.title, "3.40 %")) << "the reading's own figure otherwise";
 }
 
 // 50 Hz mains under a machine for 60 Hz: 5/6 of the speed (US Army signal course SS0330 gives the motor speeds).

@@ -165,8 +165,9 @@ Snapshot inLimitsWith(const char* id, double confidence) {
 TEST(ReportText, AFaultThatIsNextToCertainStandsBesideLimitsThatWereKept) {
     const VerdictText v = verdictText(inLimitsWith("trip-late", 0.97));
     EXPECT_EQ(v.within, std::optional(true));
-    EXPECT_EQ(v.fault, "Yet a fault is found, 97 % sure: The trip is late.");
+    EXPECT_EQ(v.fault, "Found, 97 % sure: The trip is late.");
     EXPECT_TRUE(inOneLine(v).contains(v.fault));
+    EXPECT_TRUE(v.headline.endsWith(", yet with a fault")) << "whoever reads the headline alone";
     EXPECT_TRUE(verdictText(inLimitsWith("trip-late", 0.89)).fault.isEmpty());
     EXPECT_TRUE(verdictText(inLimitsWith("in-order", 0.97)).fault.isEmpty());
 }

@@ -97,6 +97,8 @@ constexpr std::array kFindings = {
                       "Start to start it takes %1 ms, as it should: the shaft turns at the right speed and the "
                       "elements alone are of the wrong length (cam sleeve, wrong cams)."),
     QT_TRANSLATE_NOOP("Core", "Start to start it takes %1 ms."),
+    QT_TRANSLATE_NOOP("Core", "A level out of place pulls the speed as read to %1 %; here it is set aside."),
+    QT_TRANSLATE_NOOP("Core", "As a swing of the speed that is %1 either way."),
     QT_TRANSLATE_NOOP("Core", "By the machine card that is %1."),
     QT_TRANSLATE_NOOP("Core", "No shaft of the machine card turns so."),
     QT_TRANSLATE_NOOP("Core", "It runs at %1 baud, which is no standard speed"),

@@ -13,7 +13,8 @@ namespace {
 
 constexpr long kFewestCharacters = 16;
 constexpr double kMildSpeedPercent = 0.4;
-constexpr double kMainsPercent = 1.5;  // of the speed: as near to a mains fault as gears and slip allow
+constexpr double kPulledPercent = 0.05;  // of the speed: more than its figures show
+constexpr double kMainsPercent = 1.5;    // of the speed: as near to a mains fault as gears and slip allow
 constexpr double kMildLinePercent = 1.5;
 constexpr double kLineLimitPercent = 5.0;
 constexpr double kWanderRatio = 4.0;
@@ -33,14 +34,28 @@ std::optional<double> usualStop(double units, double within) {
     return std::nullopt;
 }
 
-// Error of the speed by the account of all causes, fast is positive. A lever out of place is set aside in it, so that
-// the doubt it throws on the speed as read does not count here.
+// Error of the speed, fast is positive. A lever out of place is set aside in it, so that the doubt it throws on the
+// speed as read does not count here.
 std::optional<Measured> speedError(const Symptoms& s) {
     const auto& read = s.reading.speed.errorPercent;
-    if (!read || !s.pattern) return read;
+    if (!read || !s.pattern || s.pattern->out.empty()) return read;
     const double aside = s.pattern->unitPercent;
-    const double doubt = s.pattern->out.empty() ? 0.0 : std::abs(aside);
-    return Measured{read->value - aside * (1.0 + 0.01 * read->value), std::max(0.0, read->uncertainty - doubt)};
+    return Measured{read->value - aside * (1.0 + 0.01 * read->value),
+                    std::max(0.0, read->uncertainty - std::abs(aside))};
+}
+
+// Why the finding has another figure than the reading.
+std::string whatPullsIt(const Symptoms& s, const Measured& error) {
+    const double read = s.reading.speed.errorPercent->value;
+    if (std::abs(read - error.value) < kPulledPercent) return "";
+    return " A level out of place pulls the speed as read to " + signedDecimals(read, 2) + " %; here it is set aside.";
+}
+
+// A part that swings by so much of a unit turns that much faster and slower.
+std::string asSpeed(const Symptoms& s, const CyclicLine& line) {
+    if (line.perCharacter <= 0.0 || line.perCharacter >= 1.0) return "";
+    const double swing = line.amplitudePercent * 1e-3 * s.unitMs() * 2.0 * std::numbers::pi * line.hz;
+    return " As a swing of the speed that is " + percent(swing, 2) + " either way.";
 }
 
 // A line or a scatter of a few percent leaves some of itself in the speed of a short window.
@@ -152,7 +167,7 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
                  " ms long where " + decimals(*s.reading.speed.nominalUnitMs, 3) + " ms belong to " +
                  decimals(*s.reading.speed.nominalBaud, 2) +
                  " baud; the instants are off in proportion to their number, " +
-                 percent(error->value * (s.levels + 1)) + " at the beginning of stop." +
+                 percent(error->value * (s.levels + 1)) + " at the beginning of stop." + whatPullsIt(s, *error) +
                  shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value));
     f.lookAt = "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.";
     f.confirm =
@@ -205,7 +220,7 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
     f.evidence = "A periodic line of " + percent(worst->amplitudePercent) + " of a unit either way stands out at " +
                  decimals(worst->hz, 3) + " Hz";
     if (worst->perCharacter > 0.0) f.evidence += ", " + turnsInWords(worst->perCharacter);
-    f.evidence += "; " + percent(rest) + " rms is left without it." + shaftByTheCard(s, worst->hz);
+    f.evidence += "; " + percent(rest) + " rms is left without it." + asSpeed(s, *worst) + shaftByTheCard(s, worst->hz);
     f.lookAt =
         "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
         " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play. A joint in a "

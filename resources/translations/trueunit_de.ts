@@ -903,6 +903,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Von Anlauf zu Anlauf dauert es %1 ms.</translation>
     </message>
     <message>
+        <source>A level out of place pulls the speed as read to %1 %; here it is set aside.</source>
+        <translation>Ein verschobener Schritt zieht die abgelesene Geschwindigkeit auf %1 %; hier ist er beiseitegelassen.</translation>
+    </message>
+    <message>
+        <source>As a swing of the speed that is %1 either way.</source>
+        <translation>Als Schwanken der Geschwindigkeit sind das %1 nach beiden Seiten.</translation>
+    </message>
+    <message>
         <source>By the machine card that is %1.</source>
         <translation>Nach der Maschinenkarte ist das %1.</translation>
     </message>
@@ -3788,6 +3796,10 @@ Bitte den Namen prüfen.</translation>
         <translation>Dasselbe Zeichen des Streifens: Vorher kam es als %1, nachher als %2.</translation>
     </message>
     <message>
+        <source>The same marks and spaces in both: in one shift they print %1, in the other %2.</source>
+        <translation>In beiden dieselben Zeichen- und Trennschritte: in der einen Lage drucken sie %1, in der anderen %2.</translation>
+    </message>
+    <message>
         <source>Not the same character: before %1, after %2.</source>
         <translation>Nicht dasselbe Zeichen: vorher %1, nachher %2.</translation>
     </message>
@@ -3912,8 +3924,8 @@ Bitte den Namen prüfen.</translation>
         <translation>ohne Befund</translation>
     </message>
     <message>
-        <source>Yet a fault is found, %1 % sure: %2.</source>
-        <translation>Doch ein Fehler ist gefunden, zu %1 % sicher: %2.</translation>
+        <source>%1, yet with a fault</source>
+        <translation>%1, doch mit einem Fehler</translation>
     </message>
     <message>
         <source>Found, %1 % sure: %2.</source>

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report_verdict.h"
+
+#include "app/report_ink.h"
+
+namespace trueunit {
+
+using namespace report_ink;
+
+void drawVerdict(PageFlow& page, const VerdictText& v, const QString& when) {
+    const bool good = v.within.value_or(false) && v.fault.isEmpty();
+    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : good ? kIn : kOut);
+    if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), kOut);
+}
+
+}  // namespace trueunit
