@@ -8,8 +8,10 @@
 #include <QFile>
 #include <QHBoxLayout>
 #include <QImageReader>
+#include <QKeyEvent>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTextBlock>
 #include <QTextList>
 #include <QTextTable>
@@ -28,6 +30,7 @@ namespace {
 
 constexpr int kContentsWidth = 200;
 constexpr int kWidestDrawing = 660;
+constexpr int kLineHeight = 115;  // percent of what the font asks for
 
 struct Page {
     const char* file;
@@ -109,7 +112,7 @@ void layOut(QTextDocument& page) {
         cursor.setPosition(block.position());
         QTextBlockFormat format = block.blockFormat();
         const bool drawing = block.text().contains(QChar::ObjectReplacementCharacter);
-        if (!drawing) format.setLineHeight(115, QTextBlockFormat::ProportionalHeight);
+        if (!drawing) format.setLineHeight(kLineHeight, QTextBlockFormat::ProportionalHeight);
         if (!cursor.currentTable()) format.setBottomMargin(block.textList() ? 4 : 9);
         if (format.headingLevel() > 1) format.setTopMargin(14);
         cursor.setBlockFormat(format);
@@ -167,6 +170,15 @@ void HelpPages::scrollToHeading(const QString& slug) {
         setTextCursor(QTextCursor(block));
         return;
     }
+}
+
+// A page less two lines, so that a line cut at the edge is read whole on the next page.
+void HelpPages::keyPressEvent(QKeyEvent* event) {
+    const bool up = event == QKeySequence::MoveToPreviousPage, down = event == QKeySequence::MoveToNextPage;
+    if (!up && !down) return QTextBrowser::keyPressEvent(event);
+    const int page = viewport()->height() - 2 * fontMetrics().lineSpacing() * kLineHeight / 100;
+    verticalScrollBar()->setValue(verticalScrollBar()->value() + (up ? -page : page));
+    event->accept();
 }
 
 // A drawing is made at the screen's own resolution.

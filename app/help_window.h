@@ -23,6 +23,7 @@ signals:
 protected:
     QVariant loadResource(int type, const QUrl& name) override;
     void doSetSource(const QUrl& url, QTextDocument::ResourceType type) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void scrollToHeading(const QString& slug);

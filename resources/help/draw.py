@@ -229,6 +229,9 @@ def terminal(d, x, y, words, anchor="end"):
     d.text(x - 12 if anchor == "end" else x + 12, y + 5, words, anchor=anchor)
 
 
+LOOSE_ENDS = "Loop supply unplugged and kept so; both loop wires marked, each alone in a closed insulating terminal."
+
+
 def circuits():
     d = Drawing(760, 316, "The loop, the isolating stage in it, and the sound card beyond the barrier")
     d.line((70, 110), (70, 60), (570, 60), (570, 120))
@@ -254,7 +257,7 @@ def circuits():
     d.dot(362, 60)
     d.dot(428, 60)
     d.text(395, 132, "quench,", INK, 13, "middle")
-    d.text(395, 148, "or over the magnets", GREY, 12, "middle")
+    d.text(395, 148, "over the contact", GREY, 12, "middle")
     d.box(455, 48, 80, 24)
     d.text(495, 40, "magnets", INK, 14, "middle")
     d.text(495, 65, "receiver", GREY, 12, "middle")
@@ -330,7 +333,7 @@ def circuits():
     d.save("optocoupler")
 
     d = Drawing(820, 300, "Bare contacts on a battery: a series resistor reads the current")
-    d.text(20, 28, "only with the machine unplugged from its loop", OUT, 13)
+    d.text(20, 28, LOOSE_ENDS, OUT, 13)
     d.line((100, 130), (100, 80), (560, 80), (560, 240), (100, 240), (100, 146))
     d.line((84, 130), (116, 130))
     d.line((91, 140), (109, 140), width=4)
@@ -402,7 +405,7 @@ def circuits():
     d.save("transformer")
 
     d = Drawing(800, 280, "Interrupted tone for bare contacts")
-    d.text(20, 28, "only with the machine unplugged from its loop", OUT, 13)
+    d.text(20, 28, LOOSE_ENDS, OUT, 13)
     terminal(d, 150, 90, "headphone out")
     terminal(d, 150, 210, "ground")
     d.line((155, 90), (500, 90))

@@ -17,7 +17,7 @@ GERMAN = {
     "late each time": "jedes Mal zu spät",
     "mean and spread of each level and direction; one that stands apart is one cam":
         "Mittel und Streuung je Schritt und Richtung; was für sich steht, ist ein einzelner Nocken",
-    "quench,": "Funkenlöschung,", "or over the magnets": "oder über den Magneten",
+    "quench,": "Funkenlöschung,", "over the contact": "über dem Kontakt",
     "late after a short space": "zu spät nach kurzem Trennstrom",
     "an instant after a short element is displaced otherwise than one after a long element":
         "ein Übergang nach einem kurzen Schritt weicht anders ab als einer nach einem langen",
@@ -44,7 +44,8 @@ GERMAN = {
     "anode": "Anode", "cathode": "Kathode", "collector": "Kollektor", "emitter": "Emitter",
     "loop +": "Linie +", "loop -": "Linie -", "table": "Tabelle", "battery": "Batterie", "4.5 V": "4,5 V",
     "0.93 V": "0,93 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
-    "only with the machine unplugged from its loop": "nur mit der Maschine vom Linienstromkreis abgezogen",
+    "Loop supply unplugged and kept so; both loop wires marked, each alone in a closed insulating terminal.":
+        "Linienspeisung abgezogen, und so bleibt sie; beide Drähte bezeichnet, jeder für sich in geschlossener Isolierklemme.",
     "20 mA through the contacts; fresh cells make 13 V, and nothing here is above that":
         "20 mA durch die Kontakte; frische Zellen haben 13 V, und nichts hier liegt darüber",
     "headphone out": "Kopfhörer",

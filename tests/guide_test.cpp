@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The guide to connecting a loop: each number in it, by the laws of its circuits.
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QString>
+#include <cmath>
+#include <utility>
+
+#include "app/help_window.h"
+
+namespace trueunit {
+namespace {
+
+QString guideText() {
+    const HelpWindow keepsThePages;  // without it the linker leaves them out
+    QFile file(":/help/connect.md");
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return QString::fromUtf8(file.readAll());
+}
+
+// The test on a battery, by Kirchhoff: 12 V less what the LED takes from R1 beside R2, over that and the resistor.
+TEST(Guide, TheDryRunGivesTheCurrentsThatItSays) {
+    const QString guide = guideText();
+    constexpr double kLamp = 1.2, kSeries = 820.0, kVolts = 12.0;
+    for (const auto& [shunt, resistor] : {std::pair{680.0, 220.0}, std::pair{150.0, 68.0}}) {
+        const double beside = 1.0 / (1.0 / shunt + 1.0 / kSeries), left = kVolts - kLamp / kSeries * beside;
+        EXPECT_TRUE(guide.contains(QString("%1 V / (%2 + %3) \u03a9 = %4 mA")
+                                       .arg(left, 0, 'f', 2)
+                                       .arg(resistor, 0, 'f', 0)
+                                       .arg(beside, 0, 'f', 0)
+                                       .arg(1e3 * left / (resistor + beside), 0, 'f', 0)))
+            << shunt;
+    }
+}
+
+// The values of the optocoupler stage, by Kirchhoff: V = (I + U/R2) / (1/R1 + 1/R2), U across the lamp.
+TEST(Guide, TheValuesOfTheStageAreWhatTheCircuitGives) {
+    const QString guide = guideText();
+    constexpr double kLamp = 1.2, kSeries = 820.0;
+    const auto volts = [&](double amps, double shunt) {
+        return (amps + kLamp / kSeries) / (1.0 / shunt + 1.0 / kSeries);
+    };
+    const double v20 = volts(0.020, 680.0), v60 = volts(0.060, 150.0);
+    EXPECT_TRUE(guide.contains(QString("| %1 V | %2 V |").arg(v20, 0, 'f', 2).arg(v60, 0, 'f', 2)));
+    EXPECT_TRUE(guide.contains(QString("| %1 mA | %2 mA |")
+                                   .arg(1e3 * (v20 - kLamp) / kSeries, 0, 'f', 1)
+                                   .arg(1e3 * (v60 - kLamp) / kSeries, 0, 'f', 1)));
+    EXPECT_TRUE(guide.contains(
+        QString("| %1 mW | %2 mW |").arg(1e3 * v20 * v20 / 680.0, 0, 'f', 0).arg(1e3 * v60 * v60 / 150.0, 0, 'f', 0)));
+}
+
+// What the barrier must stand: supply and kick, I sqrt(L/C) (energy of the magnets into the quench), and half as much
+// again.
+TEST(Guide, TheBarrierStandsTheSupplyAndTheKick) {
+    const QString guide = guideText();
+    constexpr double kHenry = 4.0, kFarad = 0.47e-6;
+    for (const double supply : {120.0, 260.0})
+        for (const double amps : {0.020, 0.060}) {
+            const double kick = std::round(amps * std::sqrt(kHenry / kFarad)),
+                         stands = std::ceil(1.5 * (supply + kick));
+            EXPECT_TRUE(guide.contains(
+                QString("1.5 x (%1 + %2) = %3 V |").arg(supply, 0, 'f', 0).arg(kick, 0, 'f', 0).arg(stands, 0, 'f', 0)))
+                << supply << " " << amps;
+            EXPECT_LT(stands, 850.0);
+        }
+    EXPECT_LT(1.5 * (260.0 + 0.060 * std::sqrt(12.0 / kFarad)), 850.0) << "magnets up to 12 H";
+    EXPECT_GT(1.5 * (260.0 + 0.060 * std::sqrt(kHenry / 0.1e-6)), 850.0)
+        << "a small quench needs more, and the guide says so";
+}
+
+// The quench by energy, C = L (I / kick)^2, for the 12 H of the barrier; and by Ohm: what its resistor carries.
+TEST(Guide, TheQuenchIsWhatMagnetsAndBarrierAskFor) {
+    const QString guide = guideText();
+    constexpr double kMost = 12.0, kFarad = 0.47e-6, kAmps = 0.060;
+    const double room = std::round(850.0 / 1.5 - 260.0), leastFarad = kMost * std::pow(kAmps / room, 2.0),
+                 kick = std::round(kAmps * std::sqrt(kMost / kFarad));
+    const auto heat = [](double volts) { return (kFarad * volts * volts + 0.5 * kMost * kAmps * kAmps) * 23.0; };
+    for (const QString& said : {QString("= %1 V for the kick").arg(room, 0, 'f', 0),
+                                QString("12 x (0.06/307)² = %1 µF").arg(1e6 * leastFarad, 0, 'f', 2),
+                                QString("kick by %1 V, %2 and %3 V")
+                                    .arg(kick, 0, 'f', 0)
+                                    .arg(std::ceil(1.5 * (120.0 + kick)), 0, 'f', 0)
+                                    .arg(std::ceil(1.5 * (260.0 + kick)), 0, 'f', 0),
+                                QString("| %1 W | %2 W |").arg(heat(120.0), 0, 'f', 2).arg(heat(260.0), 0, 'f', 2),
+                                QString("(2 kΩ + 470 Ω) = %1 mA").arg(1e3 * 120.0 / 2470.0, 0, 'f', 0),
+                                QString("(4.3 kΩ + 1 kΩ) = %1 mA").arg(1e3 * 260.0 / 5300.0, 0, 'f', 0)})
+        EXPECT_TRUE(guide.contains(said)) << said.toStdString();
+    EXPECT_LT(guide.indexOf("## Bare contacts, battery"), guide.indexOf("## Optocoupler")) << "the safest first";
+}
+
+struct Loop {
+    double amps, volts, quenchOhms, henry = 4.0, farad = 0.47e-6;
+    double ohms() const { return volts / amps; }
+};
+
+// Seconds from the closing of the contact until half the current flows through the magnets.
+double frontLate(const Loop& loop) { return std::log(2.0) * loop.henry / loop.ohms(); }
+
+// Seconds from its opening until half is left: supply, loop, magnets, quench in series, step by step.
+double endLate(const Loop& loop) {
+    constexpr double kStep = 1e-7;
+    double amps = loop.amps, charged = 0.0, seconds = 0.0;
+    for (; amps > loop.amps / 2.0; seconds += kStep) {
+        amps += kStep * (loop.volts - (loop.ohms() + loop.quenchOhms) * amps - charged) / loop.henry;
+        charged += kStep * amps / loop.farad;
+    }
+    return seconds;
+}
+
+double biasOf(const Loop& loop) { return 100.0 * (endLate(loop) - frontLate(loop)) / 0.022; }
+
+TEST(Guide, TheQuenchDelaysTheEdgesAsItsCircuitDoes) {
+    const QString guide = guideText();
+    for (const Loop& loop : {Loop{0.060, 120.0, 470.0}, Loop{0.060, 260.0, 1000.0}, Loop{0.020, 120.0, 470.0},
+                             Loop{0.020, 260.0, 1000.0}}) {
+        const QString row = QString("| %1 mA from %2 V | %3 ms | %4 ms | +%5 % |")
+                                .arg(1e3 * loop.amps, 0, 'f', 0)
+                                .arg(loop.volts, 0, 'f', 0)
+                                .arg(1e3 * frontLate(loop), 0, 'f', 2)
+                                .arg(1e3 * endLate(loop), 0, 'f', 2)
+                                .arg(biasOf(loop), 0, 'f', 1);
+        EXPECT_TRUE(guide.contains(row)) << row.toStdString();
+    }
+    EXPECT_NEAR(biasOf({0.060, 120.0, 470.0, 4.0, 1e-6}), 4.0, 0.05);
+    const Loop large{0.060, 120.0, 470.0, 12.0};
+    EXPECT_NEAR(1e3 * frontLate(large), 4.16, 0.005);
+    EXPECT_NEAR(1e3 * endLate(large), 2.52, 0.005);
+    EXPECT_NEAR(biasOf(large), -7.4, 0.05);
+}
+
+// The dry run's key closes a fresh or a tired battery over the reading resistor of either column.
+TEST(Guide, TheBatteryShowsWhatItsDryRunSays) {
+    for (const double volts : {12.0, 13.0})
+        for (const auto& [series, reading] : {std::pair{560.0, 47.0}, std::pair{180.0, 15.0}}) {
+            const double shown = volts * reading / (series + reading);
+            EXPECT_GE(shown, 0.9) << volts << " " << series;
+            EXPECT_LT(shown, 1.05) << volts << " " << series;
+        }
+    EXPECT_TRUE(guideText().contains("0.9 to\n   1.0 V across the reading resistor"));
+}
+
+// With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as
+// much again.
+TEST(Guide, EveryPartOfTheStageStandsWhatAFailureOfAnotherMakes) {
+    const QString guide = guideText();
+    constexpr double kHeld = 16.0, kSeries = 820.0;
+    const double lamp = (kHeld - 1.2) / kSeries;
+    for (const QString& said : {QString("%1 W (why it is of 0.5 W)").arg(lamp * lamp * kSeries, 0, 'f', 2),
+                                QString("%1 W in the suppressor |").arg((0.060 - lamp) * kHeld, 0, 'f', 2),
+                                QString("16²/680 = %1 W").arg(kHeld * kHeld / 680.0, 0, 'f', 2),
+                                QString("16²/150 = %1 W").arg(kHeld * kHeld / 150.0, 0, 'f', 1),
+                                QString("%1 or %2 W in the suppressor")
+                                    .arg((1.5 * 0.050 - kHeld / 680.0 - lamp) * kHeld, 0, 'f', 2)
+                                    .arg((1.5 * 0.100 - kHeld / 150.0 - lamp) * kHeld, 0, 'f', 2)})
+        EXPECT_TRUE(guide.contains(said)) << said.toStdString();
+}
+
+}  // namespace
+}  // namespace trueunit
