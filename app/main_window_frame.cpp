@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <cmath>
 
+#include "app/bench_log.h"
 #include "app/bench_panels.h"
 #include "app/check_record.h"
 #include "app/machine_bar.h"
