@@ -105,6 +105,7 @@ QWidget* BenchPanels::makeRight() {
     findings_ = new FindingsPanel;
     findings_->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
+    connect(findings_, &FindingsPanel::tallWanted, this, &BenchPanels::setFindingsTall);
     panels_.insert(panels_.end(), {readings_, comparison_, findings_});
     auto* below = new QWidget;
     rightList_ = new QVBoxLayout(below);
@@ -129,14 +130,20 @@ QWidget* BenchPanels::makeRight() {
 void BenchPanels::placeFindings() {
     const bool tight = !comparison_->isHidden() || height() < kAllFits;
     const bool apart = tight && !gaugeAlone_ && height() >= kLeastApart;
-    if (apart == findingsApart_) return spaceReadings();
-    findingsApart_ = apart;
-    if (apart)
-        rightAll_->addWidget(findings_, 1);
-    else
-        rightList_->addWidget(findings_, 1);
-    findings_->show();
+    if (apart != findingsApart_) {
+        findingsApart_ = apart;
+        (apart ? rightAll_ : rightList_)->addWidget(findings_, 1);
+        findings_->show();
+    }
+    readings_->setVisible(!findingsTall_);
+    right_->setVisible(!gaugeAlone_ && !(apart && findingsTall_));
+    if (apart) rightAll_->setStretchFactor(findings_, findingsTall_ ? 3 : 1);
     spaceReadings();
+}
+
+void BenchPanels::setFindingsTall(bool tall) {
+    findingsTall_ = tall;
+    placeFindings();
 }
 
 // Rows that have to scroll anyway are not squeezed as well.

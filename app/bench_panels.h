@@ -60,6 +60,7 @@ private:
     QWidget* makeRight();
     void placeFindings();
     void spaceReadings();
+    void setFindingsTall(bool tall);             // in the place of the readings
     void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it
 
     CharacterGrid* grid_;
@@ -77,6 +78,7 @@ private:
     QBoxLayout* feet_ = nullptr;
     QVBoxLayout *rightList_ = nullptr, *rightAll_ = nullptr;
     bool findingsApart_ = false;  // below what scrolls
+    bool findingsTall_ = false;
     QScrollArea* left_ = nullptr;
     QScrollArea* right_ = nullptr;
     QWidget* rightColumn_ = nullptr;

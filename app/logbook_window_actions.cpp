@@ -9,6 +9,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/busy.h"
 #include "app/frame_window.h"
 #include "app/help_window.h"
 #include "app/keys_help.h"
@@ -132,6 +133,8 @@ void LogbookWindow::askReport() {
     const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");
     if (suffix == QStringLiteral(".png") && path.endsWith(QStringLiteral(".pdf"))) path.chop(suffix.size());
     if (!path.endsWith(QStringLiteral(".png")) && !path.endsWith(QStringLiteral(".pdf"))) path += suffix;
+    say(tr("The report is being written\u2026"));
+    const Busy busy;
     if (const auto files = writeReportTo(path, kind == pdfLetter || kind == pngLetter); !failed(files))
         foot_->sayWritten(*files);
 }

@@ -41,6 +41,14 @@ QSpinBox* teethField(const QString& name) {
 
 constexpr double kNearBaud = 0.1;  // of the measured speed
 
+constexpr int kWide = 560, kHigh = 460;
+
+// As high as the longest words so far, so that none is cut and nothing jumps.
+void makeRoomFor(QLabel& label) {
+    constexpr int kMargins = 24;  // of the dialog
+    label.setMinimumHeight(std::max(label.minimumHeight(), label.heightForWidth(kWide - kMargins)));
+}
+
 int levelsOf(const MachineCard& card) {
     const CodeTable* code = findCode(card.code);
     return code ? code->levels : 5;
@@ -63,6 +71,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
       driving_(teethField(tr("Teeth of the gear on the motor"))),
       driven_(teethField(tr("Teeth of the gear on the transmitting shaft"))),
       shaft_(numberField(0.05, 20, 3, tr("Turns of the transmitting shaft"), tr("turns a character"))),
+      standing_(new QLabel),
       words_(new QLabel) {
     setWindowTitle(tr("Machine card"));
     title_->setMaxLength(200);
@@ -72,8 +81,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     motor_->setAccessibleName(tr("Kind of motor"));
     for (const QString& name : QString::fromStdString(codeNames()).split(QStringLiteral(", "))) code_->addItem(name);
     motor_->addItems({tr("synchronous"), tr("governed")});
-    words_->setWordWrap(true);
-    words_->setMinimumHeight(110);
+    for (QLabel* label : {standing_, words_}) label->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* gears = new QHBoxLayout;
     gears->addWidget(driving_);
@@ -81,6 +89,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     gears->addWidget(driven_);
     gears->addStretch(1);
     auto* form = new QFormLayout(this);
+    form->addRow(standing_);
     form->addRow(tr("&Card"), list_);
     form->addRow(tr("&Title"), title_);
     form->addRow(tr("C&ode"), code_);
@@ -109,17 +118,35 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
         chosen_.reset();
         accept();
     });
-    connect(list_, &QComboBox::activated, this, [this](int i) { showCard(cards_[static_cast<std::size_t>(i)]); });
-    for (QDoubleSpinBox* field : {baud_, stop_, mains_, turns_, shaft_})
-        connect(field, &QDoubleSpinBox::valueChanged, this, &MachineCardDialog::explain);
-    for (QSpinBox* field : {driving_, driven_})
-        connect(field, &QSpinBox::valueChanged, this, &MachineCardDialog::explain);
-    for (QComboBox* box : {code_, motor_})
-        connect(box, &QComboBox::currentIndexChanged, this, &MachineCardDialog::explain);
-    resize(560, 460);
+    resize(kWide, kHigh);
     inUse_ = card.has_value();
     fillCards(card ? card->name : nearestCard());
     if (card) showCard(*card);
+    standing_->setVisible(!inUse_);
+    standing_->setText(tr("An example that nobody has chosen: count teeth and turns of your own machine."));
+    makeRoomFor(*standing_);
+    followFields();
+}
+
+// From the first choice of the person on, the card is no example any more.
+void MachineCardDialog::followFields() {
+    const auto changed = [this] {
+        standing_->setText(tr("No card is in use; this one counts once it is used."));
+        explain();
+    };
+    connect(list_, &QComboBox::activated, this, [this, changed](int i) {
+        showCard(cards_[static_cast<std::size_t>(i)]);
+        changed();
+    });
+    for (QDoubleSpinBox* field : {baud_, stop_, mains_, turns_, shaft_})
+        connect(field, &QDoubleSpinBox::valueChanged, this, changed);
+    for (QSpinBox* field : {driving_, driven_}) connect(field, &QSpinBox::valueChanged, this, changed);
+    for (QComboBox* box : {code_, motor_}) connect(box, &QComboBox::currentIndexChanged, this, changed);
+}
+
+void MachineCardDialog::say(const QString& words) {
+    words_->setText(words);
+    makeRoomFor(*words_);
 }
 
 // Without a card so far the list opens on one of the speed that is measured.
@@ -146,7 +173,7 @@ void MachineCardDialog::fillCards(const std::string& name) {
     }
     list_->setCurrentIndex(current);
     if (!cards_.empty()) showCard(cards_[static_cast<std::size_t>(current)]);
-    if (!refused.empty()) words_->setText(told(refused.front().text));
+    if (!refused.empty()) say(told(refused.front().text));
 }
 
 void MachineCardDialog::showCard(const MachineCard& card) {
@@ -191,21 +218,20 @@ void MachineCardDialog::explain() {
         for (const std::string& cause : e.causes) words += QLatin1Char(' ') + told(cause);
     for (const GearWanted& g : gearsWanted(card, levels, measured_.value_or(card.baud)))
         words += QLatin1Char('\n') + told(gearWords(g));
-    words_->setText(inUse_ ? words
-                           : tr("No card is in use; this one counts once it is used.") + QLatin1Char('\n') + words);
+    say(words);
 }
 
 void MachineCardDialog::keep() {
     const MachineCard card = typed();
     const Outcome kept = keepMachineCard(card);
-    if (!kept) return words_->setText(told(kept.error().text));
+    if (!kept) return say(told(kept.error().text));
     fillCards(card.name);
-    words_->setText(tr("Kept in %1.").arg(ownMachinesFolder()));
+    say(tr("Kept in %1.").arg(ownMachinesFolder()));
 }
 
 void MachineCardDialog::use() {
     const MachineCard card = typed();
-    if (const auto problem = problemOf(card)) return words_->setText(told(problem->text));
+    if (const auto problem = problemOf(card)) return say(told(problem->text));
     chosen_ = card;
     accept();
 }

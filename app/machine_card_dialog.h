@@ -32,7 +32,9 @@ private:
     std::string nearestCard() const;
     void showCard(const MachineCard& card);
     MachineCard typed() const;
+    void followFields();
     void explain();
+    void say(const QString& words);
     void keep();
     void use();
 
@@ -51,6 +53,7 @@ private:
     QSpinBox* driving_;
     QSpinBox* driven_;
     QDoubleSpinBox* shaft_;
+    QLabel* standing_;  // whose card this is
     QLabel* words_;
 };
 

@@ -18,6 +18,7 @@
 #include "app/machine_bar.h"
 #include "app/message_line.h"
 #include "app/note_editor.h"
+#include "app/playback_bar.h"
 #include "app/report_dialog.h"
 #include "app/report_page.h"
 #include "app/session.h"
@@ -208,9 +209,12 @@ void MainWindow::tellLosses(const Snapshot& snapshot) {
 // What is frozen stands still; this says when it was taken and that the input goes on.
 void MainWindow::tellFrozen() {
     if (!keeper_.frozen()) return messages_->showFrozen({});
-    const QDateTime taken = QDateTime::fromSecsSinceEpoch(keeper_.frame().takenSecondsUtc);
-    QString words = tr("Frozen %1").arg(taken.toString(QStringLiteral("HH:mm:ss")));
-    if (live_) {
+    const FrozenFrame& frame = keeper_.frame();
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc);
+    QString words = frameIsOfThisInput_ && session_.playback()
+                        ? tr("Frozen at %1 of the recording").arg(PlaybackBar::clock(frame.snapshot->seconds))
+                        : tr("Frozen %1").arg(taken.toString(QStringLiteral("HH:mm:ss")));
+    if (live_ && !session_.ended()) {
         const auto& bias = live_->reading.distortion.biasPercent;
         words += tr(" \u00b7 live bias now %1")
                      .arg(bias ? signedNumber(bias->value, 1) + QStringLiteral(" %") : QStringLiteral("\u2014"));

@@ -107,6 +107,8 @@ void MainWindow::makeBenchActions() {
     act(tr("Grid"), tr("To the grid"), {Qt::CTRL | Qt::Key_G}, [this] { panels_->grid().setFocus(); });
     act(tr("Finding"), tr("Choose the next finding; what it rests on is picked out on grid, plot and tape"),
         {Qt::Key_F}, [this] { panels_->findings().chooseNext(); });
+    act(tr("Taller findings"), tr("The findings in the height of the readings, and back, while they do not fit"),
+        {Qt::SHIFT | Qt::Key_F}, [this] { panels_->findings().toggleTall(); });
     act(tr("Peaks"), tr("Forget the held peaks of the gauge"), {Qt::Key_P}, [this] { panels_->gauge().resetPeaks(); });
     alone_ = act(tr("Gauge only"), tr("The gauge alone, to be read across the bench"), {Qt::Key_G}, [this] {
         panels_->setGaugeAlone(alone_->isChecked());

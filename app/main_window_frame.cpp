@@ -8,6 +8,7 @@
 
 #include "app/bench_log.h"
 #include "app/bench_panels.h"
+#include "app/busy.h"
 #include "app/check_record.h"
 #include "app/machine_bar.h"
 #include "app/main_window.h"
@@ -22,6 +23,7 @@
 #include "widgets/findings_panel.h"
 #include "widgets/tape_view.h"
 #include "widgets/told.h"
+#include "widgets/words.h"
 
 namespace trueunit {
 
@@ -107,10 +109,14 @@ void MainWindow::startNote(double units, double level) {
     if (!keeper_.frozen()) toggleFreeze();
     if (!keeper_.frozen()) return;
     if (const auto near = noteNear(units, level)) return openNote(*near);
+    const bool moved = editor_->isVisible() && !editedNote_;  // another place for what is being written
     editedNote_.reset();
     noteUnits_ = units;
     noteLevel_ = level;
-    editor_->open({}, true);
+    editor_->open(
+        moved ? editor_->text() : QString(), true,
+        tr("Will stand at %1 units. Double click elsewhere on the grid to move it, or set a cursor (C) first.")
+            .arg(number(units, 2)));
 }
 
 void MainWindow::openNote(std::size_t index) {
@@ -118,7 +124,7 @@ void MainWindow::openNote(std::size_t index) {
     editedNote_ = index;
     const Note& note = keeper_.frame().notes[index];
     editor_->pointAt(panels_->grid().placeOf(note.units, note.level));
-    editor_->open(QString::fromStdString(note.text), false);
+    editor_->open(QString::fromStdString(note.text), false, tr("Stands at %1 units.").arg(number(note.units, 2)));
 }
 
 void MainWindow::openNextNote() {
@@ -140,6 +146,8 @@ Outcome MainWindow::writeReportTo(const QString& path) {
     frame.selfCheck = lastCheckLine();
     frame.before = before_;
     frame.beforeTakenSecondsUtc = beforeTakenSecondsUtc_;
+    messages_->say(tr("The report is being written\u2026"));
+    const Busy busy;
     const Result<QStringList> files = writeReport(frame, path);
     if (!files) {
         messages_->warn(told(files.error().text));

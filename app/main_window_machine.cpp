@@ -21,7 +21,11 @@ void MainWindow::askMachineCard() {
         options.baud = options.card->baud;
         options.stopUnits = options.card->stopUnits;
     }
-    if (const Outcome outcome = session_.setOptions(options); !outcome) messages_->warn(told(outcome.error().text));
+    if (const Outcome outcome = session_.setOptions(options); !outcome)
+        messages_->warn(told(outcome.error().text));
+    else if (keeper_.frozen())
+        messages_->say(
+            tr("The frozen frame stays as it was measured; the space bar lets go and shows the card's part."));
 }
 
 }  // namespace trueunit

@@ -114,7 +114,8 @@ void MainWindow::keepRecordingTo(const QString& path) {
 void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
     keepingEnded_ = true;
     if (!kept) return messages_->warn(told(kept.error().text));
-    messages_->sayWritten({QString::fromStdString(kept->soundFiles.front())});
+    const QString file = QString::fromStdString(kept->soundFiles.front());
+    messages_->sayFiled(tr("The recording was kept: %1.").arg(QFileInfo(file).fileName()), file);
 }
 
 void MainWindow::askTapeText() {

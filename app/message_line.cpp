@@ -74,24 +74,25 @@ void MessageLine::say(const QString& sentence) {
 void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "), sentence); }
 
 QString MessageLine::writtenWords(const QStringList& files) {
-    const QString path = QDir::toNativeSeparators(QFileInfo(files.front()).absoluteFilePath());
-    if (files.size() == 1) return tr("The report was written: %1.").arg(path);
+    const QString first = QFileInfo(files.front()).fileName();
+    if (files.size() == 1) return tr("The report was written: %1.").arg(first);
     QStringList further;
     for (qsizetype i = 1; i < files.size(); ++i) further += QFileInfo(files[i]).fileName();
     return tr("The report was written in %1 files: %2, and beside it %3.")
         .arg(files.size())
-        .arg(path, further.join(QStringLiteral("; ")));
+        .arg(first, further.join(QStringLiteral("; ")));
 }
 
 void MessageLine::sayWritten(const QStringList& files) { sayFiled(writtenWords(files), files.front()); }
 
-// Of a long path the middle is left out: it is the name that is looked for.
+// Of long words the middle is left out: the name's end tells files apart.
 void MessageLine::sayFiled(const QString& sentence, const QString& file) {
     speak({}, sentence);
     words_->setElide(Qt::ElideMiddle);
     folder_->setText(QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
                          .arg(QUrl::fromLocalFile(QFileInfo(file).absolutePath()).toString(QUrl::FullyEncoded),
                               theme::kBlue.name(), tr("open its folder")));
+    folder_->setToolTip(QDir::toNativeSeparators(QFileInfo(file).absolutePath()));
     folder_->show();
 }
 

@@ -3,9 +3,11 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <algorithm>
 
 #include "widgets/theme.h"
@@ -22,7 +24,10 @@ constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
 }  // namespace
 
 NoteEditor::NoteEditor(QWidget* parent)
-    : QFrame(parent), words_(new QPlainTextEdit(this)), delete_(new QPushButton(tr("Delete"), this)) {
+    : QFrame(parent),
+      where_(new QLabel(this)),
+      words_(new QPlainTextEdit(this)),
+      delete_(new QPushButton(tr("Delete"), this)) {
     auto* keep = new QPushButton(tr("Attach"), this);
     for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
         part->setFont(theme::text(theme::kTextPx));
@@ -33,11 +38,17 @@ NoteEditor::NoteEditor(QWidget* parent)
     words_->installEventFilter(this);
     words_->setPlaceholderText(tr("what is seen here"));
     words_->setAccessibleName(tr("Words of the note"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(6, 6, 6, 6);
+    auto* row = new QHBoxLayout;
     row->addWidget(words_, 1);
     row->addWidget(keep);
     row->addWidget(delete_);
+    where_->setFont(theme::text(theme::kSmallPx));
+    where_->setWordWrap(true);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(6, 6, 6, 6);
+    column->setSpacing(4);
+    column->addWidget(where_);
+    column->addLayout(row);
     connect(words_, &QPlainTextEdit::textChanged, this, &NoteEditor::grow);
     connect(keep, &QPushButton::clicked, this, &NoteEditor::keep);
     connect(delete_, &QPushButton::clicked, this, [this] {
@@ -47,7 +58,8 @@ NoteEditor::NoteEditor(QWidget* parent)
     hide();
 }
 
-void NoteEditor::open(const QString& text, bool isNew) {
+void NoteEditor::open(const QString& text, bool isNew, const QString& where) {
+    where_->setText(where);
     at_ = place_.value_or(parentWidget()->rect().center());
     place_.reset();
     words_->setPlainText(text);
@@ -56,7 +68,10 @@ void NoteEditor::open(const QString& text, bool isNew) {
     grow();
     raise();
     words_->setFocus();
-    words_->selectAll();
+    if (isNew)
+        words_->moveCursor(QTextCursor::End);
+    else
+        words_->selectAll();
 }
 
 // With what is written, so that nothing of it is out of sight.

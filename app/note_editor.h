@@ -5,6 +5,7 @@
 #include <QPoint>
 #include <optional>
 
+class QLabel;
 class QPlainTextEdit;
 class QPushButton;
 
@@ -19,7 +20,8 @@ public:
     explicit NoteEditor(QWidget* parent);
 
     void pointAt(QPoint place) { place_ = place; }  // on the parent: what the next one opened speaks of
-    void open(const QString& text, bool isNew);     // in the middle, unless a place was pointed at
+    // In the middle, unless a place was pointed at; where: the line that says what it will stand at.
+    void open(const QString& text, bool isNew, const QString& where);
     QString text() const;
 
 signals:
@@ -37,6 +39,7 @@ private:
     void placeBeside(QPoint place);
     void grow();
 
+    QLabel* where_;
     QPlainTextEdit* words_;
     std::optional<QPoint> place_;
     QPoint at_;  // of the one that is open

@@ -13,14 +13,10 @@
 
 namespace trueunit {
 
-namespace {
-
-QString clock(double seconds) {
+QString PlaybackBar::clock(double seconds) {
     const auto whole = static_cast<int>(std::lround(seconds));
     return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
 }
-
-}  // namespace
 
 PlaybackBar::PlaybackBar(const Session& session, const QList<QAction*>& actions, QWidget* parent)
     : QWidget(parent), session_(session), words_(new QLabel), done_(new QProgressBar) {

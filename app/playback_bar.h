@@ -22,6 +22,7 @@ public:
 
     QString words() const;  // "0:12 of 0:40", "paused at 0:12 of 0:40", "ended after 0:40"
     int percentDone() const;
+    static QString clock(double seconds);  // "1:05"
 
 private:
     void follow();

@@ -73,9 +73,8 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
 QString footnote(const MomentsCompared& moments, std::size_t leftOut) {
     QString text = Words::tr(
         "Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. "
-        "None "
-        "seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late "
-        "positive.");
+        "None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender's own "
+        "speed, percent of a unit, late positive.");
     if (leftOut > 0)
         text += QLatin1Char(' ') +
                 Words::tr("Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.").arg(leftOut);

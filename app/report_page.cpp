@@ -57,9 +57,11 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = shownTrace(frame);
-    page.heading(trace
-                     ? Words::tr("Character on the grid: %1, number %2").arg(printName(trace->print)).arg(trace->number)
-                     : Words::tr("Character on the grid"));
+    page.heading(trace ? Words::tr("Character on the grid: %1, number %2, late against %3")
+                             .arg(printName(trace->print))
+                             .arg(trace->number)
+                             .arg(gridWords(*frame.snapshot))
+                       : Words::tr("Character on the grid"));
     const double height = page.tight() ? 48.0 : 60.0;
     page.reserve(height + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
@@ -131,8 +133,8 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
                 {12.0, Align::point, Words::tr("earliest")},
                 {10.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
-    page.paragraph(Words::tr("Percent of a unit, late positive."), PageFlow::font(7.0), kFaint, kSecondTable,
-                   PageFlow::kTextWidth - kSecondTable);
+    page.paragraph(Words::tr("Percent of a unit at the sender's own speed, late positive."), PageFlow::font(7.0),
+                   kFaint, kSecondTable, PageFlow::kTextWidth - kSecondTable);
     page.moveTo(std::max(page.y(), afterLeft));
 }
 

@@ -94,6 +94,17 @@ TEST_F(NudgeFinderTest, OneTurnOverSeveralCharactersIsOneNudge) {
     EXPECT_NEAR(finder.nudges()[0].after.value, 3.0, 0.4);
 }
 
+// The characters between two turns are the "after" of one and the "before" of the other.
+TEST_F(NudgeFinderTest, TurnsCloseTogetherJoin) {
+    sender.biasPercent = [](std::uint64_t n) { return n < 100 ? 9.0 : 9.0 - 3.0 * static_cast<double>((n - 84) / 16); };
+    const NudgeFinder finder = listen(sender, 160);
+    ASSERT_EQ(finder.nudges().size(), 4U);
+    for (std::size_t i = 0; i + 1 < finder.nudges().size(); ++i) {
+        EXPECT_EQ(finder.nudges()[i].after.value, finder.nudges()[i + 1].before.value);
+        EXPECT_NEAR(finder.nudges()[i].step.value, -3.0, 0.4);
+    }
+}
+
 TEST_F(NudgeFinderTest, ATurnInFiveMovesOverFourSecondsIsOneNudge) {
     sender.biasPercent = [](std::uint64_t n) {
         return n < 100 ? 9.0 : 9.0 - 2.0 * static_cast<double>(std::min<std::uint64_t>(5, 1 + (n - 100) / 6));

@@ -112,6 +112,28 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
     EXPECT_FALSE(panel.shownText().contains(u("silent")));
 }
 
+// What does not fit can be given more room, and gives it back when it fits.
+TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
+    Snapshot s = SnapshotBuilder().bias(7.3).value();
+    s.reading.findings = std::vector<Finding>(4, {"contact-offset", 0.9, "a", "b", "c", "d"});
+    FindingsPanel panel;
+    bool wanted = false;
+    QObject::connect(&panel, &FindingsPanel::tallWanted, [&](bool tall) {
+        wanted = tall;
+        panel.resize(378, tall ? 500 : 180);
+    });
+    panel.resize(378, 180);
+    panel.QWidget::show();
+    panel.show(std::make_shared<const Snapshot>(s));
+    settle();
+    panel.toggleTall();
+    EXPECT_TRUE(wanted);
+    s.reading.findings->resize(1);
+    panel.show(std::make_shared<const Snapshot>(s));
+    settle();
+    EXPECT_FALSE(wanted);
+}
+
 TEST(FindingsPanel, SaysOverHowManyCharacters) {
     Snapshot s = SnapshotBuilder().bias(7.3).window(8).value();
     s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "a", "b", "c", "d"}};
@@ -192,6 +214,10 @@ TEST(BiasTrail, WordsOfNudgesNeverLieOnEachOther) {
     const std::vector<NudgeWords> two = {{290.0, "+9.0 to +3.9", "-5.1", 70.0, 28.0},
                                          {240.0, "+13.9 to +9.0", "-4.9", 74.0, 28.0}};
     EXPECT_EQ(placeNudgeWords(two, 0.0, 300.0, 2).size(), 2U);
+    // Five, one after the other: with room for four rows, each.
+    std::vector<NudgeWords> five;
+    for (int i = 0; i < 5; ++i) five.push_back({200.0 - 7.0 * i, "+9.0 to +3.9", "-5.1", 70.0, 28.0});
+    EXPECT_EQ(placeNudgeWords(five, 0.0, 300.0, 4).size(), 5U);
     for (int round = 0; round < 300; ++round) {
         std::vector<double> at(1 + round % 9);
         for (double& x : at) x = std::uniform_real_distribution<>(0.0, 300.0)(random);

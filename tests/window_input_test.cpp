@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QImage>
+#include <QLabel>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -76,6 +77,13 @@ TEST_F(InputOfTheWindow, ARecordingTellsHowFarItIsAndItsEndIsNoFault) {
     EXPECT_EQ(window.messages().sentence(), "tape.wav has come to its end. It is silent throughout.");
     EXPECT_FALSE(window.messages().warns());
     EXPECT_EQ(window.findChild<LevelMeter*>()->levelWords(), QString::fromUtf8("—"));
+    press(Qt::Key_Space);  // the place in the recording, and nothing of a "now" that there is not
+    QTest::qWait(50);
+    QStringList said;
+    for (const QLabel* label : window.messages().findChildren<QLabel*>()) said << label->accessibleName();
+    EXPECT_TRUE(said.contains(QString::fromUtf8("Frozen at 0:03 of the recording · space lets go")))
+        << said.join('|').toStdString();
+    press(Qt::Key_Space);
     press(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
     press(Qt::Key_Home, Qt::ControlModifier);
     EXPECT_NE(window.bar().stateShown(), QString::fromUtf8("■ ended"));

@@ -83,7 +83,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
                                             : Words::tr("bias not judged");
     // The scale has the limit itself; whose it is stands here alone.
     setRemark(QStringLiteral("%1, %2").arg(limit, told(limits.title)), Tone::quiet,
-              limits.statesBias ? told(limits.title) : limit);
+              {limits.statesBias ? told(limits.title) : limit});
     if (!bias_) {
         digits_ = QStringLiteral("—");
         words_ = whyNothing(snapshot);

@@ -19,10 +19,11 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kBreakSeconds = 3.0;  // longer without a character: the line is not drawn through
-constexpr double kTrailStep = 5.0;     // percent; the scale moves in these
-constexpr int kTrailTop = 9;           // pixels above the drawing, without nudges
-constexpr int kTallTrail = 110;        // pixels; a lower one has one row of words above it
+constexpr double kBreakSeconds = 3.0;       // longer without a character: the line is not drawn through
+constexpr double kTrailStep = 5.0;          // percent; the scale moves in these
+constexpr int kTrailTop = 9;                // pixels above the drawing, without nudges
+constexpr int kTrailFoot = 26;              // pixels below it: the words stand clear of the lowest figure
+constexpr int kOneRow = 55, kMostRows = 4;  // pixels of height for each row of words above the drawing
 
 QString spanWords(double seconds) {
     if (seconds == 60.0) return Words::tr("one minute");
@@ -37,7 +38,8 @@ BiasTrail::BiasTrail(QWidget* parent) : Panel(Words::tr("Trail of the bias"), pa
     dressPlot(*plot_);
     plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
     plot_->axisRect()->setAutoMargins(QCP::msNone);
-    plot_->axisRect()->setMargins(QMargins(34, kTrailTop, 2, 20));
+    plot_->axisRect()->setMargins(QMargins(34, kTrailTop, 2, kTrailFoot));
+    plot_->xAxis->setTickLabelPadding(kTrailFoot - 16);
     band_ = addLimitBand(*plot_);
     nudges_ = new TrailNudges(plot_);
     QColor haze = theme::kBlue;
@@ -66,11 +68,12 @@ void BiasTrail::setSpan(double seconds) {
 // What the nudges did is written above the drawing, where no line runs through it.
 void BiasTrail::makeRoomForWords() {
     const Snapshot& s = shown();
-    const bool any = !s.nudges.empty() && s.nudges.back().seconds > s.seconds - span_;
-    const int rows = !any ? 0 : plot_->height() < kTallTrail ? 1 : 2;
+    const auto inView =
+        std::count_if(s.nudges.begin(), s.nudges.end(), [&](const Nudge& n) { return n.seconds > s.seconds - span_; });
+    const int rows = std::min<int>(static_cast<int>(inView), std::clamp(plot_->height() / kOneRow, 1, kMostRows));
     nudges_->setRows(rows);
     const int words = static_cast<int>(std::ceil(rows * TrailNudges::rowHeight()));
-    plot_->axisRect()->setMargins(QMargins(34, std::max(kTrailTop, words + 1), 2, 20));
+    plot_->axisRect()->setMargins(QMargins(34, std::max(kTrailTop, words + 1), 2, kTrailFoot));
 }
 
 // The two words below stand inside the ends, whatever the width.
@@ -156,9 +159,9 @@ void BiasTrail::say(const Snapshot& s) {
     const QString learning = told(learningWords(s));
     if (learning.isEmpty())
         setRemark(Words::tr("last %1").arg(spanWords(span_)), Tone::quiet,
-                  Words::tr("last %1 s").arg(span_, 0, 'f', 0));
+                  {Words::tr("last %1 s").arg(span_, 0, 'f', 0)});
     else
-        setRemark(learning, Tone::quiet, learning.section(QLatin1Char(':'), 1).trimmed());
+        setRemark(learning, Tone::quiet, {learning.section(QLatin1Char(':'), 1).trimmed()});
     if (s.trail.empty()) {
         describe(whyNothing(s));
         return;

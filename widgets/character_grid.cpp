@@ -21,11 +21,6 @@ namespace {
 constexpr double kCursorStep = 0.01;  // units, by key
 constexpr double kZoomStep = 1.25;
 
-GridContent contentOf(const FrozenFrame& frame) {
-    auto chosen = frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr;
-    return {frame.snapshot, std::move(chosen), frame.cursors, frame.notes, {}, frame.before};
-}
-
 QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
     auto* button = new QToolButton(parent);
     button->setText(text);
@@ -55,6 +50,9 @@ CharacterGrid::CharacterGrid(QWidget* parent)
     connect(cursorsButton_, &QToolButton::clicked, this, &CharacterGrid::toggleCursors);
     connect(wholeButton_, &QToolButton::clicked, this, &CharacterGrid::resetView);
     connectMouse();
+    setToolTip(withOutRule(
+        Words::tr("Measured against the nominal unit: at a wrong speed the later instants are further off. The plot of "
+                  "displacement takes the sender's own speed instead.")));
     draw();
 }
 
@@ -141,7 +139,7 @@ void CharacterGrid::draw() {
 }
 
 void CharacterGrid::say(const GridContent& content) {
-    const QString frozen = frame_ ? Words::tr("frozen: ") : QString();
+    const QString frozen = frame_ ? Words::tr("frozen, ") : QString();
     if (!content.chosen) {
         setRemark(frame_ ? Words::tr("frozen") : QString());
         describe(whyNothing(*content.snapshot));
@@ -150,9 +148,12 @@ void CharacterGrid::say(const GridContent& content) {
     const auto& traces = content.snapshot->traces;
     const auto at = std::find(traces.begin(), traces.end(), content.chosen);
     const auto older = static_cast<long>(traces.end() - at) - 1;
-    const QString print = told(content.chosen->print);
-    setRemark(frozen + (older == 0 ? Words::tr("%1, newest of %2").arg(print).arg(content.snapshot->windowUsed)
-                                   : Words::tr("%1, %2 before the newest").arg(print).arg(older)));
+    const QString print = Words::tr("\u201c%1\u201d").arg(told(content.chosen->print));
+    const QString which = older == 0 ? Words::tr("newest of %1: %2").arg(content.snapshot->windowUsed).arg(print)
+                                     : Words::tr("%1 before the newest: %2").arg(older).arg(print);
+    const QString ruled = gridWords(*content.snapshot);
+    setRemark(Words::tr("%1, late against %2").arg(frozen + which, ruled), Tone::quiet,
+              {Words::tr("%1, against %2").arg(print, ruled), ruled, print, {}});
     QStringList said;
     for (const InstantFlag& flag : flagsOf(content))
         said << QStringLiteral("%1 %2 %3%4")

@@ -80,7 +80,7 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
                         .arg(told(d.name), valueOf(d.before, d), valueOf(d.after, d), changeOf(d), seenWords(d.seen()));
     if (before_)
         setRemark(Words::tr("before, now, change \u00b1 uncertainty"), Tone::quiet,
-                  Words::tr("change \u00b1 uncertainty"));
+                  {Words::tr("change \u00b1 uncertainty")});
     describe(said.join(QStringLiteral("; ")));
     chooseRows();
     update();

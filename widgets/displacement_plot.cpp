@@ -32,6 +32,9 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
     bodyLayout()->addWidget(plot_);
     connect(plot_, &QCustomPlot::beforeReplot, this,
             [this] { rulePercentAxis(*plot_, -range_, range_, drawingHeight(*plot_)); });
+    setToolTip(withOutRule(
+        Words::tr("Measured at the sender's own speed, so that a wrong speed moves nothing here. The grid takes the "
+                  "nominal unit instead.")));
     refresh(shown());
 }
 
@@ -73,9 +76,9 @@ void DisplacementPlot::nameColumns(int levels) {
 
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
-    const QString unit = Words::tr("percent of a unit, late is up");
-    const QString count = counted(n, Words::tr("character"), Words::tr("characters"));
-    setRemark(n == 0 ? unit : unit + QStringLiteral(", ") + count, Tone::quiet, Words::tr("% late"));
+    const QString unit = Words::tr("% late (up) at the sender's own speed"), brief = Words::tr("% late, own speed");
+    const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
+    setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed"), {}});
     QStringList said;
     for (const InstantReading& i : s.reading.instants)
         said << Words::tr("%1 %2 mean %3 spread %4%5")

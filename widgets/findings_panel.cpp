@@ -94,11 +94,39 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     card->setAccessibleName(Words::tr("Machine card"));
     card->setFont(theme::text(theme::kSmallPx));
     card->setFocusPolicy(Qt::TabFocus);
+    taller_ = new QToolButton(this);
+    taller_->setText(Words::tr("Taller"));
+    taller_->setToolTip(Words::tr("Give the findings the height of the readings, or take it back (Shift+F)"));
+    taller_->setAccessibleName(Words::tr("Taller findings"));
+    taller_->setCheckable(true);
+    taller_->setFont(theme::text(theme::kSmallPx));
+    taller_->setFocusPolicy(Qt::TabFocus);
+    addTool(taller_);
     addTool(card);
+    connect(taller_, &QToolButton::clicked, this, &FindingsPanel::setTall);
+    connect(scroll_->verticalScrollBar(), &QScrollBar::rangeChanged, this, &FindingsPanel::weighHeight);
     connect(card, &QToolButton::clicked, this, &FindingsPanel::cardWanted);
     connect(list_, &FindingList::wanted, this, &FindingsPanel::choose);
     connect(list_, &FindingList::shownAt, this, &FindingsPanel::bringInto);
     refresh(shown());
+}
+
+void FindingsPanel::toggleTall() {
+    if (taller_->isVisibleTo(this)) setTall(!tall_);
+}
+
+void FindingsPanel::setTall(bool tall) {
+    tall_ = tall;
+    taller_->setChecked(tall);
+    emit tallWanted(tall);
+}
+
+// The button is there while it is of use; what fits in the usual height goes back to it.
+void FindingsPanel::weighHeight() {
+    if (!tall_) usualRoom_ = scroll_->viewport()->height();
+    const bool fits = list_->heightForWidth(scroll_->viewport()->width()) <= usualRoom_;
+    taller_->setVisible(!fits);
+    if (tall_ && fits) setTall(false);
 }
 
 void FindingsPanel::choose(int index) {
@@ -153,7 +181,8 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
     const QString remark = remarkOf(snapshot);
-    setRemark(remark, Tone::quiet, remark.isEmpty() ? QString() : briefRemarkOf(snapshot));
+    setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot), {}});
+    weighHeight();
     describe(shownText() + u' ' + caution_->text());
 }
 

@@ -5,6 +5,7 @@
 
 class QLabel;
 class QScrollArea;
+class QToolButton;
 
 namespace trueunit {
 
@@ -20,6 +21,8 @@ public:
 
     QString shownText() const;  // all that is on the list, as plain text
     void chooseNext();          // the next finding, after the last none
+    bool isTall() const { return tall_; }
+    void toggleTall();  // more height and back; only while there is something out of sight
 
     bool hasHeightForWidth() const override { return false; }  // it scrolls inside; a column may squeeze it
     QSize sizeHint() const override { return {378, 260}; }
@@ -28,6 +31,7 @@ public:
 signals:
     void cardWanted();                                            // the machine card
     void evidenceChosen(const trueunit::EvidencePlaces& places);  // empty: none is chosen
+    void tallWanted(bool tall);                                   // the height of the readings too
 
 protected:
     void refresh(const Snapshot& snapshot) override;
@@ -36,6 +40,8 @@ private:
     void choose(int index);
     void bringInto(int top, int bottom);
     void keepChosen(const std::vector<Finding>& findings);
+    void setTall(bool tall);
+    void weighHeight();  // is anything out of sight?
 
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
     std::string chosen_;    // id; stays while the numbers change
@@ -43,6 +49,9 @@ private:
     QScrollArea* scroll_;
     FindingList* list_;
     QLabel* caution_;
+    QToolButton* taller_;
+    bool tall_ = false;
+    int usualRoom_ = 0;  // height of the list while not tall
 };
 
 }  // namespace trueunit

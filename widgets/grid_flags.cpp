@@ -12,10 +12,12 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kTextGap = 7.0;    // from the instant to its figure
-constexpr double kBaseline = 25.0;  // of the figure, below the axis rectangle
+constexpr double kTextGap = 7.0;     // from the instant to its figure
+constexpr double kRingedGap = 13.0;  // the same where a ring is about it
+constexpr double kBaseline = 25.0;   // of the figure, below the axis rectangle
 constexpr double kOutBaseline = 39.0;
 constexpr double kMarkerSize = 8.0;
+constexpr double kRing = 8.0;       // its radius
 constexpr double kWideUnit = 60.0;  // pixels; narrower units take smaller figures
 
 }  // namespace
@@ -60,10 +62,10 @@ void GridFlags::draw(QCPPainter* painter) {
     for (const InstantFlag& flag : flagsOf(content())) {
         const double x = xOf(flag.units);
         if (!isVisibleX(x)) continue;
-        const double textLeft = x + kTextGap;
-        const bool withText = x - kMarkerSize / 2 >= freeFrom;
+        const bool ringed = restsOn(content().evidence, flag.k, flag.to);
+        const bool withText = x - (ringed ? kRing : kMarkerSize / 2) >= freeFrom;
         drawFlag(*painter, flag, withText);
-        if (withText) freeFrom = textLeft + figuresWidth(metrics, flag.text);
+        if (withText) freeFrom = x + (ringed ? kRingedGap : kTextGap) + figuresWidth(metrics, flag.text);
     }
 }
 
@@ -75,19 +77,21 @@ void GridFlags::drawFlag(QCPPainter& painter, const InstantFlag& flag, bool with
     const double middle = bottom + kBaseline - 4.5;
     painter.setPen(theme::pen(color, 3.0));
     painter.drawLine(QPointF(boundary, bottom + 8), QPointF(x, bottom + 8));
-    if (restsOn(content().evidence, flag.k, flag.to)) {
+    const bool ringed = restsOn(content().evidence, flag.k, flag.to);
+    const double textLeft = x + (ringed ? kRingedGap : kTextGap);
+    if (ringed) {
         painter.setPen(theme::pen(theme::kBlue, 1.5));
         painter.setBrush(theme::kChosen);
-        painter.drawEllipse(QPointF(x, middle), kMarkerSize, kMarkerSize);
+        painter.drawEllipse(QPointF(x, middle), kRing, kRing);
     }
     drawMarker(painter, flag.to, {x, middle}, kMarkerSize, color);
     if (!withText) return;
     painter.setPen(color);
-    drawFigures(painter, {x + kTextGap, bottom + kBaseline}, flag.text);
+    drawFigures(painter, {textLeft, bottom + kBaseline}, flag.text);
     if (!flag.out) return;
     painter.save();
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    painter.drawText(QPointF(x + kTextGap, bottom + kOutBaseline), Words::tr("out"));
+    painter.drawText(QPointF(textLeft, bottom + kOutBaseline), Words::tr("out"));
     painter.restore();
 }
 

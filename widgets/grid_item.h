@@ -4,6 +4,7 @@
 #include <qcustomplot.h>
 
 #include <memory>
+#include <utility>
 #include <vector>
 
 #include "core/report/frozen_frame.h"
@@ -29,6 +30,11 @@ inline std::shared_ptr<const CharacterTrace> traceOf(const Snapshot& snapshot, s
     for (const auto& trace : snapshot.traces)
         if (trace->number == number) return trace;
     return {};
+}
+
+inline GridContent contentOf(const FrozenFrame& frame) {
+    auto chosen = frame.snapshot ? traceOf(*frame.snapshot, frame.characterNumber) : nullptr;
+    return {frame.snapshot, std::move(chosen), frame.cursors, frame.notes, {}, frame.before};
 }
 
 // A part of the grid's drawing, placed by the plot's axes. The content is the drawing's; it outlives the item.

@@ -38,7 +38,7 @@ void paintHeads(QPainter& painter, const QRectF& area, double baseline) {
 }  // namespace
 
 InstantTable::InstantTable(QWidget* parent) : Panel(Words::tr("Instants"), parent) {
-    setRemark(Words::tr("percent of a unit, late positive"));
+    setRemark(Words::tr("% of a unit at the sender's own speed, late positive"));
     refresh(shown());
 }
 

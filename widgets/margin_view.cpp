@@ -50,7 +50,7 @@ void MarginView::say(const Snapshot& s) {
     }
     lowWords_ = misread(*margin, s.levels, true);
     highWords_ = misread(*margin, s.levels, false);
-    setRemark(Words::tr("percent of each level, ideal receiver"), Tone::quiet, Words::tr("% of level"));
+    setRemark(Words::tr("percent of each level, ideal receiver"), Tone::quiet, {Words::tr("% of level")});
     describe(Words::tr("A receiver may sample from %1 to %2 percent of each level; %3; %4")
                  .arg(number(margin->lowPercent, 1), number(margin->highPercent, 1), lowWords_, highWords_));
 }

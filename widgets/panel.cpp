@@ -72,10 +72,10 @@ void Panel::setTitle(const QString& title) {
     update();
 }
 
-void Panel::setRemark(const QString& remark, Tone tone, const QString& brief) {
-    if (remark == remark_ && tone == tone_ && brief == brief_) return;
+void Panel::setRemark(const QString& remark, Tone tone, const QStringList& shorter) {
+    if (remark == remark_ && tone == tone_ && shorter == shorter_) return;
     remark_ = remark;
-    brief_ = brief;
+    shorter_ = shorter;
     tone_ = tone;
     update(0, 0, width(), kHeaderTop + kHeaderHeight + 1);
 }
@@ -150,8 +150,12 @@ QRectF Panel::remarkRoom() const {
 QString Panel::fittingRemark() const {
     const QFontMetrics metrics(theme::text(theme::kSmallPx));
     const double room = remarkRoom().width();
-    const bool fits = brief_.isEmpty() || metrics.horizontalAdvance(remark_) <= room;
-    return metrics.elidedText(fits ? remark_ : brief_, Qt::ElideRight, static_cast<int>(std::ceil(room)));
+    const auto fits = [&](const QString& words) { return metrics.horizontalAdvance(words) <= room; };
+    if (fits(remark_)) return remark_;
+    for (const QString& words : shorter_)
+        if (fits(words)) return words;
+    const QString& least = shorter_.isEmpty() ? remark_ : shorter_.back();
+    return metrics.elidedText(least, Qt::ElideRight, static_cast<int>(std::ceil(room)));
 }
 
 void Panel::paintHeader(QPainter& painter) const {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QElapsedTimer>
+#include <QStringList>
 #include <QWidget>
 #include <memory>
 
@@ -30,7 +31,8 @@ public:
 
     void setTitle(const QString& title);
     QString title() const { return title_; }
-    void setRemark(const QString& remark, Tone tone = Tone::quiet, const QString& brief = {});  // brief: when narrow
+    // Shorter ones are for less room, the longest first; an empty last one: rather nothing than a part.
+    void setRemark(const QString& remark, Tone tone = Tone::quiet, const QStringList& shorter = {});
     QString remark() const { return remark_; }
     void setFramed(bool framed);  // false: no border, for a view with nothing else
 
@@ -53,7 +55,8 @@ private:
     void sayDescription();
 
     QString title_;
-    QString remark_, brief_;
+    QString remark_;
+    QStringList shorter_;
     Tone tone_ = Tone::quiet;
     bool framed_ = true;
     QString description_;

@@ -81,13 +81,13 @@ void TapeView::refresh(const Snapshot& s) {
             setRemark(
                 misread + (anyCase ? Words::tr(" on this tape: ○ lost mark, ✕ filled space, underlined: wrong case")
                                    : Words::tr(" on this tape: ○ lost mark, ✕ filled space")),
-                Tone::out, misread);
+                Tone::out, {misread});
         else if (errors > 0)
-            setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
+            setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, {fault + QStringLiteral(" ✕")});
         else if (passed > 0)
-            setRemark(misread + Words::tr(", no longer in view"), Tone::out, misread);
+            setRemark(misread + Words::tr(", no longer in view"), Tone::out, {misread});
         else
-            setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, Words::tr("no framing errors"));
+            setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, {Words::tr("no framing errors")});
         if (!same) describe(tapeWords(s));
     }
     if (same && !s.tape.empty()) return;

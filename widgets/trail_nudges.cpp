@@ -42,13 +42,13 @@ std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestF
         return true;
     };
     for (const NudgeWords& words : youngestFirst) {
-        // Just now, at the right end, the words lie to the left over older hairlines: in the top row they bar none.
-        const bool topFirst = words.x + words.fullWidth > right;
+        // Words that lie to the left, over older hairlines, bar none of them in the top row.
+        const bool atTheEnd = words.x + words.fullWidth > right;
         bool done = false;
         for (const bool rightward : {true, false})
             for (const bool full : {true, false})
                 for (int i = 0; i < rows && !done; ++i)
-                    done = placed(words, rightward, full, topFirst ? rows - 1 - i : i);
+                    done = placed(words, rightward, full, atTheEnd || !rightward ? rows - 1 - i : i);
     }
     return taken;
 }

@@ -99,6 +99,19 @@ QString elementName(int k, int levels) {
     return k <= levels ? QString::number(k) : Words::tr("stop");
 }
 
+QString gridWords(const Snapshot& snapshot) {
+    const auto& baud = snapshot.reading.speed.nominalBaud;
+    return baud ? Words::tr("nominal %1 baud").arg(limitNumber(*baud)) : Words::tr("the sender's own speed");
+}
+
+QString withOutRule(const QString& tip) {
+    const QString rule = Words::tr(
+        "Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit "
+        "of "
+        "bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out.");
+    return QStringLiteral("<p>%1</p><p>%2</p>").arg(tip, rule);
+}
+
 QString shortPrint(const std::string& print) {
     static const std::pair<const char*, const char*> kShort[] = {
         {"space", "sp"},           {"letters", "ltr"}, {"figures", "fig"}, {"line feed", "lf"},

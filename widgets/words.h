@@ -32,6 +32,9 @@ QString dayWords(qint64 secondsUtc);           // "28.11.2026", of this time zon
 QString momentWords(qint64 secondsUtc);        // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 
+QString gridWords(const Snapshot& snapshot);  // "nominal 50 baud": what the grid is ruled for
+QString withOutRule(const QString& tip);      // and when instants and their means are called "out"
+
 // One instant is out of limits beyond the start-stop limit; and while bias or end is out, beyond the limit of bias (to
 // mark) or end (to space), which the plot tints. The mean of many is so too while their worst is out. So nothing is
 // marked while every reading is in limits.

@@ -26,6 +26,11 @@ constexpr double kUnitMoved = 0.003;     // then the displacements are taken ane
 constexpr double kOneTurnSeconds = 2.0;  // a step so soon after another is part of the same turn of the screwdriver
 constexpr std::size_t kMostNudges = 64;
 
+void finish(Nudge& nudge, const Measured& after) {
+    nudge.after = after;
+    nudge.step = {after.value - nudge.before.value, std::hypot(nudge.before.uncertainty, after.uncertainty)};
+}
+
 }  // namespace
 
 void NudgeFinder::clear() { *this = NudgeFinder{}; }
@@ -105,7 +110,9 @@ void NudgeFinder::look() {
     begin(*first, stated(meanBias(std::span(points_).subspan(from, *first - from), scatter_)));
 }
 
+// What was after the last nudge is what is before this one, without the characters that have turned out to be new.
 void NudgeFinder::begin(std::size_t first, const Measured& before) {
+    if (!nudges_.empty() && first - segmentStart() <= kReference) finish(nudges_.back(), before);
     ++segment_;
     for (std::size_t i = first; i < points_.size(); ++i) points_[i].segment = segment_;
     const BiasPoint& p = points_[first];
@@ -121,9 +128,7 @@ void NudgeFinder::settle() {
     const auto since = std::span(points_).subspan(start);
     level_ = stated(meanBias(since.last(std::min(since.size(), kReference)), scatter_));
     if (nudges_.empty() || since.size() > kReference) return;
-    Nudge& n = nudges_.back();
-    n.after = *level_;
-    n.step = {n.after.value - n.before.value, std::hypot(n.before.uncertainty, n.after.uncertainty)};
+    finish(nudges_.back(), *level_);
 }
 
 // A mean as the person is told it: on the actual unit, with its 95 % half-width.

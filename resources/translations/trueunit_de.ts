@@ -2428,8 +2428,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Trenn</translation>
     </message>
     <message>
-        <source>% late</source>
-        <translation>% spät</translation>
+        <source>% late, own speed</source>
+        <translation>% spät, eigene Geschw.</translation>
     </message>
     <message>
         <source>dashed: before</source>
@@ -2520,8 +2520,8 @@ Bitte den Namen prüfen.</translation>
         <translation>spätest</translation>
     </message>
     <message>
-        <source>Percent of a unit, late positive.</source>
-        <translation>Prozent der Schrittlänge, zu spät ist positiv.</translation>
+        <source>Percent of a unit at the sender&apos;s own speed, late positive.</source>
+        <translation>Prozent der Schrittlänge bei eigener Geschwindigkeit des Senders, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Findings, worst first</source>
@@ -3080,20 +3080,20 @@ Bitte den Namen prüfen.</translation>
         <translation>Das ganze Zeichen zeigen (Pos1)</translation>
     </message>
     <message>
-        <source>frozen: </source>
-        <translation>festgehalten: </translation>
+        <source>frozen, </source>
+        <translation>festgehalten, </translation>
     </message>
     <message>
         <source>frozen</source>
         <translation>festgehalten</translation>
     </message>
     <message>
-        <source>%1, newest of %2</source>
-        <translation>%1, neuestes von %2</translation>
+        <source>newest of %1: %2</source>
+        <translation>neuestes von %1: %2</translation>
     </message>
     <message>
-        <source>%1, %2 before the newest</source>
-        <translation>%1, %2 vor dem neuesten</translation>
+        <source>%1 before the newest: %2</source>
+        <translation>%1 vor dem neuesten: %2</translation>
     </message>
     <message>
         <source> out of limits</source>
@@ -3128,8 +3128,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Streuung eff.</translation>
     </message>
     <message>
-        <source>percent of a unit, late is up</source>
-        <translation>Prozent, spät ist oben</translation>
+        <source>% late (up) at the sender&apos;s own speed</source>
+        <translation>% spät (oben) bei eigener Geschwindigkeit</translation>
     </message>
     <message>
         <source>character</source>
@@ -3248,8 +3248,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Übergänge</translation>
     </message>
     <message>
-        <source>percent of a unit, late positive</source>
-        <translation>Prozent der Schrittlänge, zu spät positiv</translation>
+        <source>% of a unit at the sender&apos;s own speed, late positive</source>
+        <translation>% der Schrittlänge bei eigener Geschwindigkeit, zu spät positiv</translation>
     </message>
     <message>
         <source>%1 %2 mean %3</source>
@@ -3704,8 +3704,8 @@ Bitte den Namen prüfen.</translation>
         <translation>„%1“</translation>
     </message>
     <message>
-        <source>Character on the grid: %1, number %2</source>
-        <translation>Zeichen auf dem Raster: %1, Nummer %2</translation>
+        <source>Character on the grid: %1, number %2, late against %3</source>
+        <translation>Zeichen auf dem Raster: %1, Nummer %2, spät gegen %3</translation>
     </message>
     <message>
         <source>marks too long or short</source>
@@ -3908,8 +3908,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 von %2 seit dem Stups</translation>
     </message>
     <message>
-        <source>Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement, percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das Doppelte der Unsicherheit, was Zufall allein nur einer Zeile in etwa hundert Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+        <source>Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit, was Zufall allein nur einer Zeile in etwa hundert Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>
@@ -4002,6 +4002,50 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>see findings</source>
         <translation>siehe Befunde</translation>
+    </message>
+    <message>
+        <source>%1, late against %2</source>
+        <translation>%1, spät gegen %2</translation>
+    </message>
+    <message>
+        <source>%1, against %2</source>
+        <translation>%1, gegen %2</translation>
+    </message>
+    <message>
+        <source>nominal %1 baud</source>
+        <translation>Nennwert %1 Baud</translation>
+    </message>
+    <message>
+        <source>the sender&apos;s own speed</source>
+        <translation>Eigengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Measured against the nominal unit: at a wrong speed the later instants are further off. The plot of displacement takes the sender&apos;s own speed instead.</source>
+        <translation>Gemessen gegen die Nennschrittlänge: Bei falscher Geschwindigkeit weichen die späteren Übergänge weiter ab. Das Bild der Abweichung nimmt stattdessen die eigene Geschwindigkeit des Senders.</translation>
+    </message>
+    <message>
+        <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here. The grid takes the nominal unit instead.</source>
+        <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
+    </message>
+    <message>
+        <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out.</source>
+        <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist.</translation>
+    </message>
+    <message>
+        <source>own speed</source>
+        <translation>eigene Geschw.</translation>
+    </message>
+    <message>
+        <source>Taller</source>
+        <translation>Höher</translation>
+    </message>
+    <message>
+        <source>Give the findings the height of the readings, or take it back (Shift+F)</source>
+        <translation>Den Befunden die Höhe der Messwerte geben oder sie zurücknehmen (Umschalt+F)</translation>
+    </message>
+    <message>
+        <source>Taller findings</source>
+        <translation>Befunde höher</translation>
     </message>
 </context>
 <context>
@@ -4812,6 +4856,10 @@ Bitte den Namen prüfen.</translation>
         <source>, visit of %1</source>
         <translation>, Besuch vom %1</translation>
     </message>
+    <message>
+        <source>The report is being written…</source>
+        <translation>Der Bericht wird geschrieben…</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MachineBar</name>
@@ -5021,6 +5069,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>No card is in use; this one counts once it is used.</source>
         <translation>Es ist keine Karte in Gebrauch; diese gilt erst, wenn sie verwendet wird.</translation>
+    </message>
+    <message>
+        <source>An example that nobody has chosen: count teeth and turns of your own machine.</source>
+        <translation>Ein Beispiel, das niemand gewählt hat: Zähne und Umdrehungen der eigenen Maschine zählen.</translation>
     </message>
 </context>
 <context>
@@ -5763,6 +5815,38 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Marked as &quot;before&quot; over %1 characters; a longer window makes the proof firmer. Shift+B forgets it, K keeps it in the logbook with the moment after.</source>
         <translation>Über %1 Zeichen als „vorher“ gemerkt; ein längeres Fenster macht den Nachweis fester. Umschalt+B vergisst es, K behält es im Logbuch mit dem Augenblick danach.</translation>
+    </message>
+    <message>
+        <source>Taller findings</source>
+        <translation>Befunde höher</translation>
+    </message>
+    <message>
+        <source>The findings in the height of the readings, and back, while they do not fit</source>
+        <translation>Die Befunde in der Höhe der Messwerte zeigen und zurück, solange sie nicht hineinpassen</translation>
+    </message>
+    <message>
+        <source>The frozen frame stays as it was measured; the space bar lets go and shows the card&apos;s part.</source>
+        <translation>Das Festgehaltene bleibt, wie es gemessen wurde; die Leertaste lässt los und zeigt, was die Karte sagt.</translation>
+    </message>
+    <message>
+        <source>Frozen at %1 of the recording</source>
+        <translation>Festgehalten bei %1 der Aufnahme</translation>
+    </message>
+    <message>
+        <source>Will stand at %1 units. Double click elsewhere on the grid to move it, or set a cursor (C) first.</source>
+        <translation>Wird bei %1 Schritten stehen. Ein Doppelklick anderswo auf dem Raster verlegt die Notiz, eine Messmarke (C) vorher auch.</translation>
+    </message>
+    <message>
+        <source>Stands at %1 units.</source>
+        <translation>Steht bei %1 Schritten.</translation>
+    </message>
+    <message>
+        <source>The report is being written…</source>
+        <translation>Der Bericht wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>The recording was kept: %1.</source>
+        <translation>Die Aufnahme wurde behalten: %1.</translation>
     </message>
 </context>
 <context>
