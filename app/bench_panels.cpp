@@ -146,8 +146,9 @@ void BenchPanels::setFindingsTall(bool tall) {
     placeFindings();
 }
 
-// Rows that have to scroll anyway are not squeezed as well.
+// What has to scroll anyway is not squeezed as well.
 void BenchPanels::spaceReadings() {
+    findings_->setMinimumHeight(findingsTall_ && height() < kLeastApart ? findings_->fullHeight() : 0);
     const int others = gauge_->minimumSizeHint().height() + findings_->minimumSizeHint().height() + 2 * kGap + kMargin;
     const int before = comparison_->isHidden() ? 0 : comparison_->sizeHint().height() + kGap;
     const bool scrolls = height() < kLeastApart ||

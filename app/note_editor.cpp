@@ -31,7 +31,6 @@ NoteEditor::NoteEditor(QWidget* parent)
     auto* keep = new QPushButton(tr("Attach"), this);
     for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(keep), static_cast<QWidget*>(delete_)})
         part->setFont(theme::text(theme::kTextPx));
-    words_->setFixedWidth(kLetters * words_->fontMetrics().averageCharWidth());
     words_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     words_->setTabChangesFocus(true);
@@ -78,7 +77,15 @@ void NoteEditor::open(const QString& text, bool isNew, const QString& where) {
 void NoteEditor::grow() {
     const int lines = std::clamp(qRound(words_->document()->size().height()), kLines, kMostLines);
     words_->setFixedHeight(lines * words_->fontMetrics().lineSpacing() + kNoteFrame);
-    adjustSize();
+    words_->setFixedWidth(kLetters * words_->fontMetrics().averageCharWidth());
+    const auto least = [this] {
+        layout()->activate();  // so that it knows the new width
+        return layout()->minimumSize().width();
+    };
+    const int over = least() + 2 * kNoteEdge - parentWidget()->width();
+    if (over > 0) words_->setFixedWidth(words_->minimumWidth() - over);
+    const int wide = least();
+    resize(wide, layout()->heightForWidth(wide));
     placeBeside(at_);
 }
 

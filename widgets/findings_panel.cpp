@@ -115,6 +115,11 @@ void FindingsPanel::toggleTall() {
     if (taller_->isVisibleTo(this)) setTall(!tall_);
 }
 
+int FindingsPanel::fullHeight() const {
+    const QSize seen = scroll_->viewport()->size();
+    return height() - seen.height() + list_->heightForWidth(seen.width());
+}
+
 void FindingsPanel::setTall(bool tall) {
     tall_ = tall;
     taller_->setChecked(tall);

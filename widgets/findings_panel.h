@@ -21,8 +21,8 @@ public:
 
     QString shownText() const;  // all that is on the list, as plain text
     void chooseNext();          // the next finding, after the last none
-    bool isTall() const { return tall_; }
-    void toggleTall();  // more height and back; only while there is something out of sight
+    int fullHeight() const;     // that shows all of it
+    void toggleTall();          // more height and back; only while there is something out of sight
 
     bool hasHeightForWidth() const override { return false; }  // it scrolls inside; a column may squeeze it
     QSize sizeHint() const override { return {378, 260}; }
