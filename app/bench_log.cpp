@@ -139,6 +139,7 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     const Result<Kept> done = keepFrame(**store, keeping, with ? &before_->keeping : nullptr);
     if (!done) return done;
     kept_ = true;
+    if (with && done->after) before_->kept = true;
     last_ = Last{*done, uid_, keeper_.frame().machine, keeper_.frame().inputDescription};
     waiting_.reset();
     if (draft_) draft_->clear();

@@ -40,7 +40,8 @@ public:
     // What was typed for a report is kept, though its own moment is not: with the frame that was kept last, of this
     // machine and input and in the visit that goes on; when there is none, with the one that is kept next.
     Outcome carryRemarks();
-    bool kept() const { return kept_; }  // the frame is in the logbook as it is now
+    bool beforeKept() const { return before_ && before_->kept; }  // with a moment after it
+    bool kept() const { return kept_; }                           // the frame is in the logbook as it is now
 
     Result<Store*> store();  // opened, made, brought forward or mended
     std::optional<QString> takeMendedSentence();
@@ -57,6 +58,7 @@ private:
     struct Before {
         Keeping keeping;
         std::shared_future<QByteArray> sound;
+        bool kept = false;
     };
 
     struct Last {  // the frame that was kept last

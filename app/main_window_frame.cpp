@@ -167,20 +167,23 @@ void MainWindow::askReport() {
     const QString machine = QString::fromStdString(keeper_.frame().machine);
     ReportDialog dialog(machine, QString::fromStdString(keeper_.frame().remarks),
                         QDir::toNativeSeparators(ReportDialog::freshPath(machine, keeper_.frame().takenSecondsUtc)),
-                        before_ != nullptr, this);
+                        !before_             ? ReportDialog::Visit::none
+                        : log_->beforeKept() ? ReportDialog::Visit::kept
+                                             : ReportDialog::Visit::notKept,
+                        this);
     const int wanted = dialog.exec();
     if (wanted != QDialog::Rejected) {
         keeper_.sign(dialog.machine(), dialog.remarks());
         if (frameIsOfThisInput_) bar_->machine().setMachine(dialog.machine());
     }
     if (wanted == ReportDialog::kVisitWanted) {
-        if (!keepInLog()) return;
-        openLogbook();
+        if (!log_->beforeKept() && !keepInLog()) return;
     } else if (wanted == QDialog::Accepted) {
-        const Outcome written = writeReportTo(dialog.path());
-        if (!written) return;  // the sentence is said; the frame stays for another try
-        if (const Outcome carried = log_->carryRemarks(); !carried) messages_->warn(told(carried.error().text));
+        if (!writeReportTo(dialog.path())) return;  // the sentence is said; the frame stays for another try
     }
+    if (wanted != QDialog::Rejected)
+        if (const Outcome carried = log_->carryRemarks(); !carried) messages_->warn(told(carried.error().text));
+    if (wanted == ReportDialog::kVisitWanted) openLogbook();
     if (!wasLive) return;
     keeper_.release();
     if (wanted == QDialog::Rejected) messages_->dropNews();

@@ -17,7 +17,7 @@
 
 namespace trueunit {
 
-ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const QString& path, bool before,
+ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const QString& path, Visit visit,
                            QWidget* parent)
     : QDialog(parent),
       machine_(new QLineEdit(machine)),
@@ -48,18 +48,18 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     auto* fileLabel = new QLabel(tr("&File"));
     fileLabel->setBuddy(path_);
     form->addRow(fileLabel, file);
-    if (before) form->addRow(visitRow());
+    if (visit != Visit::none) form->addRow(visitRow(visit == Visit::kept));
     form->addRow(buttons);
-    resize(560, before ? 340 : 300);
+    resize(560, visit != Visit::none ? 340 : 300);
     remarks_->setFocus();
 }
 
-QWidget* ReportDialog::visitRow() {
+QWidget* ReportDialog::visitRow(bool kept) {
     auto* words = new QLabel(
         tr("This page is of one moment. The report of the visit, with before, after and a line to sign, is made from "
            "the logbook."));
     words->setWordWrap(true);
-    auto* open = new QPushButton(tr("Keep and open the &logbook"));
+    auto* open = new QPushButton(kept ? tr("Open the &logbook") : tr("Keep and open the &logbook"));
     open->setAutoDefault(false);
     connect(open, &QPushButton::clicked, this, [this] { done(kVisitWanted); });
     auto* row = new QWidget;

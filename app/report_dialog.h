@@ -15,8 +15,9 @@ class ReportDialog : public QDialog {
 public:
     static constexpr int kVisitWanted = 2;  // its result when the report of the visit is asked for instead
 
-    // Told that a moment before is marked, it says where the report of the visit is made.
-    ReportDialog(const QString& machine, const QString& remarks, const QString& path, bool before,
+    enum class Visit { none, notKept, kept };  // the visit that goes on, with a moment before
+
+    ReportDialog(const QString& machine, const QString& remarks, const QString& path, Visit visit,
                  QWidget* parent = nullptr);
 
     QString machine() const;
@@ -29,7 +30,7 @@ public:
 
 private:
     void browse();
-    QWidget* visitRow();
+    QWidget* visitRow(bool kept);  // where the report of the visit is made
 
     QLineEdit* machine_;
     QPlainTextEdit* remarks_;

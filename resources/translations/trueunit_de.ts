@@ -5964,6 +5964,10 @@ Bitte den Namen prüfen.</translation>
         <source>Keep and open the &amp;logbook</source>
         <translation>Behalten und &amp;Logbuch öffnen</translation>
     </message>
+    <message>
+        <source>Open the &amp;logbook</source>
+        <translation>&amp;Logbuch öffnen</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::SenderDialog</name>

@@ -77,5 +77,38 @@ TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
     EXPECT_EQ(readFrame(*store, 2)->frame.remarks, "Oiled.") << "the next visit begins with it";
 }
 
+// What the dialog's button to the logbook says.
+QString offered(MainWindow& window) {
+    QString words;
+    QTimer::singleShot(300, &window, [&] {
+        auto* dialog = window.findChild<ReportDialog*>();
+        ASSERT_TRUE(dialog);
+        for (const QPushButton* button : dialog->findChildren<QPushButton*>())
+            if (button->text().contains("logbook")) words = button->text();
+        dialog->reject();
+    });
+    QTest::keyClick(&window, Qt::Key_R, Qt::ControlModifier);
+    window.activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+    return words;
+}
+
+TEST(ReportDialogOfAVisit, DoesNotOfferToKeepWhatIsKeptAlready) {
+    const test::TemporaryFolder folder;
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    MainWindow window(session);
+    window.startLog(QString::fromStdString(folder.file("book.sqlite")));
+    window.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+    EXPECT_EQ(offered(window), QString()) << "no moment before is marked";
+    QTest::keyClick(&window, Qt::Key_B);
+    EXPECT_EQ(offered(window), "Keep and open the &logbook");
+    QTest::keyClick(&window, Qt::Key_K);
+    EXPECT_EQ(offered(window), "Open the &logbook");
+    QTest::keyClick(&window, Qt::Key_B);  // another moment, which is not in the logbook
+    EXPECT_EQ(offered(window), "Keep and open the &logbook");
+}
+
 }  // namespace
 }  // namespace trueunit
