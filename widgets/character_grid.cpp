@@ -152,8 +152,10 @@ void CharacterGrid::say(const GridContent& content) {
     const QString which = older == 0 ? Words::tr("newest of %1: %2").arg(content.snapshot->windowUsed).arg(print)
                                      : Words::tr("%1 before the newest: %2").arg(older).arg(print);
     const QString ruled = gridWords(*content.snapshot);
+    const bool nominal = content.snapshot->reading.speed.nominalBaud.has_value();
+    const QString brief = nominal ? Words::tr("nominal") : Words::tr("own speed");
     setRemark(Words::tr("%1, late against %2").arg(frozen + which, ruled), Tone::quiet,
-              {Words::tr("%1, against %2").arg(print, ruled), ruled, print, {}});
+              {Words::tr("%1, against %2").arg(print, ruled), ruled, brief, {}});
     QStringList said;
     for (const InstantFlag& flag : flagsOf(content))
         said << QStringLiteral("%1 %2 %3%4")

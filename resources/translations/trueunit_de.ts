@@ -4047,6 +4047,10 @@ Bitte den Namen prüfen.</translation>
         <source>Taller findings</source>
         <translation>Befunde höher</translation>
     </message>
+    <message>
+        <source>nominal</source>
+        <translation>Nennwert</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
