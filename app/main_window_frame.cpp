@@ -72,7 +72,7 @@ void MainWindow::toggleFreeze() {
     messages_->dropNews();
     if (keeper_.frozen()) return keeper_.release();
     freezeNow(live_);
-    messages_->say(tr("N writes a note, K keeps this moment in the logbook, Ctrl+R writes its report."));
+    messages_->say(tr("N writes a note, K keeps it, Ctrl+R writes a report."));
 }
 
 void MainWindow::freezeAsProof() {

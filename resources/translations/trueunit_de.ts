@@ -5705,8 +5705,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 %2 läuft weiter wie zuvor.</translation>
     </message>
     <message>
-        <source>N writes a note, K keeps this moment in the logbook, Ctrl+R writes its report.</source>
-        <translation>N schreibt eine Notiz, K legt diesen Augenblick im Logbuch ab, Strg+R schreibt seinen Bericht.</translation>
+        <source>N writes a note, K keeps it, Ctrl+R writes a report.</source>
+        <translation>N schreibt eine Notiz, K behält ihn, Strg+R schreibt einen Bericht.</translation>
     </message>
     <message>
         <source>The display stands still for the report, and goes on behind it.</source>
