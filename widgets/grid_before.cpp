@@ -18,12 +18,14 @@ std::shared_ptr<const CharacterTrace> GridBefore::traceFor(const GridContent& co
     return {};
 }
 
-// What is dashed, or why nothing is.
-void GridBefore::drawWords(QCPPainter& painter, const QString& words) const {
+// What is dashed, or why nothing is; in a low drawing, where they stand across the trace, the brief words.
+void GridBefore::drawWords(QCPPainter& painter, const QString& full, const QString& brief) const {
     painter.setFont(theme::text(theme::kSmallPx));
     painter.setPen(theme::kSecondary);
     const QFontMetricsF metrics(painter.font());
-    const double baseline = std::min(yOf(0.0) + 16, inside().bottom() - metrics.descent());  // within a low drawing
+    const double below = yOf(0.0) + 16, lowest = inside().bottom() - metrics.descent();
+    const double baseline = std::min(below, lowest);
+    const QString& words = below > lowest ? brief : full;
     painter.drawText(QPointF(inside().right() - 8 - metrics.horizontalAdvance(words), baseline), words);
 }
 
@@ -31,7 +33,8 @@ void GridBefore::draw(QCPPainter* painter) {
     if (!content().before || !content().chosen || content().before->gridUnitSeconds <= 0.0) return;
     const QString print = told(content().chosen->print);
     const auto trace = traceFor(content());
-    if (!trace) return drawWords(*painter, Words::tr("before: no %1 came").arg(print));
+    const QString none = Words::tr("before: no %1 came").arg(print);
+    if (!trace) return drawWords(*painter, none, none);
     const double unit = content().before->gridUnitSeconds;
     QPolygonF line;
     for (std::size_t i = 0; i < trace->level.size(); ++i) {
@@ -45,7 +48,8 @@ void GridBefore::draw(QCPPainter* painter) {
     painter->setBrush(Qt::NoBrush);
     painter->drawPolyline(line);
     for (const TraceInstant& i : trace->instants) drawLozenge(*painter, {xOf(i.seconds / unit), yOf(0.5)}, 9.0);
-    drawWords(*painter, Words::tr("dashed, \u25c7: before, ") + told(trace->print));
+    drawWords(*painter, Words::tr("dashed, \u25c7: before, ") + told(trace->print),
+              QStringLiteral("\u25c7 ") + Words::tr("before"));
 }
 
 }  // namespace trueunit

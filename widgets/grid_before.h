@@ -19,7 +19,7 @@ protected:
     void draw(QCPPainter* painter) override;
 
 private:
-    void drawWords(QCPPainter& painter, const QString& words) const;
+    void drawWords(QCPPainter& painter, const QString& full, const QString& brief) const;
 };
 
 }  // namespace trueunit

@@ -154,8 +154,8 @@ QString Panel::fittingRemark() const {
     if (fits(remark_)) return remark_;
     for (const QString& words : shorter_)
         if (fits(words)) return words;
-    const QString& least = shorter_.isEmpty() ? remark_ : shorter_.back();
-    return metrics.elidedText(least, Qt::ElideRight, static_cast<int>(std::ceil(room)));
+    if (!shorter_.isEmpty()) return {};  // rather nothing than half a word
+    return metrics.elidedText(remark_, Qt::ElideRight, static_cast<int>(std::ceil(room)));
 }
 
 void Panel::paintHeader(QPainter& painter) const {

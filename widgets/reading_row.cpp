@@ -75,11 +75,14 @@ void ReadingRow::paintEvent(QPaintEvent*) {
         return;
     }
     painter.drawText(QPointF(valueRight + kUnitGap, baseline), text_.unit);
-    if (full || brief) drawFigures(painter, {valueRight + kUnit + 0.2 * spare, baseline}, text_.uncertainty);
+    double written = valueRight + kUnit + 0.2 * spare;
+    if (full || brief) drawFigures(painter, {written, baseline}, text_.uncertainty);
+    if (!text_.uncertainty.isEmpty()) written += figuresWidth(smallMetrics, text_.uncertainty) + kUnitGap;
 
     painter.setPen(out ? theme::kOut : text_.within ? theme::kInOrder : theme::kSecondary);
     painter.setFont(theme::text(theme::kSmallPx, out ? QFont::DemiBold : QFont::Normal));
-    drawFiguresRight(painter, {w, baseline}, full ? text_.judgement : text_.brief);
+    const bool room = figuresWidth(QFontMetricsF(painter.font()), text_.judgement) <= w - written;
+    drawFiguresRight(painter, {w, baseline}, full && room ? text_.judgement : text_.brief);
 
     painter.setFont(strong);
     painter.setPen(out ? theme::kOut : theme::kInk);
