@@ -78,7 +78,7 @@ void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
     const QString unit = Words::tr("% late (up) at the sender's own speed"), brief = Words::tr("% late, own speed");
     const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
-    setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed"), {}});
+    setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed")});
     QStringList said;
     for (const InstantReading& i : s.reading.instants)
         said << Words::tr("%1 %2 mean %3 spread %4%5")

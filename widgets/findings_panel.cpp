@@ -186,7 +186,7 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
     const QString remark = remarkOf(snapshot);
-    setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot), {}});
+    setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot)});
     weighHeight();
     describe(shownText() + u' ' + caution_->text());
 }

@@ -31,7 +31,7 @@ public:
 
     void setTitle(const QString& title);
     QString title() const { return title_; }
-    // Shorter ones are for less room, the longest first; an empty last one: rather nothing than a part.
+    // Shorter ones are for less room, the longest first; where none fits, nothing. Without them a long one is cut.
     void setRemark(const QString& remark, Tone tone = Tone::quiet, const QStringList& shorter = {});
     QString remark() const { return remark_; }
     void setFramed(bool framed);  // false: no border, for a view with nothing else
