@@ -129,15 +129,54 @@ TEST(Guide, TheQuenchDelaysTheEdgesAsItsCircuitDoes) {
     EXPECT_NEAR(biasOf(large), -7.4, 0.05);
 }
 
+// A battery, the series and the reading resistor (none: open), and over it the clamp: two rectifiers of the softest
+// kind of the published diode law, I = Is exp(U / (2 kT/q)), 20 mA at 0.70 V.
+struct Battery {
+    double volts, series, reading;
+};
+
+double clampAmps(double across) { return 0.020 * std::exp((across / 2.0 - 0.70) / (2.0 * 0.02585)); }
+
+double acrossReading(const Battery& battery) {
+    double low = 0.0, high = battery.volts;
+    for (int halvings = 0; halvings < 60; ++halvings) {
+        const double across = (low + high) / 2.0;
+        const bool moreComes = (battery.volts - across) / battery.series > across / battery.reading + clampAmps(across);
+        (moreComes ? low : high) = across;
+    }
+    return low;
+}
+
 // The dry run's key closes a fresh or a tired battery over the reading resistor of either column.
 TEST(Guide, TheBatteryShowsWhatItsDryRunSays) {
     for (const double volts : {12.0, 13.0})
         for (const auto& [series, reading] : {std::pair{560.0, 47.0}, std::pair{180.0, 15.0}}) {
-            const double shown = volts * reading / (series + reading);
+            const double shown = acrossReading({volts, series, reading});
             EXPECT_GE(shown, 0.9) << volts << " " << series;
             EXPECT_LT(shown, 1.05) << volts << " " << series;
+            EXPECT_LT(clampAmps(shown), 0.025 * volts / (series + reading)) << "what the clamp takes of the mark";
         }
     EXPECT_TRUE(guideText().contains("0.9 to\n   1.0 V across the reading resistor"));
+}
+
+TEST(Guide, TheClampHoldsWhatAnOpenReadingResistorLetsThrough) {
+    const QString guide = guideText();
+    constexpr double kOpen = 1e12;
+    for (const double volts : {12.0, 13.0})
+        for (const double series : {560.0, 180.0}) {
+            const double held = acrossReading({volts, series, kOpen});
+            EXPECT_GT(held, 1.3) << volts << " " << series;
+            EXPECT_LT(held, 1.6) << volts << " " << series;
+        }
+    const double held20 = acrossReading({12.0, 560.0, kOpen}), held60 = acrossReading({12.0, 180.0, kOpen});
+    for (const QString& said :
+         {QString("(12 - %1)/560 = %2 mA").arg(held20, 0, 'f', 1).arg(1e3 * clampAmps(held20), 0, 'f', 0),
+          QString("(12 - %1)/180 = %2 mA").arg(held60, 0, 'f', 1).arg(1e3 * clampAmps(held60), 0, 'f', 0),
+          QString("10^(-(0.70 - 0.47)/0.12) = %1 mA").arg(20.0 * std::pow(10.0, -0.23 / 0.12), 0, 'f', 2),
+          QString("(12 - 2)/(8 x 0.15) = %1 A").arg(10.0 / 1.2, 0, 'f', 0),
+          QString("260 V / 0.5 \u03a9 = %1 A").arg(260.0 / 0.5, 0, 'f', 0)})
+        EXPECT_TRUE(guide.contains(said)) << said.toStdString();
+    EXPECT_LT(clampAmps(0.94), 0.24e-3) << "0.12 V for a tenth is more than the law's softest, 2 kT/q ln 10";
 }
 
 // With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as

@@ -74,5 +74,5 @@ GERMAN = {
     "Interrupted tone for bare contacts": "Unterbrochener Ton für bloße Kontakte",
     "non-polar, 25 V": "ungepolt, 25 V", "ground: sleeve": "Masse: Hülse", "line in: tip": "Eingang: Spitze",
     "eight AA": "acht AA", "rated in DC,": "für Gleichspannung,", "above the supply": "über der Speisung",
-    "barrier, 8 mm or more": "Trennung, 8 mm oder mehr", "fuse": "Sicherung",
+    "barrier, 8 mm or more": "Trennung, 8 mm oder mehr", "fuse": "Sicherung", "switch": "Schalter",
 }
