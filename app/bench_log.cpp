@@ -42,10 +42,15 @@ void sign(FrozenFrame& frame, const QString& machine) {
     frame.selfCheck = lastCheckLine();
 }
 
-// Nothing that was typed before is lost, and nothing stands there twice.
+// Nothing that was typed before is lost, and nothing stands there twice. What belongs to another moment says to which.
 std::string added(const std::string& fresh, const std::string& old) {
     if (fresh.find(old) != std::string::npos) return fresh;
     return old.find(fresh) != std::string::npos ? old : old + '\n' + fresh;
+}
+
+std::string timed(const FrozenFrame& frame) {
+    const QDateTime taken = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc);
+    return taken.toString(QStringLiteral("HH:mm:ss: ")).toStdString() + frame.remarks;
 }
 
 }  // namespace
@@ -126,7 +131,8 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     Keeping keeping;
     keeping.kept = {keeper_.frame(), sound_.valid() ? sound_.get() : QByteArray()};
     sign(keeping.kept.frame, machine);
-    keeping.kept.frame.remarks = withWaiting(keeping.kept.frame, remarks.toStdString());
+    const std::string waited = waitedFor(keeping.kept.frame);
+    keeping.kept.frame.remarks = added(remarks.toStdString(), waited);
     keeping.uid = uid_;
     const auto taken = keeping.kept.frame.takenSecondsUtc;
     const bool with =
@@ -140,22 +146,23 @@ Result<Kept> BenchLog::keep(const QString& machine, const QString& remarks) {
     if (!done) return done;
     kept_ = true;
     if (with && done->after) before_->kept = true;
-    last_ = Last{*done, uid_, keeper_.frame().machine, keeper_.frame().inputDescription};
+    last_ = Last{*done, uid_, keeper_.frame().machine, keeper_.frame().inputDescription, waited};
     waiting_.reset();
     if (draft_) draft_->clear();
     emit keptFrame();
     return done;
 }
 
-std::string BenchLog::withWaiting(const FrozenFrame& frame, const std::string& remarks) const {
-    const bool same = waiting_ && waiting_->machine == frame.machine && waiting_->input == frame.inputDescription;
-    return same ? added(remarks, waiting_->remarks) : remarks;
+std::string BenchLog::waitedFor(const FrozenFrame& frame) const {
+    if (waiting_ && waiting_->machine == frame.machine && waiting_->input == frame.inputDescription)
+        return waiting_->remarks;
+    return last_ && last_->uid == uid_ ? last_->waited : std::string();
 }
 
 Outcome BenchLog::carryRemarks() {
     const FrozenFrame& frame = keeper_.frame();
     if (frame.remarks.empty()) return done();
-    waiting_ = Waiting{frame.machine, frame.inputDescription, frame.remarks};
+    waiting_ = Waiting{frame.machine, frame.inputDescription, timed(frame)};
     if (!last_ || last_->machine != frame.machine || last_->input != frame.inputDescription) return done();
     const Result<Store*> store = this->store();
     if (!store) return store.error();
@@ -166,7 +173,8 @@ Outcome BenchLog::carryRemarks() {
     if (!*visit || (*visit)->id != last_->kept.visit) return done();
     Result<KeptFrame> kept = readFrame(**store, last_->kept.frame);
     if (!kept) return kept.error();
-    kept->frame.remarks = last_->uid == uid_ ? frame.remarks : added(frame.remarks, kept->frame.remarks);
+    kept->frame.remarks =
+        last_->uid == uid_ ? added(frame.remarks, last_->waited) : added(timed(frame), kept->frame.remarks);
     if (Outcome written = rewriteFrame(**store, last_->kept.frame, kept->frame); !written) return written;
     if (Outcome committed = transaction.commit(); !committed) return committed;
     waiting_.reset();

@@ -65,13 +65,14 @@ private:
         Kept kept;
         QString uid;
         std::string machine, input;
+        std::string waited;  // remarks of an earlier moment that came in with it
     };
 
     struct Waiting {
         std::string machine, input, remarks;
     };
 
-    std::string withWaiting(const FrozenFrame& frame, const std::string& remarks) const;
+    std::string waitedFor(const FrozenFrame& frame) const;
 
     FrameKeeper& keeper_;
     const Session& session_;

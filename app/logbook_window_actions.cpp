@@ -127,7 +127,7 @@ void LogbookWindow::askReport() {
     const QString pdfLetter = tr("PDF, Letter (*.pdf)"), pngLetter = tr("PNG, Letter (*.png)");
     QString kind;
     QString path = QFileDialog::getSaveFileName(
-        this, tr("Write the report of the visit to"), suggestedPath(QStringLiteral(".pdf")),
+        this, tr("The report of the visit: its place, PDF or PNG"), suggestedPath(QStringLiteral(".pdf")),
         QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
     if (path.isEmpty()) return;
     const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");

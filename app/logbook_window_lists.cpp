@@ -62,7 +62,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
     auto* item = new QTreeWidgetItem(
         {roleName(row.role).isEmpty() ? time : time + QStringLiteral(", ") + told(roleName(row.role).toStdString()),
          percent(row.bias, true), percent(row.gross, false), percent(row.speedError, true),
-         !row.within   ? LogbookWindow::tr("open")
+         !row.within   ? LogbookWindow::tr("cannot tell")
          : *row.within ? LogbookWindow::tr("in")
                        : LogbookWindow::tr("OUT"),
          namesOf(row)});

@@ -16,7 +16,7 @@
 namespace trueunit {
 
 namespace {
-constexpr int kNewsMs = 20'000;
+constexpr int kNewsMs = 20'000, kFiledMs = 60'000;
 constexpr int kNarrowSide = 8, kNarrow = 1000;     // as the panels below have it
 constexpr int kFrozenPad = 12, kFrozenSlack = 16;  // about the words, so that digits do not move the bar
 }  // namespace
@@ -54,7 +54,7 @@ MessageLine::MessageLine(QWidget* parent, int side)
     setAccessibleName(tr("Messages"));
 }
 
-void MessageLine::addTool(QWidget* tool) { row_->insertWidget(row_->indexOf(frozen_), tool, 0); }
+void MessageLine::addTool(QWidget* tool) { row_->addWidget(tool, 0); }
 
 void MessageLine::speak(const QString& lead, const QString& sentence) {
     lead_ = lead;
@@ -76,11 +76,7 @@ void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "
 QString MessageLine::writtenWords(const QStringList& files) {
     const QString first = QFileInfo(files.front()).fileName();
     if (files.size() == 1) return tr("The report was written: %1.").arg(first);
-    QStringList further;
-    for (qsizetype i = 1; i < files.size(); ++i) further += QFileInfo(files[i]).fileName();
-    return tr("The report was written in %1 files: %2, and beside it %3.")
-        .arg(files.size())
-        .arg(first, further.join(QStringLiteral("; ")));
+    return tr("The report was written, %1 pages from %2 on.").arg(files.size()).arg(first);
 }
 
 void MessageLine::sayWritten(const QStringList& files) { sayFiled(writtenWords(files), files.front()); }
@@ -94,6 +90,7 @@ void MessageLine::sayFiled(const QString& sentence, const QString& file) {
                               theme::kBlue.name(), tr("open its folder")));
     folder_->setToolTip(QDir::toNativeSeparators(QFileInfo(file).absolutePath()));
     folder_->show();
+    forget_->start(kFiledMs);
 }
 
 void MessageLine::dropNews() {

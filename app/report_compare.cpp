@@ -70,11 +70,12 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
                rows, kInstantsAt);
 }
 
-QString footnote(const MomentsCompared& moments, std::size_t leftOut) {
+QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::size_t leftOut) {
     QString text = Words::tr(
         "Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. "
         "None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender's own "
         "speed, percent of a unit, late positive.");
+    if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 more.").arg(unchanged);
     if (leftOut > 0)
         text += QLatin1Char(' ') +
                 Words::tr("Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.").arg(leftOut);
@@ -87,13 +88,19 @@ QString footnote(const MomentsCompared& moments, std::size_t leftOut) {
 
 }  // namespace
 
-// The readings prove the repair.
+// The readings prove the repair; of the instants those that moved.
 void drawComparison(PageFlow& page, const MomentsCompared& moments) {
     const Comparison comparison = compareReadings(moments.before.reading, moments.later.reading);
     std::vector<PageRow> readings, instants;
     for (const Difference& d : comparison.readings) readings.push_back(readingRow(d));
+    std::size_t unchanged = 0, leftOut = 0;
     for (const Difference& d : comparison.instants)
-        if (tells(d)) instants.push_back(instantRow(d, moments.later.levels));
+        if (!tells(d))
+            ++leftOut;
+        else if (d.seen() == Seen::none)
+            ++unchanged;
+        else
+            instants.push_back(instantRow(d, moments.later.levels));
     page.reserve(page.tableHeight(std::max(readings.size(), instants.size())) + 20.0);
     page.heading(moments.heading);
     const double top = page.y();
@@ -105,7 +112,7 @@ void drawComparison(PageFlow& page, const MomentsCompared& moments) {
         end = std::max(end, page.y());
     }
     page.moveTo(end);
-    page.paragraph(footnote(moments, comparison.instants.size() - instants.size()), PageFlow::font(7.0), kFaint);
+    page.paragraph(footnote(moments, unchanged, leftOut), PageFlow::font(7.0), kFaint);
 }
 
 void drawComparison(PageFlow& page, const FrozenFrame& frame) {

@@ -38,6 +38,8 @@ QString inputKindText(InputKind kind) {
 
 QString windowText(const Snapshot& s) {
     const QString used = Words::tr("%1 characters used").arg(s.windowUsed);
+    if (s.options.windowCharacters != 0 && s.windowUsed > static_cast<std::size_t>(s.options.windowCharacters))
+        return used + Words::tr(", more than the window's %1 to be a firm proof").arg(s.options.windowCharacters);
     return (s.options.windowCharacters == 0 ? Words::tr("all characters")
                                             : Words::tr("last %1 characters").arg(s.options.windowCharacters)) +
            QStringLiteral(", ") + used;
@@ -158,8 +160,9 @@ VerdictText judgedText(const Snapshot& s) {
 VerdictText verdictText(const Snapshot& s) {
     VerdictText text = judgedText(s);
     text.fault = faultText(s);
-    if (text.within.value_or(false) && !text.fault.isEmpty())
-        text.headline = Words::tr("%1, yet with a fault").arg(text.headline);
+    if (text.fault.isEmpty() || s.reading.verdict.judged.empty()) return text;
+    if (!text.within) text.headline = Words::tr("With a fault; whether in limits cannot be told yet");
+    if (text.within.value_or(false)) text.headline = Words::tr("%1, yet with a fault").arg(text.headline);
     return text;
 }
 

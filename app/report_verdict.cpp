@@ -8,8 +8,8 @@ namespace trueunit {
 using namespace report_ink;
 
 void drawVerdict(PageFlow& page, const VerdictText& v, const QString& when) {
-    const bool good = v.within.value_or(false) && v.fault.isEmpty();
-    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), !v.within ? kFaint : good ? kIn : kOut);
+    const bool bad = !v.fault.isEmpty() || v.within == false;
+    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), bad ? kOut : v.within ? kIn : kFaint);
     if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), kOut);
 }
 

@@ -53,7 +53,7 @@ VisitForm::VisitForm(QWidget* parent)
     row(tr("&Complaint"), complaint_);
     row(tr("&Work done"), work_);
     form->addRow(QString(), offer_);
-    form->setRowVisible(offer_, false);
+    offer_->setEnabled(false);
     connect(offer_, &QPushButton::clicked, this, [this] { work_->setPlainText(offered_); });
     connect(work_, &QPlainTextEdit::textChanged, this, &VisitForm::showOffer);
     row(tr("Par&ts"), parts_);
@@ -86,10 +86,8 @@ void VisitForm::offerWork(const QString& remarks) {
     showOffer();
 }
 
-void VisitForm::showOffer() {
-    static_cast<QFormLayout*>(layout())->setRowVisible(offer_,
-                                                       !offered_.isEmpty() && work_->toPlainText().trimmed().isEmpty());
-}
+// The button keeps its place: no row may move under a hand that types.
+void VisitForm::showOffer() { offer_->setEnabled(!offered_.isEmpty() && work_->toPlainText().trimmed().isEmpty()); }
 
 void VisitForm::saveNow() {
     if (!pause_->isActive()) return;

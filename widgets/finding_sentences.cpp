@@ -77,7 +77,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "With speed, bias, levels and periodic lines taken out, %1 rms of a unit is left, up to %2."),
     QT_TRANSLATE_NOOP("Core", "With speed, bias and levels taken out, %1 rms of a unit is left, up to %2."),
-    QT_TRANSLATE_NOOP("Core", "The noise of the input explains %1 of it."),
+    QT_TRANSLATE_NOOP("Core", "The noise of the input alone would make %1."),
     QT_TRANSLATE_NOOP("Core", "It is too short yet to tell whether it comes and goes with the drive."),
     QT_TRANSLATE_NOOP("Core",
                       "It grows through the character, as what the drive does: watch it over more characters first."),

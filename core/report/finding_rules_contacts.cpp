@@ -14,6 +14,7 @@ constexpr double kMildPercent = 2.0;  // bias and end: smaller is in order
 constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
+constexpr double kNoisePart = 0.1;         // of the scatter: less noise is not worth a word
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
 constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
@@ -181,8 +182,8 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
                    : "The instants scatter by " + percent(own) + " at random";
     f.evidence = std::string(d.cyclic ? "With speed, bias, levels and periodic lines taken out, "
                                       : "With speed, bias and levels taken out, ") +
-                 percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
-                 ". The noise of the input explains " + percent(noise, 2) + " of it.";
+                 percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) + ".";
+    if (noise > kNoisePart * rms) f.evidence += " The noise of the input alone would make " + percent(noise, 2) + ".";
     if (!d.cyclic) f.evidence += " It is too short yet to tell whether it comes and goes with the drive.";
     const bool grows = growth(s) > kGrowth;
     if (grows)

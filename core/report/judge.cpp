@@ -40,9 +40,11 @@ JudgedReading held(const char* key, Measured m, double limit, double part, long 
     return j;
 }
 
-// A largest value does not settle with more characters, so that none are asked for.
-JudgedReading heldPeak(const char* key, double value, double limit, double part) {
-    return held(key, {value, part}, limit, part, 0);
+// A largest value that is beyond its limit proves that the limit was left. One within it proves little where the
+// largest of as many other characters might not be. It does not settle with more of them, so that none are asked for.
+JudgedReading heldPeak(const char* key, double value, double limit, double part, double scatter) {
+    const double others = value > limit ? 0.0 : kPeakScatter * scatter;
+    return held(key, {value, std::hypot(part, others)}, limit, part, 0);
 }
 
 std::string nameOf(const std::string& key) {
@@ -61,14 +63,15 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
     v.limits = limits.name;
     if (!r.valid()) return v;
     const DistortionReading& d = r.distortion;
-    const double peak = std::hypot(part.peakPercent, kPeakScatter * d.fortuitousRmsPercent.value_or(0.0));
+    const double scatter = d.fortuitousRmsPercent.value_or(0.0);
     if (r.speed.errorPercent && limits.statesSpeed)
         v.judged.push_back(
             held("error_percent", *r.speed.errorPercent, limits.speedPercent, part.speedPercent, characters.unit));
     if (d.grossPercent && limits.statesGross)
-        v.judged.push_back(heldPeak("gross_percent", *d.grossPercent, limits.grossPercent, peak));
+        v.judged.push_back(heldPeak("gross_percent", *d.grossPercent, limits.grossPercent, part.peakPercent, scatter));
     if (d.synchronousPercent && limits.statesSynchronous)
-        v.judged.push_back(heldPeak("synchronous_percent", *d.synchronousPercent, limits.synchronousPercent, peak));
+        v.judged.push_back(heldPeak("synchronous_percent", *d.synchronousPercent, limits.synchronousPercent,
+                                    part.peakPercent, scatter));
     if (d.biasPercent && limits.statesBias)
         v.judged.push_back(
             held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));

@@ -13,6 +13,7 @@ namespace {
 constexpr std::size_t kTraces = 96;  // as many as the tape shows, so that each can be brought to the grid
 constexpr std::size_t kTracePoints = 480;
 constexpr std::size_t kTrail = 4096;
+constexpr std::size_t kTrailBegins = 12;   // characters; fewer tell bias from speed too badly to be looked back at
 constexpr std::size_t kTrailWindow = 128;  // characters; a longer window would hide the nudge
 constexpr std::size_t kTape = 96;
 constexpr std::size_t kDotCharacters = 220;
@@ -73,6 +74,7 @@ void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, co
 
 // The same fit as the reading's, so that trail, held peaks and digits never disagree.
 void Picture::addTrailPoint(const CharacterLog& log) {
+    if (log.size() < kTrailBegins) return;
     const auto last = [&log](std::size_t n) {
         std::vector<const Character*> characters;
         for (const LoggedCharacter* l : log.last(n)) characters.push_back(&l->character);

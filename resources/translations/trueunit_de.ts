@@ -863,8 +863,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Eine Stoßstelle im Riemen, die so oft umläuft, und ein Regler, der pendelt, wirken ebenso.</translation>
     </message>
     <message>
-        <source>The noise of the input explains %1 of it.</source>
-        <translation>Das Rauschen des Eingangs erklärt davon %1.</translation>
+        <source>The noise of the input alone would make %1.</source>
+        <translation>Das Rauschen des Eingangs allein machte %1.</translation>
     </message>
     <message>
         <source>The contact bounces as well, which may be the whole cause.</source>
@@ -3928,6 +3928,18 @@ Bitte den Namen prüfen.</translation>
         <translation>%1, doch mit einem Fehler</translation>
     </message>
     <message>
+        <source>With a fault; whether in limits cannot be told yet</source>
+        <translation>Mit einem Fehler; ob in den Grenzen, ist noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>, more than the window's %1 to be a firm proof</source>
+        <translation>, mehr als die %1 des Fensters, damit der Nachweis fest ist</translation>
+    </message>
+    <message>
+        <source>No change seen at %1 more.</source>
+        <translation>Ohne Befund bei %1 weiteren.</translation>
+    </message>
+    <message>
         <source>Found, %1 % sure: %2.</source>
         <translation>Gefunden, zu %1 % sicher: %2.</translation>
     </message>
@@ -4729,8 +4741,8 @@ Bitte den Namen prüfen.</translation>
         <translation>PNG, Letter (*.png)</translation>
     </message>
     <message>
-        <source>Write the report of the visit to</source>
-        <translation>Bericht des Besuchs schreiben nach</translation>
+        <source>The report of the visit: its place, PDF or PNG</source>
+        <translation>Der Bericht des Besuchs: sein Ort, PDF oder PNG</translation>
     </message>
     <message>
         <source>Choose a visit first.</source>
@@ -4765,8 +4777,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Von den Maschinen zu den Besuchen und ihren Worten</translation>
     </message>
     <message>
-        <source>open</source>
-        <translation>offen</translation>
+        <source>cannot tell</source>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>in</source>
@@ -5868,8 +5880,8 @@ Bitte den Namen prüfen.</translation>
         <translation>seinen Ordner öffnen</translation>
     </message>
     <message>
-        <source>The report was written in %1 files: %2, and beside it %3.</source>
-        <translation>Der Bericht wurde in %1 Dateien geschrieben: %2 und daneben %3.</translation>
+        <source>The report was written, %1 pages from %2 on.</source>
+        <translation>Der Bericht wurde geschrieben, %1 Seiten ab %2.</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTest>
 #include <QTimer>
 #include <algorithm>
@@ -53,18 +54,24 @@ TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
     answerReport(window, "Contacts cleaned.", page);
     const auto store = test::opened(book);
     ASSERT_EQ(framesOf(*store, 1)->size(), 1U);
-    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
-    EXPECT_EQ(readFrame(*store, 1)->frame.remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
+    const QRegularExpression wanted(
+        "^..:..:..: Found out of true\\.\n(..:..:..: )?Eccentric turned\\.\n..:..:..: Contacts cleaned\\.$");
+    const QString remarks = QString::fromStdString(readFrame(*store, 1)->frame.remarks);
+    EXPECT_TRUE(wanted.match(remarks).hasMatch()) << "each with the time of its moment: " << remarks.toStdString();
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, remarks);
 
     QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
     auto* logbook = window.findChild<LogbookWindow*>();
     ASSERT_TRUE(logbook);
     const auto buttons = logbook->findChildren<QPushButton*>();
-    const auto offer = std::find_if(buttons.begin(), buttons.end(), [](const QPushButton* b) {
-        return b->toolTip() == "Found out of true.\nEccentric turned.\nContacts cleaned.";
-    });
+    const auto offer =
+        std::find_if(buttons.begin(), buttons.end(), [&](const QPushButton* b) { return b->toolTip() == remarks; });
     ASSERT_NE(offer, buttons.end());
-    EXPECT_TRUE((*offer)->isVisible());
+    EXPECT_TRUE((*offer)->isEnabled());
+    const QPoint place = (*offer)->pos();
+    (*offer)->click();
+    EXPECT_FALSE((*offer)->isEnabled()) << "it was taken";
+    EXPECT_EQ((*offer)->pos(), place) << "and no row has moved under the hand";
 
     Visit visit = **findVisit(*store, 1);
     visit.result = "In limits.";  // ends it
@@ -72,9 +79,10 @@ TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
     window.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
     answerReport(window, "Oiled.", page);
-    EXPECT_EQ(framesOf(*store, 1)->front().remarks, "Found out of true.\nEccentric turned.\nContacts cleaned.");
+    EXPECT_EQ(framesOf(*store, 1)->front().remarks, remarks);
     QTest::keyClick(&window, Qt::Key_K);
-    EXPECT_EQ(readFrame(*store, 2)->frame.remarks, "Oiled.") << "the next visit begins with it";
+    EXPECT_TRUE(QString::fromStdString(readFrame(*store, 2)->frame.remarks).endsWith(": Oiled."))
+        << "the next visit begins with it";
 }
 
 // What the dialog's button to the logbook says.
