@@ -77,7 +77,7 @@ void CharacterGrid::connectMouse() {
     wholeButton_->setEnabled(false);
 }
 
-const SnapshotPtr& CharacterGrid::current() const { return frame_ ? frame_->snapshot : snapshotPtr(); }
+SnapshotPtr CharacterGrid::current() const { return frame_ ? frame_->snapshot : snapshotPtr(); }
 
 void CharacterGrid::refresh(const Snapshot& snapshot) {
     if (frame_) return;
