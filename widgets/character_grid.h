@@ -73,7 +73,7 @@ private:
     void say(const GridContent& content);
     void step(int by);
     void nudgeCursor(std::size_t which, double units);
-    SnapshotPtr current() const;
+    const SnapshotPtr& current() const;
 
     QCustomPlot* plot_;
     std::unique_ptr<GridDrawing> drawing_;
