@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 #include <algorithm>
+#include <cmath>
 
 #include "app/page_flow.h"
 #include "app/report_ink.h"
@@ -23,6 +24,9 @@ using Align = PageColumn::Align;
 constexpr double kInstantsAt = 104.5;  // mm from the left; what remains holds the instants
 const QString kGiveOrTake = QStringLiteral("\u00b1");
 
+// As it is printed, so that a column can be reckoned after.
+double rounded(double value, int places) { return std::round(value * std::pow(10.0, places)) / std::pow(10.0, places); }
+
 PageRow readingRow(const Difference& d) {
     const QString none = QStringLiteral("\u2014");
     const int places = d.after ? placesFor(*d.after) : 2;  // as among the readings of the page
@@ -34,7 +38,7 @@ PageRow readingRow(const Difference& d) {
     QString name = told(d.name);
     name[0] = name[0].toUpper();
     return {{name + QStringLiteral(", ") + unit, value(d.before), value(d.after),
-             d.change ? signedNumber(d.change->value, places) : none,
+             d.change ? signedNumber(rounded(d.after->value, places) - rounded(d.before->value, places), places) : none,
              d.change ? number(d.change->uncertainty, places) : QString(), QString(), seenWords(d.seen())},
             false};
 }
@@ -75,7 +79,7 @@ QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::siz
         "Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. "
         "None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender's own "
         "speed, percent of a unit, late positive.");
-    if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 more.").arg(unchanged);
+    if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 other instants.").arg(unchanged);
     if (leftOut > 0)
         text += QLatin1Char(' ') +
                 Words::tr("Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.").arg(leftOut);

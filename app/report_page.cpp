@@ -57,7 +57,7 @@ void verdict(PageFlow& page, const Snapshot& snapshot) {
 
 void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = shownTrace(frame);
-    page.heading(trace ? Words::tr("Character on the grid: %1, number %2, late against %3")
+    page.heading(trace ? Words::tr("Character on the grid: %1, number %2; grid for %3")
                              .arg(printName(trace->print))
                              .arg(trace->number)
                              .arg(gridWords(*frame.snapshot))
@@ -125,13 +125,13 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     if (right.empty()) return;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
-    page.table({{8.0, Align::left, Words::tr("at")},
-                {12.0, Align::left, Words::tr("to")},
+    page.table({{7.5, Align::left, Words::tr("at")},
+                {10.0, Align::left, Words::tr("to")},
                 {6.5, Align::right, Words::tr("count")},
-                {10.5, Align::point, Words::tr("mean")},
+                {13.5, Align::point, Words::tr("mean")},
                 {8.0, Align::point, Words::tr("rms")},
-                {12.0, Align::point, Words::tr("earliest")},
-                {10.0, Align::point, Words::tr("latest")}},
+                {12.5, Align::point, Words::tr("earliest")},
+                {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(Words::tr("Percent of a unit at the sender's own speed, late positive."), PageFlow::font(7.0),
                    kFaint, kSecondTable, PageFlow::kTextWidth - kSecondTable);

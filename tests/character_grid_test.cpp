@@ -39,6 +39,17 @@ TEST(CharacterGrid, CursorsGiveNoDegreesWhileTheCharacterPeriodIsUnknown) {
     EXPECT_TRUE(grid.cursorText().isEmpty());
 }
 
+TEST(CharacterGrid, ANoteStandsAtTheCursorThatWasMovedLast) {
+    CharacterGrid grid;
+    grid.show(SnapshotBuilder().build());
+    grid.setCursors({1.0, std::nullopt});
+    EXPECT_EQ(grid.noteUnits(), 1.0);
+    grid.setCursors({1.0, 3.5});
+    EXPECT_EQ(grid.noteUnits(), 3.5);
+    grid.setCursors({1.2, 3.5});
+    EXPECT_EQ(grid.noteUnits(), 1.2);
+}
+
 TEST(CharacterGrid, KeysMoveTheCursorsAndSayWhere) {
     CharacterGrid grid;
     grid.show(SnapshotBuilder().build());

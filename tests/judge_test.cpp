@@ -70,6 +70,21 @@ TEST(Judge, ALargestValueIsHeldWithTheInstrumentsPartAlone) {
     EXPECT_EQ(judged(verdictOf(r, 32, part), "gross_percent")->judgement, Judgement::out);
 }
 
+TEST(Judge, ALargestValueBeyondItsLimitIsOutWhateverTheScatterAndWithinItWantsRoomForOthers) {
+    const auto gross = [](double value) {
+        Reading r = withBias(0.5, 0.1);
+        r.distortion.grossPercent = value;
+        r.distortion.fortuitousRmsPercent = 3.3;
+        InstrumentPart part;
+        part.peakPercent = 0.1;
+        return judged(verdictOf(r, 600, part), "gross_percent")->judgement;  // limit 10
+    };
+    EXPECT_EQ(gross(11.8), Judgement::out) << "more characters could only make it larger";
+    EXPECT_EQ(gross(10.05), Judgement::open) << "the instrument's own part";
+    EXPECT_EQ(gross(8.5), Judgement::open) << "the largest of 600 others might be beyond";
+    EXPECT_EQ(gross(7.5), Judgement::in);
+}
+
 TEST(Judge, ALimitThatTheSetDoesNotStateIsNotJudged) {
     Limits limits;
     limits.statesBias = false;

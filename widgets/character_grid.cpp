@@ -121,6 +121,7 @@ void CharacterGrid::setBefore(const SnapshotPtr& before) {
 
 void CharacterGrid::setCursors(const Cursors& cursors) {
     if (cursors == cursors_) return;
+    movedLast_ = cursors[1] && cursors[1] != cursors_[1] ? 1 : 0;
     cursors_ = cursors;
     draw();
     emit cursorsChanged(cursors_);
@@ -156,8 +157,8 @@ void CharacterGrid::say(const GridContent& content) {
     const QString ruled = gridWords(*content.snapshot);
     const bool nominal = content.snapshot->reading.speed.nominalBaud.has_value();
     const QString brief = nominal ? Words::tr("nominal") : Words::tr("own speed");
-    setRemark(Words::tr("%1, late against %2").arg(frozen + which, ruled), Tone::quiet,
-              {Words::tr("%1, against %2").arg(print, ruled), ruled, brief, {}});
+    setRemark(Words::tr("%1; grid for %2").arg(frozen + which, ruled), Tone::quiet,
+              {Words::tr("%1; for %2").arg(print, ruled), ruled, brief, {}});
     QStringList said;
     for (const InstantFlag& flag : flagsOf(content))
         said << QStringLiteral("%1 %2 %3%4")
@@ -174,7 +175,8 @@ QString CharacterGrid::cursorText() const {
 }
 
 double CharacterGrid::noteUnits() const {
-    return cursors_[0].value_or(cursors_[1].value_or(furthestOut(drawing_->content(), plot_->xAxis->range().center())));
+    const auto &last = cursors_[movedLast_], &other = cursors_[1 - movedLast_];
+    return last ? *last : other ? *other : furthestOut(drawing_->content(), plot_->xAxis->range().center());
 }
 
 QPoint CharacterGrid::placeOf(double units, double level) const {

@@ -41,7 +41,7 @@ public:
     Cursors cursors() const { return cursors_; }
     QString cursorText() const;  // both places and their distance, one line each
     int flagCount() const;       // instants flagged
-    double noteUnits() const;    // where a note belongs: at a cursor, else at the edge furthest out
+    double noteUnits() const;    // where a note belongs: at the cursor moved last, else at the edge furthest out
     QPoint placeOf(double units, double level) const;  // in the panel
 
     // The drawing without the frame, the whole character in view, at the resolution of the painter.
@@ -80,6 +80,7 @@ private:
     std::unique_ptr<FrozenFrame> frame_;
     quint64 selected_ = 0;
     Cursors cursors_;
+    std::size_t movedLast_ = 0;  // of them
     EvidencePlaces evidence_;
     SnapshotPtr before_;
     std::optional<std::size_t> dragged_;  // the cursor under the mouse

@@ -117,7 +117,7 @@ void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i) c
     const QRectF inside = parentPlot()->axisRect()->rect();
     const double height = QFontMetricsF(painter.font()).capHeight();
     const QPointF last = place(i.k + sideOf(i.to), i.meanPercent < 0 ? i.minPercent : i.maxPercent);
-    const double beyond = kDotSize / 2 + 3;
+    const double beyond = kDotSize / 2 + (restsOn(evidence_, i.k, i.to) ? 7 : 3);  // clear of its frame
     const double base = i.meanPercent < 0 ? last.y() + beyond + height : last.y() - beyond;
     painter.drawText(
         QPointF(last.x() - wordWidth(painter) / 2, std::clamp(base, inside.top() + height, inside.bottom())),

@@ -63,8 +63,10 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that "
                       "comes too late (start cam, clutch)."),
-    QT_TRANSLATE_NOOP("Core",
-                      "Compare the fall of the line at the start with the falls inside the character on the grid."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: "
+        "at the levels off its place, it is the contact lever; at the start alone, the start cam."),
     QT_TRANSLATE_NOOP("Core", "The contact bounces for up to %1 ms"),
     QT_TRANSLATE_NOOP(
         "Core",

@@ -93,10 +93,12 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
     words += i >= kBehind
-                 ? Words::tr(". Printed six behind: holes beside print \"%1\"").arg(told(tape[i - kBehind].print))
-                 : Words::tr(". Printed six behind: holes beside the sixth print before");
-    words += i + kBehind < tape.size() ? Words::tr(", print beside holes \"%1\".").arg(told(tape[i + kBehind].print))
-                                       : Words::tr(", print six holes on.");
+                 ? Words::tr(". Where the tape is printed six behind, its holes stand beside the print \"%1\"")
+                       .arg(told(tape[i - kBehind].print))
+                 : Words::tr(". Where the tape is printed six behind, its holes stand beside the sixth print before");
+    words += i + kBehind < tape.size()
+                 ? Words::tr("; its print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
+                 : Words::tr("; its print six holes on.");
     return words;
 }
 

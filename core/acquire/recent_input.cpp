@@ -109,7 +109,8 @@ std::vector<KeptStretch> RecentInput::stretches() const {
 
 double RecentInput::seconds() const {
     const std::scoped_lock lock(mutex_);
-    return static_cast<double>(kept_ + filling_.size() / kBytes) / rateHz_;
+    const std::uint64_t samples = kept_ + filling_.size() / kBytes;
+    return static_cast<double>(samples) / rateHz_;
 }
 
 }  // namespace trueunit

@@ -133,8 +133,11 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
                "and a start instant that comes too early (start cam)."
              : "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that comes "
                "too late (start cam, clutch).";
-    f.confirm = "Compare the fall of the line at the start with the falls inside the character on the grid." + kUnplug +
-                kLoopOff;
+    f.confirm =
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: at the "
+        "levels "
+        "off its place, it is the contact lever; at the start alone, the start cam." +
+        kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(end->value) / s.limits.endPercent};
 }
 

@@ -811,8 +811,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Was den Kontakt öffnet: abgenutzte Nockenflanke, zu steife Kontaktfeder und ein zu später Anlaufübergang (Anlaufnocken, Kupplung).</translation>
     </message>
     <message>
-        <source>Compare the fall of the line at the start with the falls inside the character on the grid.</source>
-        <translation>Den Abfall der Leitung am Anlauf mit den Abfällen im Zeichen auf dem Raster vergleichen.</translation>
+        <source>With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: at the levels off its place, it is the contact lever; at the start alone, the start cam.</source>
+        <translation>Mit einem Ohmmeter am Kontakt die Maschine von Hand drehen und sehen, wo an den Nocken er öffnet: an den Schritten nicht an seiner Stelle, so ist es der Kontakthebel; nur am Anlauf, die Anlaufnocke.</translation>
     </message>
     <message>
         <source>The contact bounces for up to %1 ms</source>
@@ -3236,8 +3236,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <source>dashed, ◇: before, </source>
-        <translation>gestrichelt, ◇: vorher, </translation>
+        <source>dashed, ◇: before</source>
+        <translation>gestrichelt, ◇: vorher</translation>
     </message>
     <message>
         <source>instant</source>
@@ -3704,8 +3704,8 @@ Bitte den Namen prüfen.</translation>
         <translation>„%1“</translation>
     </message>
     <message>
-        <source>Character on the grid: %1, number %2, late against %3</source>
-        <translation>Zeichen auf dem Raster: %1, Nummer %2, spät gegen %3</translation>
+        <source>Character on the grid: %1, number %2; grid for %3</source>
+        <translation>Zeichen auf dem Raster: %1, Nummer %2; Raster für %3</translation>
     </message>
     <message>
         <source>marks too long or short</source>
@@ -3936,8 +3936,8 @@ Bitte den Namen prüfen.</translation>
         <translation>, mehr als die %1 des Fensters, damit der Nachweis fest ist</translation>
     </message>
     <message>
-        <source>No change seen at %1 more.</source>
-        <translation>Ohne Befund bei %1 weiteren.</translation>
+        <source>No change seen at %1 other instants.</source>
+        <translation>Ohne Befund bei %1 weiteren Übergängen.</translation>
     </message>
     <message>
         <source>Found, %1 % sure: %2.</source>
@@ -3996,19 +3996,19 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichenschritte verloren: %1; Trennschritte gefüllt: %2</translation>
     </message>
     <message>
-        <source>. Printed six behind: holes beside print &quot;%1&quot;</source>
-        <translation>. Sechs dahinter gedruckt: Löcher neben Druck „%1“</translation>
+        <source>. Where the tape is printed six behind, its holes stand beside the print &quot;%1&quot;</source>
+        <translation>. Wo der Streifen sechs dahinter bedruckt ist, stehen seine Löcher neben dem Druck „%1“</translation>
     </message>
     <message>
-        <source>. Printed six behind: holes beside the sixth print before</source>
-        <translation>. Sechs dahinter gedruckt: Löcher neben dem sechsten Druck davor</translation>
+        <source>. Where the tape is printed six behind, its holes stand beside the sixth print before</source>
+        <translation>. Wo der Streifen sechs dahinter bedruckt ist, stehen seine Löcher neben dem sechsten Druck davor</translation>
     </message>
     <message>
-        <source>, print beside holes &quot;%1&quot;.</source>
-        <translation>, Druck neben Löchern „%1“.</translation>
+        <source>; its print beside the holes of &quot;%1&quot;.</source>
+        <translation>; sein Druck neben den Löchern von „%1“.</translation>
     </message>
     <message>
-        <source>, print six holes on.</source>
+        <source>; its print six holes on.</source>
         <translation>, Druck sechs Löcher weiter.</translation>
     </message>
     <message>
@@ -4016,12 +4016,12 @@ Bitte den Namen prüfen.</translation>
         <translation>siehe Befunde</translation>
     </message>
     <message>
-        <source>%1, late against %2</source>
-        <translation>%1, spät gegen %2</translation>
+        <source>%1; grid for %2</source>
+        <translation>%1; Raster für %2</translation>
     </message>
     <message>
-        <source>%1, against %2</source>
-        <translation>%1, gegen %2</translation>
+        <source>%1; for %2</source>
+        <translation>%1; für %2</translation>
     </message>
     <message>
         <source>nominal %1 baud</source>
