@@ -50,6 +50,10 @@ struct Bench {
         tape = study;
     }
 
+    // As read and by the account of all causes alike.
+    void bias(Measured m) { reading.distortion.biasPercent = pattern->bias = m; }
+    void end(Measured m) { reading.distortion.endPercent = pattern->end = m; }
+
     Symptoms symptoms() const { return {reading, limits, options, 5, pattern, steadiness, tape, {}}; }
     std::vector<Finding> findings() const { return findFaults(symptoms()); }
     std::string first() const {
@@ -78,7 +82,7 @@ TEST(FindingRules, TooFewCharactersGiveNoFindingAtAll) {
 
 TEST(FindingRules, ABiasInTheSignOfTheTradePointsAtTheContact) {
     Bench b;
-    b.pattern->bias = {6.2, 0.1};
+    b.bias({6.2, 0.1});
     b.reading.distortion.biasPercent = Measured{6.2, 0.1};
     b.reading.verdict.within = false;
     const auto found = contactOffset(b.symptoms());
@@ -87,18 +91,18 @@ TEST(FindingRules, ABiasInTheSignOfTheTradePointsAtTheContact) {
     EXPECT_TRUE(says(found->finding.title, "too long by 6.2 %"));
     EXPECT_TRUE(says(found->finding.evidence, "1.24 ms) early"));
     EXPECT_GT(found->severity, 1.0);
-    b.pattern->bias.value = -6.2;
+    b.bias({-6.2, 0.1});
     EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.title, "too short"));
     EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.evidence, "late"));
 }
 
 TEST(FindingRules, AMildBiasIsToldAsWithinLimitsAndASmallOneNotAtAll) {
     Bench b;
-    b.pattern->bias = {3.0, 0.1};
+    b.bias({3.0, 0.1});
     ASSERT_TRUE(contactOffset(b.symptoms()));
     EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.title, "within limits"));
     EXPECT_LT(contactOffset(b.symptoms())->severity, 1.0);
-    b.pattern->bias.value = 1.5;
+    b.bias({1.5, 0.1});
     EXPECT_FALSE(contactOffset(b.symptoms()));
 }
 
@@ -114,15 +118,15 @@ TEST(FindingRules, ABiasThatOneLeverMakesIsNotTheContacts) {
 
 TEST(FindingRules, AnEndOffsetIsTheOthers) {
     Bench b;
-    b.pattern->end = {-7.0, 0.1};
+    b.end({-7.0, 0.1});
     EXPECT_EQ(b.first(), "end-offset");
     EXPECT_TRUE(says(b.findings()[0].title, "early"));
 }
 
 TEST(FindingRules, BiasAndEndAlikeLeaveTheStartInstantUnderSuspicion) {
     Bench b;
-    b.pattern->bias = {5.5, 0.1};
-    b.pattern->end = {-5.5, 0.1};
+    b.bias({5.5, 0.1});
+    b.end({-5.5, 0.1});
     EXPECT_TRUE(says(contactOffset(b.symptoms())->finding.evidence, "start instant"));
     EXPECT_LT(contactOffset(b.symptoms())->finding.confidence, 0.9);
 }
@@ -131,11 +135,11 @@ TEST(FindingRules, ASlowRiseTakesTheBlameForTheBiasItMakes) {
     Bench b;
     b.reading.input.riseToMarkMs = 2.2;  // a time constant of 1 ms: the middle 0.69 ms late, 3.5 % of 20 ms
     b.reading.input.riseToSpaceMs = 0.1;
-    b.pattern->bias = {-3.5, 0.1};
+    b.bias({-3.5, 0.1});
     b.reading.distortion.biasPercent = Measured{-3.5, 0.1};
     EXPECT_FALSE(contactOffset(b.symptoms()));
     EXPECT_EQ(b.first(), "slow-rise");
-    b.pattern->bias.value = 6.0;  // marks too long: no slow rise does that
+    b.bias({6.0, 0.1});  // marks too long: no slow rise does that
     EXPECT_TRUE(contactOffset(b.symptoms()));
 }
 
@@ -320,7 +324,7 @@ TEST(FindingRules, TheCardsOwnTroublesAreNamed) {
     EXPECT_EQ(humming.first(), "hum");
     loud.reading.input.clippedPercent = 8.0;
     loud.reading.input.couplingHz = {8.0};
-    loud.pattern->bias = {15.0, 0.1};
+    loud.bias({15.0, 0.1});
     EXPECT_EQ(loud.first(), "clipped");
     EXPECT_LT(loud.findings()[1].confidence, 0.6);  // the bias may come of it
     turned.reading.input.inverted = true;
@@ -330,8 +334,8 @@ TEST(FindingRules, TheCardsOwnTroublesAreNamed) {
 
 TEST(FindingRules, TheWorstComesFirst) {
     Bench b;
-    b.pattern->bias = {6.0, 0.1};
-    b.pattern->end = {-15.0, 0.1};
+    b.bias({6.0, 0.1});
+    b.end({-15.0, 0.1});
     b.reading.input.humPercent = 5.0;
     const auto found = b.findings();
     ASSERT_EQ(found.size(), 3U);

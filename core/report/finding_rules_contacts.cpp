@@ -28,12 +28,14 @@ long countOf(const Reading& r, Condition to) {
     return n;
 }
 
-// Bias or end from the account of all causes; from the reading itself where there is none.
+// Bias or end as read, or by the account of all causes where a lever out of place pulls at the reading.
 std::optional<Measured> offset(const std::optional<Measured>& read, const std::optional<DisplacementPattern>& pattern,
                                Measured DisplacementPattern::*part) {
     if (!read || !pattern) return read;
+    const Measured& told = (*pattern).*part;
     // The instants of one character share its start, which the places taken one by one do not know of.
-    return Measured{((*pattern).*part).value, std::max({((*pattern).*part).uncertainty, read->uncertainty, 0.05})};
+    return Measured{pattern->out.empty() ? read->value : told.value,
+                    std::max({told.uncertainty, read->uncertainty, 0.05})};
 }
 
 // A start instant off its place shifts all others against it alike: to mark and to space the same way.
