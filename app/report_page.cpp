@@ -125,12 +125,12 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
     if (right.empty()) return;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
-    page.table({{7.5, Align::left, Words::tr("at")},
-                {10.0, Align::left, Words::tr("to")},
+    page.table({{7.0, Align::left, Words::tr("at")},
+                {11.5, Align::left, Words::tr("to")},
                 {6.5, Align::right, Words::tr("count")},
-                {13.5, Align::point, Words::tr("mean")},
+                {12.0, Align::point, Words::tr("mean")},
                 {8.0, Align::point, Words::tr("rms")},
-                {12.5, Align::point, Words::tr("earliest")},
+                {13.0, Align::point, Words::tr("earliest")},
                 {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(Words::tr("Percent of a unit at the sender's own speed, late positive."), PageFlow::font(7.0),
