@@ -25,7 +25,7 @@ constexpr double kTogether = 70.0;  // a paragraph up to this is never broken ac
 
 // "S.3" is one word.
 QString unbroken(QString text) {
-    static const QRegularExpression inside(QStringLiteral("(?<=\\w\\.)(?=\\d)"));
+    static const QRegularExpression inside(QStringLiteral("(?<=\\p{L}\\.)(?=\\d)"));
     return text.replace(inside, QString(QChar(0x2060)));
 }
 

@@ -10,8 +10,8 @@
 
 #include "widgets/grid_drawing.h"
 #include "widgets/grid_flags.h"
+#include "widgets/grid_heading.h"
 #include "widgets/theme.h"
-#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -135,36 +135,12 @@ void CharacterGrid::setEvidence(const EvidencePlaces& places) {
 void CharacterGrid::draw() {
     GridContent content{current(), traceOf(*current(), selected_), cursors_, {}, evidence_, before_};
     if (frame_) content.notes = frame_->notes;
-    say(content);
+    const GridHeading heading = headingOf(content, isFrozen());
+    setRemark(heading.remark, Tone::quiet, heading.shorter);
+    describe(heading.description);
     drawing_->setContent(std::move(content));
     cursorsButton_->setChecked(cursors_[0] || cursors_[1]);
     plot_->replot(QCustomPlot::rpQueuedReplot);
-}
-
-void CharacterGrid::say(const GridContent& content) {
-    const QString frozen = frame_ ? Words::tr("frozen, ") : QString();
-    if (!content.chosen) {
-        setRemark(frame_ ? Words::tr("frozen") : QString());
-        describe(whyNothing(*content.snapshot));
-        return;
-    }
-    const auto& traces = content.snapshot->traces;
-    const auto at = std::find(traces.begin(), traces.end(), content.chosen);
-    const auto older = static_cast<long>(traces.end() - at) - 1;
-    const QString print = Words::tr("\u201c%1\u201d").arg(told(content.chosen->print));
-    const QString which = older == 0 ? Words::tr("newest of %1: %2").arg(content.snapshot->windowUsed).arg(print)
-                                     : Words::tr("%1 before the newest: %2").arg(older).arg(print);
-    const QString ruled = gridWords(*content.snapshot);
-    const bool nominal = content.snapshot->reading.speed.nominalBaud.has_value();
-    const QString brief = nominal ? Words::tr("nominal") : Words::tr("own speed");
-    setRemark(Words::tr("%1; grid for %2").arg(frozen + which, ruled), Tone::quiet,
-              {Words::tr("%1; for %2").arg(print, ruled), ruled, brief, {}});
-    QStringList said;
-    for (const InstantFlag& flag : flagsOf(content))
-        said << QStringLiteral("%1 %2 %3%4")
-                    .arg(elementName(flag.k, content.snapshot->levels), toWords(flag.to), flag.text,
-                         flag.out ? Words::tr(" out of limits") : QString());
-    describe(Words::tr("Character %1. Percent late: ").arg(print) + said.join(QStringLiteral(", ")));
 }
 
 QString CharacterGrid::cursorText() const {

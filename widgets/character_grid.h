@@ -70,7 +70,6 @@ private:
     void mousePressed(QMouseEvent* event);
     void mouseMoved(QMouseEvent* event);
     void draw();
-    void say(const GridContent& content);
     void step(int by);
     void nudgeCursor(std::size_t which, double units);
     const SnapshotPtr& current() const;
