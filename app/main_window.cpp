@@ -189,7 +189,7 @@ void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
     if (live_->state == SignalState::silent && session_.playback())  // no loop to connect
         messages_->showState(tr("This recording is silent."));
     else
-        messages_->showState(live_->stateText.empty() ? bar_->inputWords() : told(live_->stateText));
+        messages_->showState(live_->stateText.empty() ? inputFound() : told(live_->stateText));
     tellLosses(*live_);
     ear_->follow(*live_);
     if (keeper_.frozen())
@@ -204,6 +204,11 @@ void MainWindow::tellLosses(const Snapshot& snapshot) {
         messages_->warn(
             tr("Part of the input was lost and the framing began anew; close other programs that use the sound card."));
     lostBefore_ = lost;
+}
+
+QString MainWindow::inputFound() const {
+    const QString words = bar_->inputWords();
+    return words.isEmpty() ? words : tr("Found on the input: %1").arg(words);
 }
 
 // What is frozen stands still; this says when it was taken and that the input goes on.

@@ -94,6 +94,7 @@ private:
     void takeTick(const std::shared_ptr<const Snapshot>& snapshot);
     void tellLosses(const Snapshot& snapshot);
     void tellFrozen();
+    QString inputFound() const;
     void sourceChanged();
     void newInput();
     void freezeNow(const std::shared_ptr<const Snapshot>& moment);

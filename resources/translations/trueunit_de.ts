@@ -5721,6 +5721,10 @@ Bitte den Namen prüfen.</translation>
         <translation>N schreibt eine Notiz, K behält ihn, Strg+R schreibt einen Bericht.</translation>
     </message>
     <message>
+        <source>Found on the input: %1</source>
+        <translation>Am Eingang gefunden: %1</translation>
+    </message>
+    <message>
         <source>The display stands still for the report, and goes on behind it.</source>
         <translation>Die Anzeige steht für den Bericht still und läuft danach weiter.</translation>
     </message>
