@@ -58,6 +58,8 @@ QString findingName(const QString& id) {
 QString findingName(const QString& id, const FrameRow& frame) {
     if (id == QLatin1String("contact-offset") && frame.bias)
         return *frame.bias > 0.0 ? Words::tr("marks too long") : Words::tr("marks too short");
+    if (id == QLatin1String("end-offset") && frame.end)
+        return *frame.end > 0.0 ? Words::tr("marks end late") : Words::tr("marks end early");
     if (id == QLatin1String("wrong-speed") && frame.speedError)
         return *frame.speedError > 0.0 ? Words::tr("runs fast") : Words::tr("runs slow");
     return findingName(id);

@@ -57,13 +57,15 @@ std::string machinesJson(const std::vector<MachineSummary>& machines) {
 
 std::string framesText(const FoundFrames& found) {
     if (found.all == 0) return "No frame fits.\n";
-    QString text = QStringLiteral("frame  visit  taken             machine               bias %  gross %  judged\n");
+    QString text =
+        QStringLiteral("frame  visit  taken             machine               bias %   end %  gross %  judged\n");
     for (const FoundFrame& f : found.frames)
-        text += QStringLiteral("%1  %2  %3  %4  %5  %6  %7%8\n")
+        text += QStringLiteral("%1  %2  %3  %4  %5  %6  %7  %8%9\n")
                     .arg(f.row.id, 5)
                     .arg(f.row.visit, 5)
                     .arg(localTime(f.row.taken), f.machineName.left(20).leftJustified(20))
                     .arg(percent(f.row.bias, true), 6)
+                    .arg(percent(f.row.end, true), 6)
                     .arg(percent(f.row.gross, false), 7)
                     .arg(verdictWord(f.row.within),
                          f.row.findings.isEmpty() ? QString() : QStringLiteral("  ") + f.row.findings.join(' '));
@@ -86,6 +88,8 @@ std::string framesJson(const FoundFrames& found) {
                        {"role", roleName(f.row.role).toStdString()},
                        {"bias_percent", optional(f.row.bias)},
                        {"bias_uncertainty", optional(f.row.biasUncertainty)},
+                       {"end_percent", optional(f.row.end)},
+                       {"end_uncertainty", optional(f.row.endUncertainty)},
                        {"gross_percent", optional(f.row.gross)},
                        {"synchronous_percent", optional(f.row.synchronous)},
                        {"error_percent", optional(f.row.speedError)},
@@ -114,10 +118,10 @@ std::string visitText(const VisitStory& story) {
         const QString role = &f == story.before()  ? QStringLiteral("before")
                              : &f == story.after() ? QStringLiteral("after")
                                                    : QString();
-        text += QStringLiteral("  frame %1  %2  %3  bias %4 %  %5\n")
+        text += QStringLiteral("  frame %1  %2  %3  bias %4 %, end %5 %  %6\n")
                     .arg(f.row.id, -5)
                     .arg(localTime(f.row.taken, "HH:mm:ss"), role.leftJustified(6), percent(f.row.bias, true),
-                         verdictWord(f.row.within));
+                         percent(f.row.end, true), verdictWord(f.row.within));
     }
     return text.toStdString();
 }

@@ -34,7 +34,7 @@ namespace {
 
 constexpr int kSearchPauseMs = 150;
 constexpr int kId = Qt::UserRole;
-constexpr int kFindingsColumn = 5;
+constexpr int kFindingsColumn = 6;
 constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
 constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
 constexpr int kClearButton = 20;
@@ -119,7 +119,7 @@ void LogbookWindow::build() {
     machines_->setAccessibleName(tr("Machines"));
     visits_->setAccessibleName(tr("Visits and their frames"));
     visits_->setHeaderLabels(
-        {tr("visit, frame"), tr("bias %"), tr("gross %"), tr("speed %"), tr("judged"), tr("findings")});
+        {tr("visit, frame"), tr("bias %"), tr("end %"), tr("gross %"), tr("speed %"), tr("judged"), tr("findings")});
     visits_->setUniformRowHeights(true);
     visits_->header()->setMinimumSectionSize(40);
     visits_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);

@@ -61,15 +61,15 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
     const QString time = QDateTime::fromSecsSinceEpoch(row.taken).toString(QStringLiteral("HH:mm:ss"));
     auto* item = new QTreeWidgetItem(
         {roleName(row.role).isEmpty() ? time : time + QStringLiteral(", ") + told(roleName(row.role).toStdString()),
-         percent(row.bias, true), percent(row.gross, false), percent(row.speedError, true),
+         percent(row.bias, true), percent(row.end, true), percent(row.gross, false), percent(row.speedError, true),
          !row.within   ? LogbookWindow::tr("cannot tell")
          : *row.within ? LogbookWindow::tr("in")
                        : LogbookWindow::tr("OUT"),
          namesOf(row)});
-    item->setToolTip(5, item->text(5));
+    item->setToolTip(6, item->text(6));
     item->setData(0, kRowId, row.id);
-    for (int c = 1; c <= 3; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
-    if (row.within && !*row.within) item->setForeground(4, theme::kOut);
+    for (int c = 1; c <= 4; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
+    if (row.within && !*row.within) item->setForeground(5, theme::kOut);
     return item;
 }
 
@@ -78,7 +78,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
 QString LogbookWindow::titleOf(const Visit& visit) {
     QString title = dayWords(visit.opened);
     if (visit.repaired) title += LogbookWindow::tr("  repaired");
-    if (visit.result.trimmed().isEmpty()) title += LogbookWindow::tr("  open");
+    if (visit.result.trimmed().isEmpty()) title += LogbookWindow::tr("  open, no result yet");
     return title;
 }
 

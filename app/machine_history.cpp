@@ -86,8 +86,8 @@ MachineHistory::MachineHistory(QWidget* parent)
     legend_->setStyleSheet(QStringLiteral("color: %1; background: %2; padding: 0 0 4px %3px;")
                                .arg(theme::kSecondary.name(), theme::kPanel.name())
                                .arg(kLeft));
-    setMinimumHeight(240);
-    setAccessibleName(tr("Bias, distortion and speed over the visits"));
+    setMinimumHeight(270);
+    setAccessibleName(tr("Bias, end, gross distortion and speed over the visits"));
 }
 
 void MachineHistory::ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled) {
@@ -166,19 +166,20 @@ void MachineHistory::show(const std::vector<VisitHistory>& visits) {
 void MachineHistory::draw() {
     static const Row rows[] = {
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "bias %"), &FrameRow::bias, true, 5.0},
+        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "end %"), &FrameRow::end, true, 5.0},
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "gross %"), &FrameRow::gross, false, 10.0},
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "speed %"), &FrameRow::speedError, true, 0.75}};
     plot_->clearItems();
     plot_->clearGraphs();
     plot_->plotLayout()->clear();
-    int at = 0;
+    std::size_t at = 0;
     for (const Row& row : rows) {
         auto* rect = new QCPAxisRect(plot_);
         rect->setAutoMargins(QCP::msNone);
-        const bool last = at == 2;
+        const bool last = at + 1 == std::size(rows);
         rect->setMargins(QMargins(kLeft, at == 0 ? 20 : 9, kRight, last ? 24 : 9));
         rect->setMinimumSize(50, 30);
-        plot_->plotLayout()->addElement(at, 0, rect);
+        plot_->plotLayout()->addElement(int(at), 0, rect);
         for (QCPAxis* axis : rect->axes()) {
             axis->setTickLabelFont(theme::text(theme::kSmallPx));
             axis->setTickLabelColor(theme::kSecondary);

@@ -18,8 +18,8 @@ struct VisitHistory {
     std::vector<FrameRow> frames;  // in the order they were taken
 };
 
-// Bias, gross distortion and speed of a machine over its visits, oldest at the left; each visit has a column of the
-// same width, the frame marked as before an open ring, the one marked as after a filled one. Repairs are ruled and
+// Bias, end, gross distortion and speed of a machine over its visits, oldest at the left; each visit has a column of
+// the same width, the frame marked as before an open ring, the one marked as after a filled one. Repairs are ruled and
 // named. Window thread.
 class MachineHistory : public QWidget {
     Q_OBJECT

@@ -33,7 +33,9 @@ QString machineName(const FrozenFrame& frame) {
 }
 
 void head(PageFlow& page, const FrozenFrame& frame) {
-    page.paragraph(Words::tr("Timing of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.paragraph(
+        isSimulated(frame) ? Words::tr("Timing of a simulated sender") : Words::tr("Timing of a start-stop sender"),
+        PageFlow::font(9.0), kFaint);
     page.space(0.8);
     page.paragraph(machineName(frame), PageFlow::font(20.0, QFont::DemiBold), kInk);
     page.space(0.4);

@@ -227,6 +227,10 @@ QString whenText(const FrozenFrame& frame) {
         .arg(momentText(frame.fileSecondsUtc), takenText(frame));
 }
 
+bool isSimulated(const FrozenFrame& frame) {  // by the words of ScenarioSource
+    return frame.inputDescription.find(", simulated (") != std::string::npos;
+}
+
 QString fromText(const FrozenFrame& frame) {
     const QString characters = windowText(*frame.snapshot);
     if (frame.inputDescription.empty()) return characters;

@@ -47,6 +47,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame);
 QString printName(const std::string& print);  // “E”, or in words what would be a speck between quotes
 QString takenText(const FrozenFrame& frame);  // local date and time with its distance from UTC
 QString whenText(const FrozenFrame& frame);   // the same in a sentence; of a recording also the date of its file
+bool isSimulated(const FrozenFrame& frame);   // no machine stood there
 QString fromText(const FrozenFrame& frame);   // the input, and how much of it was read
 
 }  // namespace trueunit

@@ -2,6 +2,7 @@
 #include "app/visit_report.h"
 
 #include <QDateTime>
+#include <algorithm>
 
 #include "app/report_compare.h"
 #include "app/report_ink.h"
@@ -38,8 +39,15 @@ void besideLabel(PageFlow& page, const QString& label, const QString& text, doub
     page.space(0.6);
 }
 
+bool allSimulated(const VisitStory& story) {
+    return !story.frames.empty() && std::all_of(story.frames.begin(), story.frames.end(),
+                                                [](const VisitFrame& f) { return isSimulated(f.frame); });
+}
+
 void head(PageFlow& page, const VisitStory& story) {
-    page.paragraph(Words::tr("Repair of a start-stop sender"), PageFlow::font(9.0), kFaint);
+    page.paragraph(
+        allSimulated(story) ? Words::tr("Exercise on a simulated sender") : Words::tr("Repair of a start-stop sender"),
+        PageFlow::font(9.0), kFaint);
     page.space(0.8);
     page.paragraph(name(story), PageFlow::font(20.0, QFont::DemiBold), kInk);
     page.space(0.4);

@@ -162,6 +162,11 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 13;
         words(toWords(to));
     }
+    if (const QString before = Words::tr("before"); before_ && fits(13, before)) {
+        drawLozenge(painter, {x + 4, middle}, 8.0);
+        x += 13;
+        words(before);
+    }
     if (const QString mean = Words::tr("mean"); fits(19, mean)) {
         painter.setPen(theme::pen(theme::kInk, 2.2));
         painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
@@ -173,11 +178,6 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
         x += 6;
         words(spread);
-    }
-    if (const QString before = Words::tr("before"); before_ && fits(13, before)) {
-        drawLozenge(painter, {x + 4, middle}, 8.0);
-        x += 13;
-        words(before);
     }
     if (const QString limit = Words::tr("limit"); fits(17, limit)) {
         painter.fillRect(QRectF(x, middle - 5, 12, 10), theme::kBandEdge);

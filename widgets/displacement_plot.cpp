@@ -32,9 +32,13 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
     bodyLayout()->addWidget(plot_);
     connect(plot_, &QCustomPlot::beforeReplot, this,
             [this] { rulePercentAxis(*plot_, -range_, range_, drawingHeight(*plot_)); });
-    setToolTip(withOutRule(
-        Words::tr("Measured at the sender's own speed, so that a wrong speed moves nothing here. The grid takes the "
-                  "nominal unit instead.")));
+    setToolTip(
+        withOutRule(Words::tr("Measured at the sender's own speed, so that a wrong speed moves nothing here. The "
+                              "grid takes the nominal unit instead.")) +
+        QStringLiteral("<p>%1</p>")
+            .arg(Words::tr(
+                "A lozenge is the mean at the moment before (B). From it a stroke leads to the mean of now; where "
+                "there is none, the two do not differ by more than chance.")));
     refresh(shown());
 }
 

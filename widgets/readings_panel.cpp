@@ -38,8 +38,13 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Length of the stop in units: rest of the main cam, clutch and its latch."),
     QT_TRANSLATE_NOOP("Words", "Marks too long (+) or too short (-): the contact, its gap and its eccentric."),
     QT_TRANSLATE_NOOP("Words", "Ends of marks late (+) or early (-): cam flanks, levers, return spring."),
-    QT_TRANSLATE_NOOP("Words", "Largest displacement against the nominal speed: what a receiver has to stand."),
-    QT_TRANSLATE_NOOP("Words", "Largest displacement after the speed is taken out: contacts, cams, levers."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Largest displacement against the nominal speed: what a receiver has to stand. A wrong speed "
+                      "counts in: as a rule it adds, but where it works against bias or end the figure may be below "
+                      "the synchronous one."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Largest displacement after the speed is taken out: contacts, cams, levers. Where a wrong speed "
+                      "works against bias or end, the figure may be above the gross one."),
     QT_TRANSLATE_NOOP("Words", "What comes back with a shaft, gear or motor: amplitude, and how often a second."),
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
     QT_TRANSLATE_NOOP("Words",

@@ -11,8 +11,9 @@ namespace {
 const QString kJoined =
     QStringLiteral(" FROM frames f JOIN visits v ON v.id = f.visit_id JOIN machines m ON m.id = v.machine_id ");
 const QString kFrameColumns = QStringLiteral(
-    "SELECT f.id, f.uid, f.visit_id, f.taken, f.role, f.remarks, f.input, f.bias, f.bias_uncertainty, f.gross, "
-    "f.synchronous, f.speed_error, f.within, f.limits, f.findings, m.id, m.name");
+    "SELECT f.id, f.uid, f.visit_id, f.taken, f.role, f.remarks, f.input, f.bias, f.bias_uncertainty, "
+    "f.end_distortion, f.end_uncertainty, f.gross, f.synchronous, f.speed_error, f.within, f.limits, f.findings, "
+    "m.id, m.name");
 
 FoundFrame foundFrom(const Statement& s) {
     FoundFrame found;
@@ -26,14 +27,16 @@ FoundFrame foundFrom(const Statement& s) {
     r.input = s.text(6);
     r.bias = s.real(7);
     r.biasUncertainty = s.real(8);
-    r.gross = s.real(9);
-    r.synchronous = s.real(10);
-    r.speedError = s.real(11);
-    r.within = s.flag(12);
-    r.limits = s.text(13);
-    r.findings = s.text(14).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    found.machine = s.integer(15);
-    found.machineName = s.text(16);
+    r.end = s.real(9);
+    r.endUncertainty = s.real(10);
+    r.gross = s.real(11);
+    r.synchronous = s.real(12);
+    r.speedError = s.real(13);
+    r.within = s.flag(14);
+    r.limits = s.text(15);
+    r.findings = s.text(16).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    found.machine = s.integer(17);
+    found.machineName = s.text(18);
     return found;
 }
 

@@ -34,12 +34,20 @@ std::optional<double> value(const std::optional<Measured>& m) {
     return m->value;
 }
 
+std::optional<double> uncertainty(const std::optional<Measured>& m) {
+    if (!m) return std::nullopt;
+    return m->uncertainty;
+}
+
+void bindEnd(Statement& statement, const Reading& r) {
+    statement.bindReal(value(r.distortion.endPercent)).bindReal(uncertainty(r.distortion.endPercent));
+}
+
 void bindReading(Statement& statement, const Reading& r) {
     const auto& d = r.distortion;
-    std::optional<double> uncertainty;
-    if (d.biasPercent) uncertainty = d.biasPercent->uncertainty;
-    statement.bindReal(value(d.biasPercent)).bindReal(uncertainty).bindReal(d.grossPercent);
-    statement.bindReal(d.synchronousPercent).bindReal(value(r.speed.errorPercent));
+    statement.bindReal(value(d.biasPercent)).bindReal(uncertainty(d.biasPercent));
+    bindEnd(statement, r);
+    statement.bindReal(d.grossPercent).bindReal(d.synchronousPercent).bindReal(value(r.speed.errorPercent));
     statement.bind(r.verdict.within ? QVariant(*r.verdict.within ? 1 : 0) : QVariant());
     statement.bind(QString::fromStdString(r.verdict.limits)).bind(findingIds(r));
 }
@@ -64,8 +72,9 @@ Result<qint64> insertFrame(const Store& store, qint64 visit, const QString& uid,
     if (!f.snapshot) return Error{"There is nothing to keep yet; choose an input first."};
     Statement insert(
         store, QStringLiteral("INSERT INTO frames (visit_id, uid, role, taken, remarks, notes, input, bias, "
-                              "bias_uncertainty, gross, synchronous, speed_error, within, limits, findings, folded) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
+                              "bias_uncertainty, end_distortion, end_uncertainty, gross, synchronous, speed_error, "
+                              "within, limits, findings, folded) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
     insert.bind(visit).bind(uid).bind(roleName(role)).bind(qint64{f.takenSecondsUtc});
     insert.bind(QString::fromStdString(f.remarks)).bind(notesText(f)).bind(QString::fromStdString(f.inputDescription));
     bindReading(insert, f.snapshot->reading);
@@ -90,6 +99,14 @@ Outcome rewriteFrame(const Store& store, qint64 id, const FrozenFrame& frame) {
 Outcome setRole(const Store& store, qint64 id, FrameRole role) {
     Statement row(store, QStringLiteral("UPDATE frames SET role = ? WHERE id = ?"));
     return row.bind(roleName(role)).bind(id).run();
+}
+
+Outcome fillEnd(const Store& store, qint64 id) {
+    const Result<KeptFrame> kept = readFrame(store, id);
+    if (!kept || !kept->frame.snapshot) return done();  // what cannot be read any more has none to show
+    Statement row(store, QStringLiteral("UPDATE frames SET end_distortion = ?, end_uncertainty = ? WHERE id = ?"));
+    bindEnd(row, kept->frame.snapshot->reading);
+    return row.bind(id).run();
 }
 
 Result<std::optional<qint64>> findFrameByUid(const Store& store, const QString& uid) {

@@ -25,7 +25,8 @@ struct FrameRow {
     FrameRole role = FrameRole::none;
     QString remarks;
     QString input;
-    std::optional<double> bias, biasUncertainty, gross, synchronous, speedError;  // percent
+    std::optional<double> bias, biasUncertainty, end, endUncertainty;  // percent
+    std::optional<double> gross, synchronous, speedError;
     std::optional<bool> within;
     QString limits;
     QStringList findings;  // ids, worst first
@@ -41,6 +42,7 @@ struct KeptFrame {
 Result<qint64> insertFrame(const Store& store, qint64 visit, const QString& uid, FrameRole role, const KeptFrame& kept);
 Outcome rewriteFrame(const Store& store, qint64 id, const FrozenFrame& frame);  // notes and cursors; the sound stays
 Outcome setRole(const Store& store, qint64 id, FrameRole role);
+Outcome fillEnd(const Store& store, qint64 id);  // the row's end distortion, from the frame as it was kept
 
 Result<std::optional<qint64>> findFrameByUid(const Store& store, const QString& uid);
 Result<KeptFrame> readFrame(const Store& store, qint64 id);

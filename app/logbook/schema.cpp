@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <vector>
 
+#include "app/logbook/frames.h"
 #include "app/logbook/statement.h"
 
 namespace trueunit {
@@ -73,8 +74,21 @@ Outcome addSearch(const Store& store) {
     return foldRows(store, "frames", {"remarks", "notes", "input"});
 }
 
+// 3: the end distortion beside the bias; of what was kept before from the frame itself.
+Outcome addEnd(const Store& store) {
+    Outcome made = runAll(store, {QStringLiteral("ALTER TABLE frames ADD COLUMN end_distortion REAL"),
+                                  QStringLiteral("ALTER TABLE frames ADD COLUMN end_uncertainty REAL")});
+    if (!made) return made;
+    std::vector<qint64> ids;
+    Statement all(store, QStringLiteral("SELECT id FROM frames"));
+    if (Outcome read = all.forEach([&] { ids.push_back(all.integer(0)); }); !read) return read;
+    for (const qint64 id : ids)
+        if (Outcome filled = fillEnd(store, id); !filled) return filled;
+    return done();
+}
+
 using Step = Outcome (*)(const Store&);
-constexpr Step kSteps[] = {makeTables, addSearch};
+constexpr Step kSteps[] = {makeTables, addSearch, addEnd};
 static_assert(std::size(kSteps) == kSchemaVersion);
 
 Result<qint64> versionOf(const Store& store) {

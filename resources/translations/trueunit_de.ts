@@ -2448,6 +2448,10 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeiten eines Start-Stopp-Senders</translation>
     </message>
     <message>
+        <source>Timing of a simulated sender</source>
+        <translation>Zeiten eines simulierten Senders</translation>
+    </message>
+    <message>
         <source>Taken </source>
         <translation>Aufgenommen </translation>
     </message>
@@ -2838,6 +2842,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Repair of a start-stop sender</source>
         <translation>Instandsetzung eines Start-Stopp-Senders</translation>
+    </message>
+    <message>
+        <source>Exercise on a simulated sender</source>
+        <translation>Übung an einem simulierten Sender</translation>
     </message>
     <message>
         <source>Visit of </source>
@@ -3384,12 +3392,12 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichenstrom endet zu spät (+) oder zu früh (-): Nockenflanken, Hebel, Rückholfeder.</translation>
     </message>
     <message>
-        <source>Largest displacement against the nominal speed: what a receiver has to stand.</source>
-        <translation>Größte Abweichung gegen die Nenngeschwindigkeit: was ein Empfänger aushalten muss.</translation>
+        <source>Largest displacement against the nominal speed: what a receiver has to stand. A wrong speed counts in: as a rule it adds, but where it works against bias or end the figure may be below the synchronous one.</source>
+        <translation>Größte Abweichung gegen die Nenngeschwindigkeit: was ein Empfänger aushalten muss. Eine falsche Geschwindigkeit zählt mit: Meist vergrößert sie die Zahl; wo sie der einseitigen oder der Endverzerrung entgegenwirkt, kann die Zahl unter der synchronen liegen.</translation>
     </message>
     <message>
-        <source>Largest displacement after the speed is taken out: contacts, cams, levers.</source>
-        <translation>Größte Abweichung ohne den Geschwindigkeitsfehler: Kontakte, Nocken, Hebel.</translation>
+        <source>Largest displacement after the speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, the figure may be above the gross one.</source>
+        <translation>Größte Abweichung ohne den Geschwindigkeitsfehler: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt, kann die Zahl über der gesamten liegen.</translation>
     </message>
     <message>
         <source>What is random: worn or dirty contacts, loose pivots, noise.</source>
@@ -3716,6 +3724,14 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichenstrom endet zu spät oder zu früh</translation>
     </message>
     <message>
+        <source>marks end late</source>
+        <translation>Zeichenstrom endet zu spät</translation>
+    </message>
+    <message>
+        <source>marks end early</source>
+        <translation>Zeichenstrom endet zu früh</translation>
+    </message>
+    <message>
         <source>spaces of a level filled</source>
         <translation>Trennschritte eines Schritts gefüllt</translation>
     </message>
@@ -4038,6 +4054,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here. The grid takes the nominal unit instead.</source>
         <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
+    </message>
+    <message>
+        <source>A lozenge is the mean at the moment before (B). From it a stroke leads to the mean of now; where there is none, the two do not differ by more than chance.</source>
+        <translation>Eine Raute ist der Mittelwert im Augenblick vorher (B). Von ihr führt ein Strich zum Mittelwert von jetzt; fehlt er, so unterscheiden sich die beiden nicht mehr als durch Zufall.</translation>
     </message>
     <message>
         <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out.</source>
@@ -4629,6 +4649,10 @@ Bitte den Namen prüfen.</translation>
         <translation>einseitig %</translation>
     </message>
     <message>
+        <source>end %</source>
+        <translation>Ende %</translation>
+    </message>
+    <message>
         <source>gross %</source>
         <translation>gesamt %</translation>
     </message>
@@ -4793,8 +4817,8 @@ Bitte den Namen prüfen.</translation>
         <translation>  instand gesetzt</translation>
     </message>
     <message>
-        <source>  open</source>
-        <translation>  offen</translation>
+        <source>  open, no result yet</source>
+        <translation>  offen, noch ohne Ergebnis</translation>
     </message>
     <message>
         <source>visit</source>
@@ -5094,8 +5118,8 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>trueunit::MachineHistory</name>
     <message>
-        <source>Bias, distortion and speed over the visits</source>
-        <translation>Einseitige Verzerrung, Verzerrung und Geschwindigkeit über die Besuche</translation>
+        <source>Bias, end, gross distortion and speed over the visits</source>
+        <translation>Einseitige, End- und Gesamtverzerrung und Geschwindigkeit über die Besuche</translation>
     </message>
     <message>
         <source>repaired</source>
@@ -5104,6 +5128,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>bias %</source>
         <translation>einseitig %</translation>
+    </message>
+    <message>
+        <source>end %</source>
+        <translation>Ende %</translation>
     </message>
     <message>
         <source>gross %</source>

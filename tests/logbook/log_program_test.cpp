@@ -75,6 +75,7 @@ TEST_F(LogProgram, AVisitIsKeptShownReportedAndCarriedToAnotherLogbook) {
     const Json list = Json::parse(log({"list", "--text", "skerry GARBLES", "--json"}).out);
     ASSERT_EQ(list["all"], 2);
     EXPECT_NEAR(list["frames"][1]["bias_percent"].get<double>(), 8.0, 0.2);
+    EXPECT_NEAR(list["frames"][1]["end_percent"].get<double>(), 0.0, 0.2);
     EXPECT_EQ(Json::parse(log({"list", "--finding", "contact-offset", "--json"}).out)["all"], 1);
 
     const Json then = Json::parse(log({"show", "--frame", "1", "--json"}).out);

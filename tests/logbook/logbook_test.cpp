@@ -16,6 +16,7 @@
 #include "core/acquire/recording.h"
 #include "core/report/frame_json.h"
 #include "tests/logbook/logbook_rig.h"
+#include "tests/support/frame_builder.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace trueunit;
@@ -26,6 +27,13 @@ using test::opened;
 namespace {
 
 constexpr qint64 kDay = 86400;
+
+void expectEnd(const FrameRow& row, const FrozenFrame& frame) {
+    const auto& end = frame.snapshot->reading.distortion.endPercent;
+    ASSERT_TRUE(row.end && row.endUncertainty && end);
+    EXPECT_DOUBLE_EQ(*row.end, end->value);
+    EXPECT_DOUBLE_EQ(*row.endUncertainty, end->uncertainty);
+}
 
 class LogbookTest : public testing::Test {
 protected:
@@ -186,6 +194,7 @@ TEST_F(LogbookTest, AnArchiveCarriesAVisitToAnotherLogbookOnce) {
     const auto id = findFrameByUid(*other, "one");
     ASSERT_TRUE(id && *id);
     EXPECT_EQ(readFrame(*other, **id)->excerptFlac, readFrame(*store_, kept.frame)->excerptFlac);
+    expectEnd((*findFrame(*other, **id))->row, readFrame(*store_, kept.frame)->frame);
 
     const auto again = importVisitArchive(*other, file("visit.zip"));
     ASSERT_TRUE(again);
@@ -236,6 +245,21 @@ TEST_F(LogbookTest, AnOldLogbookIsBroughtForwardAndItsTextsAreFound) {
     filter.text = QString::fromUtf8("stra\u00dfe garbles skerry");  // case folding: sharp s is ss
     EXPECT_EQ(findFrames(*old, filter)->all, 3);
     EXPECT_EQ(*Statement(*old, "PRAGMA user_version").number(0), kSchemaVersion);
+    const auto rows = framesOf(*old, 1);
+    ASSERT_TRUE(rows);
+    for (const FrameRow& row : *rows) expectEnd(row, test::frameOfLongMarks());
+}
+
+TEST_F(LogbookTest, AFrameOfAnOldLogbookThatCannotBeReadHasNoEndDistortionAndHoldsNothingUp) {
+    test::makeOldLogbook(file("old.sqlite"), 2);
+    const auto before = Store::openAsItIs(file("old.sqlite"));
+    ASSERT_TRUE(before && Statement(**before, "UPDATE contents SET frame = x'00' WHERE frame_id = 1").run());
+    const auto old = opened(file("old.sqlite"));
+    ASSERT_TRUE(old);
+    const auto rows = framesOf(*old, 1);
+    ASSERT_EQ(rows->size(), 2U);
+    EXPECT_FALSE(rows->at(0).end);
+    EXPECT_TRUE(rows->at(1).end);
 }
 
 TEST_F(LogbookTest, TwoProgramsWriteToOneLogbook) {

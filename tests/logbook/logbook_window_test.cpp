@@ -53,6 +53,7 @@ protected:
             Keeping k = keepingOf("Skerry 2", kMorning + (i / 2) * 40 * kDay + (i % 2) * 1800);
             auto s = std::make_shared<Snapshot>(*k.kept.frame.snapshot);
             s->reading.distortion.biasPercent->value = biases[i];
+            s->reading.distortion.endPercent = Measured{0.5 * biases[5 - i], 0.2};
             s->reading.distortion.grossPercent = std::abs(biases[i]) + 1.6;
             s->reading.speed.errorPercent->value = 0.3 - 0.07 * i;
             s->reading.verdict.within = i % 2 == 1;
@@ -84,6 +85,8 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
     EXPECT_EQ(window.machines().count(), 2);
     ASSERT_EQ(window.visits().topLevelItemCount(), 3);
     EXPECT_EQ(window.visits().topLevelItem(0)->childCount(), 2);
+    EXPECT_EQ(window.visits().headerItem()->text(2), "end %");
+    EXPECT_EQ(window.visits().topLevelItem(0)->child(1)->text(2), "+3.7");
     QTest::qWait(50);
     picture(window, "logbook-1366x768");
     window.resize(1440, 900);
@@ -180,7 +183,7 @@ TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
     const auto* finding = window.findChild<QComboBox*>();
     ASSERT_TRUE(finding);
     for (int i = 0; i < finding->count(); ++i) EXPECT_FALSE(finding->itemText(i).contains('-'));
-    const QString shown = window.visits().topLevelItem(0)->child(0)->text(5);
+    const QString shown = window.visits().topLevelItem(0)->child(0)->text(6);
     EXPECT_FALSE(shown.contains('-')) << shown.toStdString();
 }
 
