@@ -97,6 +97,18 @@ TEST(NudgeWords, AreDoneWithAnAdjustmentAMinuteAfterItCameIntoLimits) {
     EXPECT_EQ(adviceAfter(s).did, "");
     s.nudges.back().after = {6.0, 0.2};  // not in limits: what is left to do still stands
     EXPECT_EQ(adviceAfter(s).kind, Kind::goOn);
+    s.nudges.back().before = {1.0, 0.2};  // moved by the tightening, and yet in limits
+    s.nudges.back().after = {3.0, 0.2};
+    EXPECT_EQ(adviceAfter(s).kind, Kind::none);
+    s.biasSinceNudge = Measured{5.6, 0.2};
+    EXPECT_EQ(adviceAfter(s).kind, Kind::crept);
+}
+
+TEST(NudgeWords, NoticeThatSmallTurnsBroughtItIntoLimits) {
+    EXPECT_EQ(after(9.8, 6.0, Measured{5.2, 0.3}).kind, Kind::goOn);
+    EXPECT_EQ(after(9.8, 6.0, Measured{4.8, 0.3}).kind, Kind::goOn) << "its uncertainty reaches over the limit";
+    EXPECT_EQ(after(9.8, 6.0, Measured{1.8, 0.3}).next, "in limits; tighten the screws and watch that it stays");
+    EXPECT_EQ(after(6.0, -8.0, Measured{-1.8, 0.3}).kind, Kind::inOrder);
 }
 
 TEST(NudgeWords, NoticeThatItCreptOutOfLimitsWithoutAStep) {

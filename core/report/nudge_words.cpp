@@ -48,9 +48,11 @@ NudgeAdvice crept(const Step& s) {
     return {Kind::crept, {}, "it moved out of limits: was that the tightening? set it again"};
 }
 
+constexpr const char* kInLimits = "in limits; tighten the screws and watch that it stays";
+
 NudgeAdvice inOrder(const Step& s) {
     if (s.wasIn()) return {Kind::inOrder, {}, "nearer, in limits; tighten the screws and watch that it stays"};
-    return {Kind::inOrder, {}, "in limits; tighten the screws and watch that it stays"};
+    return {Kind::inOrder, {}, kInLimits};
 }
 
 NudgeAdvice outside(const Step& s) {
@@ -65,7 +67,19 @@ std::optional<NudgeAdvice> drifted(const Step& s, const std::optional<Measured>&
     return NudgeAdvice{Kind::crept, {}, "it crept out of limits to " + signedPercent(now->value) + "; is it tight?"};
 }
 
+// Turns too small to be steps of their own brought it in since.
+bool cameIn(const Step& s, const std::optional<Measured>& now) {
+    return !s.isIn() && now && std::abs(now->value) + now->uncertainty <= s.limit;
+}
+
 constexpr double kSettledSeconds = 60.0;  // after this an adjustment is over, and what it did is on the trail
+
+// Also what moved towards the limit, and stayed within it.
+bool isIn(const Snapshot& s, const NudgeAdvice& advice) {
+    if (advice.kind != Kind::crept) return advice.kind == Kind::inOrder;
+    const double now = s.biasSinceNudge ? s.biasSinceNudge->value : s.nudges.back().after.value;
+    return std::abs(now) <= s.limits.biasPercent;
+}
 
 // The reading beside the advice still covers what was before, or stands at its limit: the two must not disagree.
 std::string notYetIn(const Snapshot& s) {
@@ -93,6 +107,8 @@ NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Me
     NudgeAdvice advice;
     if (const auto d = drifted(step, biasNow))
         advice = *d;
+    else if (cameIn(step, biasNow))
+        advice = {Kind::inOrder, {}, kInLimits};
     else if (step.wasIn() && !step.nearer())
         advice = crept(step);
     else
@@ -111,8 +127,8 @@ std::size_t charactersSinceNudge(const Snapshot& s, std::size_t last) {
 
 NudgeAdvice adviceAfter(const Snapshot& s) {
     NudgeAdvice advice = adviceAfter(s.nudges, s.biasSinceNudge, s.limits);
+    if (isIn(s, advice) && s.seconds - s.nudges.back().seconds > kSettledSeconds) return {};
     if (advice.kind != Kind::inOrder) return advice;
-    if (s.seconds - s.nudges.back().seconds > kSettledSeconds) return {};
     if (const auto& now = s.biasSinceNudge; now && std::abs(now->value) + now->uncertainty > s.limits.biasPercent)
         advice.next = "in limits so far; let some more characters come";
     const auto& shown = s.reading.distortion.biasPercent;

@@ -29,8 +29,8 @@ NudgeAdvice adviceAfter(const std::vector<Nudge>& nudges, const std::optional<Me
 // While the scatter of this sender is still learned no nudge is found: how long that takes. Empty afterwards.
 std::string learningWords(const Snapshot& s);
 
-// The same beside the reading of the snapshot, which may still cover characters from before the nudge; a minute after
-// one that brought it into limits there is nothing left to say.
+// The same beside the reading of the snapshot, which may still cover characters from before the nudge; what is in
+// limits a minute after the last one leaves nothing to say.
 NudgeAdvice adviceAfter(const Snapshot& s);
 
 // How many of the window's characters came after the last nudge; all of them without one.
