@@ -105,6 +105,19 @@ TEST(TapeText, DoesNotTakeATextThatNeverRepeatsForALoop) {
     }
 }
 
+// A line of reversals in perfect order, as it is read, up to its end and on.
+TEST(TapeText, TheReturnAfterReversalsIsNoFault) {
+    std::string text;
+    for (int i = 0; i < 32; ++i) text += "RY";
+    for (std::size_t from = 0; from < 30; ++from) {
+        const auto tape = loopTape(text + "\r\n", from, 80);
+        for (std::size_t n = 1; n <= tape.size(); ++n) {
+            const auto study = studyTape(ita2(), "", std::span(tape).first(n), n);
+            EXPECT_TRUE(!study || study->wrong == 0) << "from " << from << ", " << n << ": " << study->wrong;
+        }
+    }
+}
+
 // A tape in perfect order, as it is read, character by character: what stands between two sentences must at no moment
 // pass for a sentence with faults.
 TEST(TapeText, WhatFollowsTheFoxSentenceIsNoFault) {

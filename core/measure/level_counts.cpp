@@ -79,6 +79,13 @@ std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk,
     return tells;
 }
 
+// Of reversals: the newest character, if none like it was among them before. The return that ends their line looks like
+// one of them with a level lost, until what follows it has come.
+bool mayEndALine(std::span<const SentCode> sent) {
+    const auto before = sent.first(sent.size() - 1);
+    return std::none_of(before.begin(), before.end(), [&](const SentCode& c) { return c.code == sent.back().code; });
+}
+
 TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels, std::size_t counted) {
     using Step = Alignment::Step;
     TapeStudy study;
@@ -90,7 +97,8 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
     sent = sent.last(walk.place.size());
     const std::size_t first = sent.size() - std::min(counted, sent.size());
     study.expected.resize(sent.size());
-    const std::vector<bool> tells = telling(sent, walk, text.loop, first);
+    std::vector<bool> tells = telling(sent, walk, text.loop, first);
+    if (text.source == TextSource::reversals && mayEndALine(sent)) tells.back() = false;
     for (std::size_t i = 0; i < sent.size(); ++i) {
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
