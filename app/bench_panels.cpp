@@ -119,8 +119,8 @@ QWidget* BenchPanels::makeRight() {
     rightAll_ = new QVBoxLayout(column);
     rightAll_->setContentsMargins(0, 0, 0, 0);
     rightAll_->setSpacing(kGap);
-    rightAll_->addWidget(gauge_, 1);
-    rightAll_->addWidget(right_, 2);
+    rightAll_->addWidget(gauge_, 2);
+    rightAll_->addWidget(right_, 4);
     column->setMinimumHeight(1);  // so that it can become small enough for the findings to scroll with the rest
     return column;
 }
@@ -137,7 +137,9 @@ void BenchPanels::placeFindings() {
     }
     readings_->setVisible(!findingsTall_);
     right_->setVisible(!gaugeAlone_ && !(apart && findingsTall_));
-    if (apart) rightAll_->setStretchFactor(findings_, findingsTall_ ? 3 : 1);
+    const bool keepsThird = apart && height() >= kAllFits && !findingsTall_;  // as the gauge has it beside two others
+    rightAll_->setStretchFactor(gauge_, keepsThird ? 3 : 2);
+    if (apart) rightAll_->setStretchFactor(findings_, findingsTall_ ? 6 : 2);
     spaceReadings();
 }
 

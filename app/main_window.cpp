@@ -86,7 +86,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       clock_(session),
       messages_(new MessageLine),
       panels_(new BenchPanels),
-      editor_(new NoteEditor(&panels_->grid())),
+      editor_(new NoteEditor(&panels_->grid(), panels_)),
       log_(new BenchLog(keeper_, session_, this)),
       ear_(new Ear(session, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));

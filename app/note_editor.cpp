@@ -17,14 +17,14 @@ namespace trueunit {
 namespace {
 
 constexpr int kLetters = 46, kLines = 2, kMostLines = 6, kMostLetters = 400;
-constexpr int kNoteFrame = 14;             // pixels of the field about its lines
-constexpr int kNoteApart = 16;             // between the slip and what it speaks of
-constexpr int kNoteEdge = 6, kTitle = 34;  // of the panel
+constexpr int kNoteFrame = 14;  // pixels of the field about its lines
+constexpr int kNoteEdge = 6;
 
 }  // namespace
 
-NoteEditor::NoteEditor(QWidget* parent)
+NoteEditor::NoteEditor(QWidget* grid, QWidget* parent)
     : QFrame(parent),
+      grid_(grid),
       where_(new QLabel(this)),
       words_(new QPlainTextEdit(this)),
       delete_(new QPushButton(tr("Delete"), this)) {
@@ -59,7 +59,7 @@ NoteEditor::NoteEditor(QWidget* parent)
 
 void NoteEditor::open(const QString& text, bool isNew, const QString& where) {
     where_->setText(where);
-    at_ = place_.value_or(parentWidget()->rect().center());
+    at_ = place_.value_or(grid_->rect().center());
     place_.reset();
     words_->setPlainText(text);
     delete_->setVisible(!isNew);
@@ -86,7 +86,7 @@ void NoteEditor::grow() {
     if (over > 0) words_->setFixedWidth(words_->minimumWidth() - over);
     const int wide = least();
     resize(wide, layout()->heightForWidth(wide));
-    placeBeside(at_);
+    placeBelow(grid_->mapTo(parentWidget(), at_).x());
 }
 
 void NoteEditor::paintEvent(QPaintEvent*) {
@@ -97,13 +97,12 @@ void NoteEditor::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
 }
 
-// Below what it speaks of where there is room, else above; within the panel, below its title.
-void NoteEditor::placeBeside(QPoint place) {
-    const int most = parentWidget()->height() - height() - kNoteEdge;
-    int y = place.y() + kNoteApart;
-    if (y > most) y = place.y() - kNoteApart - height();
-    const int right = std::max(kNoteEdge, parentWidget()->width() - width() - kNoteEdge);
-    move(std::clamp(place.x() - width() / 2, kNoteEdge, right), std::clamp(y, kTitle, std::max(kTitle, most)));
+// Under what it speaks of; where the grid reaches below the window's edge, at that edge.
+void NoteEditor::placeBelow(int x) {
+    const QSize room = parentWidget()->size() - size();
+    const int below = grid_->mapTo(parentWidget(), QPoint(0, grid_->height())).y();
+    move(std::clamp(x - width() / 2, kNoteEdge, std::max(kNoteEdge, room.width() - kNoteEdge)),
+         std::min(below, room.height() - kNoteEdge));
 }
 
 QString NoteEditor::text() const { return words_->toPlainText().simplified().left(kMostLetters); }
@@ -128,7 +127,7 @@ bool NoteEditor::eventFilter(QObject* watched, QEvent* event) {
 
 void NoteEditor::leave() {
     hide();
-    parentWidget()->setFocus();
+    grid_->setFocus();
 }
 
 void NoteEditor::keyPressEvent(QKeyEvent* event) {

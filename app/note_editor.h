@@ -11,15 +11,15 @@ class QPushButton;
 
 namespace trueunit {
 
-// The words of one note, written in a slip beside the place it speaks of. Blocks nothing: Enter keeps, Escape leaves
-// all as it was.
+// The words of one note, written in a slip below the grid, so that what it speaks of stays in sight. Blocks nothing:
+// Enter keeps, Escape leaves all as it was.
 class NoteEditor : public QFrame {
     Q_OBJECT
 
 public:
-    explicit NoteEditor(QWidget* parent);
+    NoteEditor(QWidget* grid, QWidget* parent);  // the grid is a part of the parent
 
-    void pointAt(QPoint place) { place_ = place; }  // on the parent: what the next one opened speaks of
+    void pointAt(QPoint place) { place_ = place; }  // on the grid: what the next one opened speaks of
     // In the middle, unless a place was pointed at; where: the line that says what it will stand at.
     void open(const QString& text, bool isNew, const QString& where);
     QString text() const;
@@ -36,9 +36,10 @@ protected:
 private:
     void keep();
     void leave();
-    void placeBeside(QPoint place);
+    void placeBelow(int x);
     void grow();
 
+    QWidget* grid_;
     QLabel* where_;
     QPlainTextEdit* words_;
     std::optional<QPoint> place_;

@@ -126,15 +126,31 @@ TEST_F(Window, TheBarOfAFrozenFrameEndsWhereThePanelsDo) {
     EXPECT_GE(bar->width(), bar->fontMetrics().horizontalAdvance(bar->accessibleName()));
 }
 
-TEST_F(Window, ANoteOpensWhereItWasAskedFor) {
+TEST_F(Window, ANoteOpensBelowTheGridUnderThePlaceItWasAskedForAt) {
     ASSERT_TRUE(biasIsKnown());
-    emit panels().grid().noteRequested(3.0, 0.5);
-    const auto* slip = panels().grid().findChild<NoteEditor*>();
+    const auto* slip = panels().findChild<NoteEditor*>();
     ASSERT_NE(slip, nullptr);
-    ASSERT_TRUE(slip->isVisible());
-    const QPoint place = panels().grid().placeOf(3.0, 0.5);
-    EXPECT_LE(std::abs(slip->geometry().center().x() - place.x()), 2);
-    EXPECT_FALSE(slip->geometry().contains(place));
+    for (const QSize size : {QSize(1366, 768), QSize(1440, 900)}) {
+        window.resize(size);
+        QTest::qWait(50);
+        emit panels().grid().noteRequested(3.0, 0.5);
+        ASSERT_TRUE(slip->isVisible());
+        const QPoint place = panels().grid().mapTo(&panels(), panels().grid().placeOf(3.0, 0.5));
+        EXPECT_LE(std::abs(slip->geometry().center().x() - place.x()), 2);
+        const QRect grid(panels().grid().mapTo(&panels(), QPoint()), panels().grid().size());
+        EXPECT_FALSE(slip->geometry().intersects(grid));
+        EXPECT_TRUE(panels().rect().contains(slip->geometry()));
+    }
+}
+
+TEST_F(Window, TheGaugeStaysNearlyAsLargeBesideTheMomentBefore) {
+    ASSERT_TRUE(biasIsKnown());
+    window.resize(1440, 900);
+    QTest::qWait(50);
+    const int alone = panels().gauge().height();
+    press(Qt::Key_B);
+    QTest::qWait(50);
+    EXPECT_GE(panels().gauge().height(), 0.95 * alone);
 }
 
 TEST_F(Window, CursorsSetBeforeFreezingStandOnTheFrame) {
