@@ -3,12 +3,12 @@
 #include <QAction>
 #include <QDateTime>
 #include <QDir>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/ask_file.h"
 #include "app/busy.h"
 #include "app/frame_window.h"
 #include "app/help_window.h"
@@ -126,9 +126,9 @@ void LogbookWindow::askReport() {
     const QString pdfA4 = tr("PDF, A4 (*.pdf)"), pngA4 = tr("PNG, A4 (*.png)");
     const QString pdfLetter = tr("PDF, Letter (*.pdf)"), pngLetter = tr("PNG, Letter (*.png)");
     QString kind;
-    QString path = QFileDialog::getSaveFileName(
-        this, tr("The report of the visit: its place, PDF or PNG"), suggestedPath(QStringLiteral(".pdf")),
-        QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
+    QString path =
+        askToSave(this, tr("The report of the visit: its place, PDF or PNG"), suggestedPath(QStringLiteral(".pdf")),
+                  QStringList{pdfA4, pngA4, pdfLetter, pngLetter}.join(QStringLiteral(";;")), &kind);
     if (path.isEmpty()) return;
     const QString suffix = kind == pngA4 || kind == pngLetter ? QStringLiteral(".png") : QStringLiteral(".pdf");
     if (suffix == QStringLiteral(".png") && path.endsWith(QStringLiteral(".pdf"))) path.chop(suffix.size());
@@ -142,9 +142,9 @@ void LogbookWindow::askReport() {
 void LogbookWindow::askExport() {
     const auto visit = chosenVisit();
     if (!store_ || !visit) return say(tr("Choose a visit first."));
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export the visit to"), suggestedPath(QStringLiteral(".zip")),
-        tr("The whole visit (*.zip);;Readings as a table (*.csv);;Readings as JSON (*.json)"));
+    const QString path =
+        askToSave(this, tr("Export the visit to"), suggestedPath(QStringLiteral(".zip")),
+                  tr("The whole visit (*.zip);;Readings as a table (*.csv);;Readings as JSON (*.json)"));
     if (path.isEmpty()) return;
     form_->saveNow();
     Outcome written = done();
@@ -166,8 +166,8 @@ void LogbookWindow::askExport() {
 
 void LogbookWindow::askImport() {
     if (!store_) return;
-    const QString path = QFileDialog::getOpenFileName(this, tr("Take in the archive of a visit"), {},
-                                                      tr("Archives of visits (*.zip);;All files (*)"));
+    const QString path =
+        askToOpen(this, tr("Take in the archive of a visit"), {}, tr("Archives of visits (*.zip);;All files (*)"));
     if (path.isEmpty()) return;
     const auto imported = importVisitArchive(*store_, path);
     if (failed(imported)) return;

@@ -3,11 +3,11 @@
 #include <QAction>
 #include <QDateTime>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QStandardPaths>
 
+#include "app/ask_file.h"
 #include "app/check_dialog.h"
 #include "app/clock_dialog.h"
 #include "app/keep_recording.h"
@@ -90,9 +90,8 @@ void MainWindow::openSender() {
 
 void MainWindow::askRecording() {
     if (!session_.recentInput()) return messages_->say(tr("There is nothing to keep yet; choose an input first."));
-    const QString path =
-        QFileDialog::getSaveFileName(this, tr("Keep the last ten minutes as"),
-                                     freshSoundPath(bar_->machine().machine()), tr("Sound files (*.flac *.wav)"));
+    const QString path = askToSave(this, tr("Keep the last ten minutes as"), freshSoundPath(bar_->machine().machine()),
+                                   tr("Sound files (*.flac *.wav)"));
     if (!path.isEmpty()) keepRecordingTo(path);
 }
 

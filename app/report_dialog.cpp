@@ -4,7 +4,6 @@
 #include <QDateTime>
 #include <QDialogButtonBox>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -14,6 +13,8 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QStandardPaths>
+
+#include "app/ask_file.h"
 
 namespace trueunit {
 
@@ -79,8 +80,7 @@ QString ReportDialog::path() const {
 }
 
 void ReportDialog::browse() {
-    const QString chosen =
-        QFileDialog::getSaveFileName(this, tr("Write the report to"), path(), tr("PNG pictures (*.png)"));
+    const QString chosen = askToSave(this, tr("Write the report to"), path(), tr("PNG pictures (*.png)"));
     if (!chosen.isEmpty()) path_->setText(QDir::toNativeSeparators(chosen));
 }
 

@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QDir>
 #include <QDoubleSpinBox>
-#include <QFileDialog>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -12,6 +11,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/ask_file.h"
 #include "app/portaudio_source.h"
 #include "core/frame/code_table.h"
 #include "widgets/told.h"
@@ -198,9 +198,9 @@ void SenderDialog::watch() {
 }
 
 void SenderDialog::writeFile() {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Write the reference signal to"),
-                                                      QDir::home().filePath(QStringLiteral("reference.flac")),
-                                                      tr("Sound files (*.flac *.wav)"));
+    const QString path =
+        askToSave(this, tr("Write the reference signal to"), QDir::home().filePath(QStringLiteral("reference.flac")),
+                  tr("Sound files (*.flac *.wav)"));
     if (path.isEmpty()) return;
     const Outcome written = writeReference(settings(), path.toStdString(), 48000.0, SampleFormat::pcm24);
     message_->setText(written ? tr("A minute of it is in %1.").arg(QDir::toNativeSeparators(path))

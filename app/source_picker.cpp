@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/source_picker.h"
 
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QStandardPaths>
 
+#include "app/ask_file.h"
 #include "app/session.h"
 #include "app/window_memory.h"
 #include "widgets/theme.h"
@@ -99,8 +99,7 @@ void SourcePicker::resizeEvent(QResizeEvent* event) {
 }
 
 QString SourcePicker::ask(const QString& title, const QString& kinds) {
-    return QFileDialog::getOpenFileName(window(), title, QStandardPaths::writableLocation(QStandardPaths::HomeLocation),
-                                        kinds);
+    return askToOpen(window(), title, QStandardPaths::writableLocation(QStandardPaths::HomeLocation), kinds);
 }
 
 void SourcePicker::playDemonstration() {

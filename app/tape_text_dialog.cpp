@@ -3,7 +3,6 @@
 
 #include <QDialogButtonBox>
 #include <QFile>
-#include <QFileDialog>
 #include <QFontDatabase>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -11,6 +10,7 @@
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
+#include "app/ask_file.h"
 #include "app/help_window.h"
 #include "core/frame/code_table.h"
 
@@ -73,9 +73,9 @@ void TapeTextDialog::count() {
 }
 
 void TapeTextDialog::askFile() {
-    const QString path = QFileDialog::getOpenFileName(
-        this, tr("Text of the tape"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
-        tr("Text (*.txt);;All files (*)"));
+    const QString path =
+        askToOpen(this, tr("Text of the tape"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
+                  tr("Text (*.txt);;All files (*)"));
     if (!path.isEmpty()) take(path);
 }
 
