@@ -179,6 +179,35 @@ TEST(Guide, TheClampHoldsWhatAnOpenReadingResistorLetsThrough) {
     EXPECT_LT(clampAmps(0.94), 0.24e-3) << "0.12 V for a tenth is more than the law's softest, 2 kT/q ln 10";
 }
 
+// The transformer stage on a battery: the resistor and two of 22 Ohm side by side, then the clamp alone.
+TEST(Guide, TheTransformerShowsWhatItsDryRunSays) {
+    const QString guide = guideText();
+    constexpr double kStage = 11.0, kOpen = 1e12;
+    QStringList across;
+    for (const double resistor : {560.0, 180.0}) {
+        const double amps = 12.0 / (resistor + kStage);
+        across += QString::number(amps * kStage, 'f', 2);
+        EXPECT_TRUE(
+            guide.contains(QString("12 V / (%1 + 11) \u03a9 = %2 mA").arg(resistor).arg(1e3 * amps, 0, 'f', 0)));
+        EXPECT_LT(amps * amps * resistor, resistor == 560.0 ? 0.5 : 1.0) << "half of what it is rated for";
+        EXPECT_NEAR(acrossReading({12.0, resistor, kStage}), amps * kStage, 0.005) << "the clamp takes nothing of it";
+        EXPECT_GT(acrossReading({12.0, resistor, kOpen}), 1.3);
+        EXPECT_LT(acrossReading({12.0, resistor, kOpen}), 1.6);
+    }
+    EXPECT_TRUE(guide.contains(QString("shows %1 V").arg(across.join(" or ")))) << across.join(' ').toStdString();
+}
+
+// What is drawn is what the table says.
+TEST(Guide, TheDrawingOfTheBatteryHasTheResistorsOfBothCurrents) {
+    QFile file(":/help/battery.svg");
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString drawing = QString::fromUtf8(file.readAll()), guide = guideText();
+    for (const char* value : {"560 \u03a9, 1 W", "180 \u03a9, 2 W", "47 \u03a9", "15 \u03a9"}) {
+        EXPECT_TRUE(drawing.contains(QString::fromUtf8(value))) << value;
+        EXPECT_TRUE(guide.contains(QString::fromUtf8(value))) << value;
+    }
+}
+
 // With R1 open the suppressor holds 16 V; what it and R2 then turn into heat, and R1 under a fuse that bears half as
 // much again.
 TEST(Guide, EveryPartOfTheStageStandsWhatAFailureOfAnotherMakes) {

@@ -43,11 +43,11 @@ GERMAN = {
         "In Reihe: Ein Draht der Linie wird aufgetrennt, die Enden an Linie + und Linie -. Nie parallel zur Speisung.",
     "anode": "Anode", "cathode": "Kathode", "collector": "Kollektor", "emitter": "Emitter",
     "loop +": "Linie +", "loop -": "Linie -", "table": "Tabelle", "battery": "Batterie", "4.5 V": "4,5 V",
-    "0.93 V": "0,93 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
+    "0.9 V": "0,9 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
     "Loop supply unplugged and kept so; both loop wires marked, each alone in a closed insulating terminal.":
         "Linienspeisung abgezogen, und so bleibt sie; beide Drähte bezeichnet, jeder für sich in geschlossener Isolierklemme.",
-    "20 mA through the contacts; fresh cells make 13 V, and nothing here is above that":
-        "20 mA durch die Kontakte; frische Zellen haben 13 V, und nichts hier liegt darüber",
+    "Resistors for 20 mA, below them those for 60 mA. Fresh cells make 13 V, and nothing here is above that.":
+        "Widerstände für 20 mA, darunter die für 60 mA. Frische Zellen haben 13 V, und nichts hier liegt darüber.",
     "headphone out": "Kopfhörer",
     "one sound card at both ends, so there is one ground and no loop of grounds":
         "eine Soundkarte an beiden Enden, also eine Masse und keine Masseschleife",
