@@ -133,6 +133,19 @@ TEST(LineRestorer, FollowsALevelThatIsNotWhatItWasTold) {
     EXPECT_NEAR(restorer.swing(), sender.swing, 0.02);
 }
 
+TEST(LineRestorer, WhatTheLineWasFromTheStartIsNoTransition) {
+    const test::PlainSender sender;
+    std::vector<float> heard(2000, static_cast<float>(sender.offset - 0.5 * sender.swing));  // space
+    test::PlainSender then = sender;
+    const std::vector<float> sent = then.send({0x0A, 0x15});
+    heard.insert(heard.end(), sent.begin(), sent.end());
+    const Restored r = restore(then, heard, 256);  // told that it starts at mark
+    ASSERT_EQ(r.transitions.size(), then.instants.size() + 1);
+    EXPECT_TRUE(r.transitions.front().up);
+    EXPECT_NEAR(r.transitions.front().time, 2000.0, 5.0);
+    EXPECT_NEAR(r.line[1000], 0.0F, 0.02F);
+}
+
 TEST(LineRestorer, SamplesThatAreNoNumbersDoNoHarm) {
     test::PlainSender sender;
     std::vector<float> heard = sender.send(kCodes);

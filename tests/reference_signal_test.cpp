@@ -12,8 +12,8 @@ using namespace trueunit;
 
 namespace {
 
-constexpr double kWithin = 0.1;       // percent, as a reference must be
-constexpr double kToneWithin = 0.5;  // of a demodulated tone; the stated uncertainty is wider
+constexpr double kWithin = 0.1;      // percent, as a reference must be
+constexpr double kToneWithin = 0.1;  // of a demodulated tone, while its form is being learned
 
 std::vector<float> samplesOf(const SenderSettings& settings, double rate, std::size_t chunk = 4096) {
     ReferenceSignal signal(settings, rate);

@@ -44,6 +44,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
       trustSlope_(1.0 / ((kTrustedSeconds - kHeardAfterSeconds) * rateHz)),
       swing_(fit.swing),
       offset_(fit.offset),
+      first_(static_cast<double>(firstSample)),
       heardCount_(firstSample),
       restoredCount_(firstSample),
       decisionLoss_(fit.coupling, rateHz / static_cast<double>(block_)),
@@ -57,7 +58,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
     smoothBefore_ = heardBefore_ = level() - start[0] - start[1];
     sums_.fill((smoothBefore_ + offset_) * static_cast<double>(block_));
     sumScale_ = 1.0 / static_cast<double>(blocks_ * block_);
-    middleCrossing_ = static_cast<double>(firstSample);
+    middleCrossing_ = first_;
 }
 
 void LineRestorer::setCoupling(const HighPass& coupling) {
@@ -121,11 +122,11 @@ LineRestorer::Stride LineRestorer::smoothed(std::span<const float> stride) {
         for (std::size_t k = 0; k < kStrideBlocks; ++k) sums[k] += stride[k * block_ + i];
     std::copy_n(sums_.begin() + kStrideBlocks, kBlocksBefore, sums_.begin());
     std::copy(sums.begin(), sums.end(), sums_.begin() + kBlocksBefore);
+    const auto* const oldest = sums_.data() + kBlocksBefore + 1 - blocks_;
     Stride means{};
-    for (std::size_t k = 0; k < kStrideBlocks; ++k) {
-        const auto newest = sums_.begin() + kBlocksBefore + k + 1;
-        means[k] = std::accumulate(newest - static_cast<std::ptrdiff_t>(blocks_), newest, 0.0) * sumScale_;
-    }
+    for (std::size_t j = 0; j < blocks_; ++j)
+        for (std::size_t k = 0; k < kStrideBlocks; ++k) means[k] += oldest[j + k];
+    for (double& m : means) m *= sumScale_;
     return means;
 }
 
@@ -195,7 +196,12 @@ void LineRestorer::changeLevel(std::vector<Transition>& transitions) {
     followLevels();  // what was gathered is of the level before
     high_ = !high_;
     sinceDecision_ = 0.0;
-    transitions.push_back({std::max(middleCrossing_ - groupDelay_, oldest_), high_});
+    const double at = std::max(middleCrossing_ - groupDelay_, oldest_);
+    if (at <= first_) {  // it was so from the start: nothing was seen to change
+        restoreHigh_ = high_;
+        return;
+    }
+    transitions.push_back({at, high_});
     ahead_.push_back(transitions.back());
 }
 

@@ -35,7 +35,7 @@ public:
     void setCoupling(const HighPass& coupling);
 
 private:
-    static constexpr std::size_t kStrideBlocks = 4;    // blocks of one trust
+    static constexpr std::size_t kStrideBlocks = 8;    // blocks of one trust
     using Stride = std::array<double, kStrideBlocks>;  // smoothed means of its blocks
     static constexpr std::size_t kSmoothBlocks = 5;    // that a mean goes over because of noise
     static constexpr std::size_t kBlocksBefore = kSmoothBlocks - 1;
@@ -69,6 +69,7 @@ private:
 
     double swing_;
     double offset_;
+    double first_;                 // absolute number of the first sample of all
     std::uint64_t heardCount_;     // absolute number of the next sample to be decided on
     std::uint64_t restoredCount_;  // absolute number of the next sample to be restored
     double oldest_ = 0.0;          // absolute number of the first sample that a transition may still be told before
