@@ -10,21 +10,17 @@
 namespace trueunit {
 
 void LevelMeter::push(std::span<const float> samples, double rateHz) {
-    std::int32_t bits = 0;
+    float most = largestMagnitude(samples);
     std::int32_t clips = 0;
-    for (const float v : samples) {
-        bits = std::max(bits, magnitudeBits(v));
-        clips += magnitudeBits(v) >= magnitudeBits(kClip) ? 1 : 0;
-    }
-    if (bits >= kEndlessBits) {  // what is no number counts for nothing
-        bits = clips = 0;
-        for (const float v : samples) {
-            if (!std::isfinite(v)) continue;
-            bits = std::max(bits, magnitudeBits(v));
-            clips += std::abs(v) >= kClip ? 1 : 0;
+    if (!(most < kClip)) {
+        std::int32_t bits = 0;
+        for (const float v : samples) {  // what is no number counts for nothing
+            const std::int32_t finite = magnitudeBits(v) < kEndlessBits ? magnitudeBits(v) : 0;
+            bits = std::max(bits, finite);
+            clips += finite >= magnitudeBits(kClip) ? 1 : 0;
         }
+        most = std::bit_cast<float>(bits);
     }
-    const auto most = std::bit_cast<float>(bits);
     count_ += samples.size();
     clipped_ += static_cast<std::uint64_t>(clips);
     peak_ = std::max(peak_, most);

@@ -20,20 +20,7 @@ constexpr double kMemorySegments = 15.0;
 constexpr double kOverChance = 12.0;  // in squares
 constexpr double kLeastAmplitude = 0.004;
 constexpr std::array kMainsHz = {50.0, 60.0};
-
-// Cosine and sine at each bin. A tenth of a second holds whole periods of either mains.
-constexpr std::size_t kTurnBins = 100;
-using Turn = std::array<std::array<double, 2>, kTurnBins>;
-
-std::array<Turn, 2> turns() {
-    std::array<Turn, 2> t{};
-    for (std::size_t f = 0; f < t.size(); ++f)
-        for (std::size_t i = 0; i < kTurnBins; ++i) {
-            const double phase = 2.0 * std::numbers::pi * kMainsHz[f] * kBinSeconds * static_cast<double>(i);
-            t[f][i] = {std::cos(phase), std::sin(phase)};
-        }
-    return t;
-}
+constexpr int kAlike = 4;  // bins in a row
 
 // -1 space, +1 mark, 0 between
 int conditionOf(double mean) { return mean < kRested ? -1 : mean > 1.0 - kRested ? 1 : 0; }
@@ -58,38 +45,60 @@ void HumMeter::push(std::span<const float> line) {
 
 // The bin before the newest counts when it and its neighbours, two before and one after, rest at the same level.
 void HumMeter::takeBin(double mean) {
-    std::rotate(recent_.begin(), recent_.begin() + 1, recent_.end());
-    recent_.back() = mean;
-    ++bins_;
-    const int condition = conditionOf(recent_[2]);
-    const bool rests =
-        condition != 0 && bins_ >= recent_.size() &&
-        std::all_of(recent_.begin(), recent_.end(), [&](double m) { return conditionOf(m) == condition; });
-    if (rests) {
-        static const std::array<Turn, kMains> kTurns = turns();
-        for (std::size_t f = 0; f < kMains; ++f) {
-            const auto [cosine, sine] = kTurns[f][(bins_ - 2) % kTurnBins];
-            equations_[f].add({condition < 0 ? 1.0 : 0.0, condition > 0 ? 1.0 : 0.0, cosine, sine}, recent_[2]);
-        }
+    const int condition = conditionOf(mean);
+    alike_ = condition == condition_ ? alike_ + 1 : 1;
+    if (condition != 0 && alike_ >= kAlike) {
+        Place& place = rest_[condition < 0 ? 0 : 1][place_];
+        place.count += 1.0;
+        place.sum += newest_;
+        place.squares += newest_ * newest_;
         rested_ += 1.0;
     }
+    newest_ = mean;
+    condition_ = condition;
+    if (++place_ == kTurnBins) place_ = 0;
     if (++inSegment_ == kSegmentBins) closeSegment();
 }
 
 void HumMeter::closeSegment() {
+    static const std::array kTurns = {turnOf(kMainsHz[0]), turnOf(kMainsHz[1])};
     inSegment_ = 0;
-    const auto equations = std::exchange(equations_, {});
     const double n = std::exchange(rested_, 0.0);
-    if (n < kFewestRested) return;
-    segments_ = std::min(segments_ + 1.0, kMemorySegments);
-    for (std::size_t f = 0; f < kMains; ++f) {
-        const auto x = equations[f].solve();
-        if (!x) continue;
-        const double squares = (*x)[2] * (*x)[2] + (*x)[3] * (*x)[3];
-        const double chance = 4.0 * equations[f].left(*x) / (n * n);
-        squares_[f] += (squares - squares_[f]) / segments_;
-        chance_[f] += (chance - chance_[f]) / segments_;
+    if (n >= kFewestRested) {
+        segments_ = std::min(segments_ + 1.0, kMemorySegments);
+        for (std::size_t f = 0; f < kMains; ++f) {
+            const Equations e = equations(kTurns[f]);
+            const auto x = e.solve();
+            if (!x) continue;
+            const double squares = (*x)[2] * (*x)[2] + (*x)[3] * (*x)[3];
+            const double chance = 4.0 * e.left(*x) / (n * n);
+            squares_[f] += (squares - squares_[f]) / segments_;
+            chance_[f] += (chance - chance_[f]) / segments_;
+        }
     }
+    rest_ = {};
+}
+
+HumMeter::Turn HumMeter::turnOf(double hz) {
+    Turn turn{};
+    for (std::size_t i = 0; i < kTurnBins; ++i) {
+        const double phase = 2.0 * std::numbers::pi * hz * kBinSeconds * static_cast<double>(i);
+        turn[i] = {std::cos(phase), std::sin(phase)};
+    }
+    return turn;
+}
+
+HumMeter::Equations HumMeter::equations(const Turn& turn) const {
+    Equations e;
+    for (std::size_t mark = 0; mark < rest_.size(); ++mark)
+        for (std::size_t i = 0; i < kTurnBins; ++i) {
+            const Place& place = rest_[mark][i];
+            if (place.count == 0.0) continue;
+            const double mean = place.sum / place.count;
+            e.add({mark ? 0.0 : 1.0, mark ? 1.0 : 0.0, turn[i][0], turn[i][1]}, mean, place.count);
+            e.addSums({}, {}, place.squares - place.sum * mean);  // what the bins differ from their mean
+        }
+    return e;
 }
 
 std::optional<HumMeter::Hum> HumMeter::hum() const {

@@ -2,8 +2,10 @@
 #include "core/measure/text_alignment.h"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cstdint>
+#include <utility>
 
 namespace trueunit {
 
@@ -20,12 +22,15 @@ constexpr float kOver = 6.5F;
 constexpr float kOverMore = 2.0F;
 constexpr float kJump = 14.0F;
 constexpr float kJumpAfterGap = 0.5F;
-constexpr int kMostOver = 4;
+constexpr std::size_t kMostOver = 4;
+constexpr float kNever = 1e30F;
 constexpr std::size_t kMostCells = 1U << 24U;
 
-constexpr std::uint8_t kBackOn = 1;     // places back on the loop: 1 = on, 2.. = over
-constexpr std::uint8_t kBackAgain = 0;  // the same place
-constexpr std::uint8_t kBackJump = 255;
+constexpr std::int32_t kBackOn = 1;     // places back on the loop: 1 = on, 2.. = over
+constexpr std::int32_t kBackAgain = 0;  // the same place
+constexpr std::int32_t kBackJump = 255;
+constexpr std::size_t kFurthestBack = kMostOver + 1;               // but for a jump
+constexpr std::array<std::int32_t, 6> kInOrder{1, 0, 2, 3, 4, 5};  // of two that cost the same the former holds
 
 float emission(const SentCode& sent, const LoopCode& due) {
     if (!sent.sure) return kUnsure;
@@ -33,41 +38,62 @@ float emission(const SentCode& sent, const LoopCode& due) {
     return std::min(kOtherCharacter, kPerLevel * static_cast<float>(levelsApart(sent.code, due.code)));
 }
 
+// What a step costs that comes from so many places back, per place it ends at.
+std::vector<float> pricesOf(std::span<const LoopCode> loop, std::size_t back) {
+    std::vector<float> prices(loop.size(), kNever);
+    if (back > std::max<std::size_t>(1, loop.size())) return prices;  // more than once round
+    for (std::size_t j = 0; j < loop.size(); ++j) {
+        const LoopCode& passed = loop[(j + loop.size() - 1) % loop.size()];
+        if (back == kBackAgain)
+            prices[j] = loop[j].unknown ? 0.0F : kAgain;
+        else if (back == kBackOn || (back == kBackOn + 1 && passed.unknown))
+            prices[j] = 0.0F;
+        else
+            prices[j] = kOver + kOverMore * static_cast<float>(back - 2);
+    }
+    return prices;
+}
+
+// All places of the loop move on together, one way of stepping after the other: many of them at a time.
 struct Walk {
+    explicit Walk(std::span<const LoopCode> l)
+        : loop(l), cost(kFurthestBack + l.size()), next(cost.size()), from(l.size()) {
+        for (std::size_t by = 0; by <= kFurthestBack; ++by) prices[by] = pricesOf(l, by);
+    }
+
     std::span<const LoopCode> loop;
-    std::vector<float> cost;          // of the best walk that ends at each place
+    std::array<std::vector<float>, kFurthestBack + 1> prices;
+    std::vector<float> cost;          // of the best walk that ends at each place; before them once more the last ones
+    std::vector<float> next;          // the same, in the making,
+    std::vector<std::int32_t> from;   // and how far back each comes from
     std::vector<std::uint8_t> back;   // characters x places
     std::vector<std::uint32_t> best;  // place of the cheapest walk, per character
 
-    std::size_t before(std::size_t place, std::size_t by) const { return (place + loop.size() - by) % loop.size(); }
-
     void step(const SentCode& sent) {
-        const std::size_t m = loop.size();
-        const float leastBefore = best.empty() ? 0.0F : cost[best.back()];
-        const float jump = best.empty() ? 0.0F : leastBefore + (sent.afterGap ? kJumpAfterGap : kJump);
-        std::vector<float> next(m);
-        for (std::size_t j = 0; j < m; ++j) {
-            float least = jump;
-            std::uint8_t from = kBackJump;
-            const auto offer = [&](float c, std::uint8_t b) {
-                if (c >= least) return;
-                least = c;
-                from = b;
-            };
-            if (!best.empty()) {
-                offer(cost[before(j, 1)], kBackOn);
-                offer(cost[j] + (loop[j].unknown ? 0.0F : kAgain), kBackAgain);
-                for (int s = 1; s <= kMostOver && static_cast<std::size_t>(s) < m; ++s) {
-                    const bool free = s == 1 && loop[before(j, 1)].unknown;
-                    const float price = free ? 0.0F : kOver + kOverMore * static_cast<float>(s - 1);
-                    offer(cost[before(j, static_cast<std::size_t>(s) + 1)] + price, static_cast<std::uint8_t>(s + 1));
-                }
-            }
-            next[j] = least + emission(sent, loop[j]);
-            back.push_back(from);
+        const float jump =
+            best.empty() ? 0.0F : cost[kFurthestBack + best.back()] + (sent.afterGap ? kJumpAfterGap : kJump);
+        const std::span<float> here = std::span(next).subspan(kFurthestBack);
+        std::fill(here.begin(), here.end(), jump);
+        std::fill(from.begin(), from.end(), kBackJump);
+        for (const std::int32_t by : kInOrder) offer(by);
+        for (std::size_t j = 0; j < here.size(); ++j) here[j] += emission(sent, loop[j]);
+        for (std::size_t i = kFurthestBack; i-- > 0;) next[i] = next[i + loop.size()];
+        back.insert(back.end(), from.begin(), from.end());
+        std::swap(cost, next);
+        const auto begin = cost.begin() + kFurthestBack;
+        best.push_back(static_cast<std::uint32_t>(std::min_element(begin, cost.end()) - begin));
+    }
+
+    void offer(std::int32_t by) {
+        const float* const price = prices[static_cast<std::size_t>(by)].data();
+        const float* const before = cost.data() + kFurthestBack - by;
+        float* const least = next.data() + kFurthestBack;
+        std::int32_t* const whence = from.data();
+        for (std::size_t j = 0; j < from.size(); ++j) {
+            const float c = before[j] + price[j];
+            whence[j] = c < least[j] ? by : whence[j];
+            least[j] = c < least[j] ? c : least[j];
         }
-        cost = std::move(next);
-        best.push_back(static_cast<std::uint32_t>(std::min_element(cost.begin(), cost.end()) - cost.begin()));
     }
 };
 
@@ -80,7 +106,7 @@ Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> 
     if (loop.empty() || sent.empty()) return out;
     const std::size_t n = std::min(sent.size(), std::max<std::size_t>(1, kMostCells / loop.size()));
     sent = sent.last(n);
-    Walk walk{loop, std::vector<float>(loop.size(), 0.0F), {}, {}};
+    Walk walk(loop);
     walk.back.reserve(n * loop.size());
     for (const SentCode& c : sent) walk.step(c);
 
@@ -88,10 +114,10 @@ Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> 
     out.step.resize(n);
     out.skipped.resize(n);
     std::size_t at = walk.best.back();
-    out.cost = static_cast<double>(walk.cost[at]) / static_cast<double>(n);
+    out.cost = static_cast<double>(walk.cost[kFurthestBack + at]) / static_cast<double>(n);
     for (std::size_t i = n; i-- > 0;) {
         using Step = Alignment::Step;
-        const std::uint8_t from = walk.back[i * loop.size() + at];
+        const std::int32_t from = walk.back[i * loop.size() + at];
         out.place[i] = at;
         if (from == kBackJump) {
             out.step[i] = Step::jump;
@@ -99,8 +125,8 @@ Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> 
             continue;
         }
         out.step[i] = from == kBackAgain ? Step::again : from == kBackOn ? Step::on : Step::over;
-        out.skipped[i] = std::max(0, static_cast<int>(from) - 1);
-        at = walk.before(at, from);
+        out.skipped[i] = std::max(0, from - 1);
+        at = (at + kFurthestBack * loop.size() - static_cast<std::size_t>(from)) % loop.size();
     }
     return out;
 }
