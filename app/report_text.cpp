@@ -61,6 +61,13 @@ QString inSentence(const QString& name) {
 // A number that a person set, with as many figures.
 QString asSet(double value) { return QLocale().toString(value, 'g', 6); }
 
+QString speedSet(const Snapshot& s) {
+    if (s.options.baud) return Words::tr("%1 baud").arg(asSet(*s.options.baud));
+    const auto& nominal = s.reading.speed.nominalBaud;
+    return nominal ? Words::tr("none: %1 baud taken, the nearest usual speed").arg(asSet(*nominal))
+                   : Words::tr("found from the signal");
+}
+
 QString limitsWords(const Limits& limits) {
     QStringList all;
     const auto add = [&all](const QString& name, bool stated, double limit) {
@@ -194,8 +201,7 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(Words::tr("Clipped"), number(in.clippedPercent, 2) + Words::tr(" % of samples"));
     rows.emplace_back(Words::tr("Losses"), Words::tr("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
     rows.emplace_back(Words::tr("Code"), QString::fromStdString(s.options.code));
-    rows.emplace_back(Words::tr("Speed set"), s.options.baud ? Words::tr("%1 baud").arg(asSet(*s.options.baud))
-                                                             : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Speed set"), speedSet(s));
     rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits
                                                  ? Words::tr("%1 units").arg(asSet(*s.options.stopUnits))
                                                  : Words::tr("found from the signal"));

@@ -257,6 +257,20 @@ TEST(FindingRules, AWrongSpeedIsTheShaftsWhenTheStopKeepsItsUnits) {
     EXPECT_TRUE(says(b.findings()[0].evidence, "elements alone"));
 }
 
+TEST(FindingRules, ASpeedThatNobodySetIsSaidToBePresumed) {
+    Bench b;
+    b.reading.speed.errorPercent = Measured{-2.8, 0.04};
+    EXPECT_TRUE(says(b.findings()[0].title, "slow by 2.8"));
+    EXPECT_TRUE(says(b.findings()[0].title, "if it is meant for 50 baud"));
+    EXPECT_TRUE(says(b.findings()[0].confirm, "plate"));
+    EXPECT_TRUE(says(b.findings()[0].lookAt, "slipping belt"));
+    b.options.baud = 50.0;
+    EXPECT_FALSE(says(b.findings()[0].title, "meant"));
+    EXPECT_FALSE(says(b.findings()[0].confirm, "plate"));
+    b.reading.speed.errorPercent = Measured{2.8, 0.04};
+    EXPECT_FALSE(says(b.findings()[0].lookAt, "slipping belt"));
+}
+
 TEST(FindingRules, ASpeedErrorThatOneLeverMakesIsNone) {
     Bench b;
     b.reading.speed.errorPercent = Measured{0.9, 0.1};

@@ -22,6 +22,8 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core",
                       "The text of the tape is not known and does not repeat three times: missed marks and filled "
                       "spaces cannot be counted."),
+    QT_TRANSLATE_NOOP(
+        "Core", "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow."),
 };
 
 }  // namespace

@@ -111,13 +111,18 @@ constexpr std::array kFindings = {
         "Core", "Read the speed on the machine's plate and set it here; count the shaft with a strobe or a timer."),
     QT_TRANSLATE_NOOP("Core", "Runs fast by %1, within limits"),
     QT_TRANSLATE_NOOP("Core", "Runs slow by %1, within limits"),
+    QT_TRANSLATE_NOOP("Core", "Runs fast by %1, if it is meant for %2 baud"),
+    QT_TRANSLATE_NOOP("Core", "Runs slow by %1, if it is meant for %2 baud"),
+    QT_TRANSLATE_NOOP("Core", "Nobody has said what speed is meant: the nearest usual one was taken."),
+    QT_TRANSLATE_NOOP("Core", "First read the speed on the machine's plate and set it in the window."),
     QT_TRANSLATE_NOOP("Core", "Runs fast by %1"),
     QT_TRANSLATE_NOOP("Core", "Runs slow by %1"),
     QT_TRANSLATE_NOOP("Core",
                       "The elements are %1 ms long where %2 ms belong to %3 baud; the instants are off in proportion "
                       "to their number, %4 at the beginning of stop."),
-    QT_TRANSLATE_NOOP(
-        "Core", "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow."),
+    QT_TRANSLATE_NOOP("Core", "Governor setting and its contacts, motor, mains frequency, gears."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Governor setting and its contacts, motor, mains frequency, gears; a slipping belt or clutch."),
     QT_TRANSLATE_NOOP("Core",
                       "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the "
                       "operations per minute."),

@@ -155,6 +155,7 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     if (std::abs(error->value) < kMildSpeedPercent) return std::nullopt;
     const bool fast = error->value > 0.0;
     const bool mild = std::abs(error->value) <= s.limits.speedPercent;
+    const bool presumed = !s.options.baud && !s.reading.drive;
     Finding f;
     f.id = "wrong-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
@@ -162,15 +163,20 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
         std::clamp(0.98 * chanceBeyond(error->value, error->uncertainty, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
         (s.strays() || (mild && swings(s)) ? 0.6 : 1.0);
     f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
-              (mild ? ", within limits" : "");
+              (mild       ? ", within limits"
+               : presumed ? ", if it is meant for " + shortest(*s.reading.speed.nominalBaud) + " baud"
+                          : "");
     f.evidence = "The elements are " + decimals(*s.reading.speed.nominalUnitMs / (1.0 + 0.01 * error->value), 3) +
                  " ms long where " + decimals(*s.reading.speed.nominalUnitMs, 3) + " ms belong to " +
                  decimals(*s.reading.speed.nominalBaud, 2) +
                  " baud; the instants are off in proportion to their number, " +
                  percent(error->value * (s.levels + 1)) + " at the beginning of stop." + whatPullsIt(s, *error) +
-                 shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value));
-    f.lookAt = "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.";
+                 shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value)) +
+                 (presumed ? " Nobody has said what speed is meant: the nearest usual one was taken." : "");
+    f.lookAt = std::string("Governor setting and its contacts, motor, mains frequency, gears") +
+               (fast ? "." : "; a slipping belt or clutch.");
     f.confirm =
+        std::string(presumed ? "First read the speed on the machine's plate and set it in the window. " : "") +
         "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations "
         "per minute." +
         kUnplug;

@@ -21,6 +21,13 @@ std::string decimals(double value, int places) {
     return (value < 0.0 && !isZero(value, places) ? kTrueMinus : "") + std::string(text.data());
 }
 
+std::string shortest(double value) {
+    std::string text = decimals(value, 2);
+    while (text.back() == '0') text.pop_back();
+    if (text.back() == '.') text.pop_back();
+    return text;
+}
+
 std::string signedDecimals(double value, int places) {
     return (value > 0.0 && !isZero(value, places) ? "+" : "") + decimals(value, places);
 }

@@ -23,6 +23,7 @@ inline constexpr const char* kLearnedText =
 // Numbers as the person reads them.
 std::string decimals(double value, int places);
 std::string signedDecimals(double value, int places);  // with + or a true minus, zero without a sign
+std::string shortest(double value);                    // to a hundredth, without idle zeros: "50", "45.45"
 std::string percent(double value, int places = 1);     // "6.2 %", without its sign
 std::string learnedWords(TextSource source);           // kLearnedText as a further sentence, where that is so
 std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"

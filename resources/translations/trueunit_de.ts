@@ -959,6 +959,30 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Die Schritte sind %1 ms lang, wo zu %3 Baud %2 ms gehören; die Übergänge weichen im Verhältnis ihrer Nummer ab, %4 am Beginn des Sperrschritts.</translation>
     </message>
     <message>
+        <source>Governor setting and its contacts, motor, mains frequency, gears.</source>
+        <translation>Einstellung und Kontakte des Reglers, Motor, Netzfrequenz, Räder.</translation>
+    </message>
+    <message>
+        <source>Governor setting and its contacts, motor, mains frequency, gears; a slipping belt or clutch.</source>
+        <translation>Einstellung und Kontakte des Reglers, Motor, Netzfrequenz, Räder; rutschender Riemen oder rutschende Kupplung.</translation>
+    </message>
+    <message>
+        <source>Runs fast by %1, if it is meant for %2 baud</source>
+        <translation>Läuft zu schnell um %1, wenn %2 Baud gemeint sind</translation>
+    </message>
+    <message>
+        <source>Runs slow by %1, if it is meant for %2 baud</source>
+        <translation>Läuft zu langsam um %1, wenn %2 Baud gemeint sind</translation>
+    </message>
+    <message>
+        <source>Nobody has said what speed is meant: the nearest usual one was taken.</source>
+        <translation>Niemand hat gesagt, welche Geschwindigkeit gemeint ist: die nächste übliche wurde angenommen.</translation>
+    </message>
+    <message>
+        <source>First read the speed on the machine&apos;s plate and set it in the window.</source>
+        <translation>Zuerst die Geschwindigkeit am Schild der Maschine ablesen und im Fenster einstellen.</translation>
+    </message>
+    <message>
         <source>Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow.</source>
         <translation>Einstellung des Reglers und seiner Kontakte, Motor, Netzfrequenz, Räder; Schlupf von Riemen oder Kupplung, wenn sie zu langsam ist.</translation>
     </message>
@@ -2790,6 +2814,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>%1 baud</source>
         <translation>%1 Baud</translation>
+    </message>
+    <message>
+        <source>none: %1 baud taken, the nearest usual speed</source>
+        <translation>keine: %1 Baud angenommen, die nächste übliche Geschwindigkeit</translation>
     </message>
     <message>
         <source>found from the signal</source>
