@@ -11,7 +11,8 @@ namespace trueunit {
 // A card brings its code, speed and stop along; the person may change them afterwards.
 void MainWindow::askMachineCard() {
     std::optional<double> measured;
-    if (live_ && live_->reading.speed.baud) measured = live_->reading.speed.baud->value;
+    const auto shown = keeper_.frozen() ? keeper_.frame().snapshot : live_;
+    if (shown && shown->reading.speed.baud) measured = shown->reading.speed.baud->value;
     MachineCardDialog dialog(session_.options().card, measured, this);
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();

@@ -50,16 +50,28 @@ TEST(CharacterGrid, ANoteStandsAtTheCursorThatWasMovedLast) {
     EXPECT_EQ(grid.noteUnits(), 1.2);
 }
 
+TEST(CharacterGrid, TheCursorsComeWhereTheyReadSomethingAndANoteWithThem) {
+    CharacterGrid grid;
+    grid.show(SnapshotBuilder().build());
+    const double furthest = grid.noteUnits();  // without cursors
+    grid.toggleCursors();
+    EXPECT_EQ(grid.cursors()[1].value(), furthest);
+    EXPECT_NEAR(grid.cursors()[0].value(), furthest, 1.1);
+    EXPECT_EQ(grid.cursors()[0].value(), std::round(grid.cursors()[0].value()));
+    EXPECT_EQ(grid.noteUnits(), furthest);
+}
+
 TEST(CharacterGrid, KeysMoveTheCursorsAndSayWhere) {
     CharacterGrid grid;
     grid.show(SnapshotBuilder().build());
     QSignalSpy moved(&grid, &CharacterGrid::cursorsChanged);
     QTest::keyClick(&grid, Qt::Key_C);
+    const Cursors before = grid.cursors();
     QTest::keyClick(&grid, Qt::Key_Right, Qt::ShiftModifier);
     QTest::keyClick(&grid, Qt::Key_Left, Qt::ControlModifier);
     EXPECT_EQ(moved.count(), 3);
-    EXPECT_NEAR(grid.cursors()[0].value(), 1.01, 1e-9);
-    EXPECT_NEAR(grid.cursors()[1].value(), 1.99, 1e-9);
+    EXPECT_NEAR(grid.cursors()[0].value(), before[0].value() + 0.01, 1e-9);
+    EXPECT_NEAR(grid.cursors()[1].value(), before[1].value() - 0.01, 1e-9);
     QTest::keyClick(&grid, Qt::Key_C);
     EXPECT_FALSE(grid.cursors()[0].has_value());
 }

@@ -171,14 +171,16 @@ void CharacterGrid::zoom(double factor) {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-void CharacterGrid::toggleCursors() {
+void CharacterGrid::toggleCursors() { setCursors(cursors_[0] || cursors_[1] ? Cursors{} : cursorsToBegin()); }
+
+// Where they read something: B at the edge furthest out, A at its ideal boundary, or a unit before it where these meet.
+Cursors CharacterGrid::cursorsToBegin() const {
+    constexpr double kMeet = 0.03;  // units
     const QCPRange range = plot_->xAxis->range();
-    if (cursors_[0] || cursors_[1])
-        setCursors({});
-    else if (drawing_->isWhole())
-        setCursors({1.0, 2.0});
-    else
-        setCursors({range.lower + range.size() / 3, range.upper - range.size() / 3});
+    const double edge = furthestOut(drawing_->content(), range.upper + 1.0);
+    const double boundary = std::round(edge) - (std::abs(edge - std::round(edge)) < kMeet ? 1.0 : 0.0);
+    if (range.contains(edge) && range.contains(boundary)) return {boundary, edge};
+    return {range.lower + range.size() / 3, range.upper - range.size() / 3};
 }
 
 void CharacterGrid::mousePressed(QMouseEvent* event) {

@@ -67,6 +67,7 @@ protected:
 
 private:
     void connectMouse();
+    Cursors cursorsToBegin() const;
     void mousePressed(QMouseEvent* event);
     void mouseMoved(QMouseEvent* event);
     void draw();
