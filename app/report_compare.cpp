@@ -76,7 +76,8 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
 
 QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::size_t leftOut) {
     QString text = Words::tr(
-        "Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. "
+        "Changed: by more than twice its uncertainty; of a hundred reports of a machine left alone some one has such a "
+        "row. "
         "None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender's own "
         "speed, percent of a unit, late positive.");
     if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 other instants.").arg(unchanged);

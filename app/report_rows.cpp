@@ -112,7 +112,8 @@ void addFurther(Rows& rows, const Reading& r) {
 int placesFor(const Measured& m) {
     if (!(m.uncertainty > 0.0)) return 2;
     // Two figures of the uncertainty while the first is 1 or 2, one above: common practice in stating uncertainty.
-    return std::clamp(static_cast<int>(std::ceil(-std::log10(m.uncertainty / 2.5))), 1, 3);
+    // Below one at least hundredths, so that the rows of a table are alike.
+    return std::clamp(static_cast<int>(std::ceil(-std::log10(m.uncertainty / 2.5))), m.uncertainty < 1.0 ? 2 : 1, 3);
 }
 
 std::vector<ReportRow> reportRows(const Snapshot& s, const Snapshot* beside) {

@@ -71,7 +71,7 @@ TEST(TapeWords, ALostShiftExplainsTheFiguresBehindIt) {
     tape.resize(960, 120);
     tape.show(std::make_shared<const Snapshot>(s));
     EXPECT_TRUE(tape.wordsOf(5).startsWith(
-        u("3, prints as a figure because the shift to letters 3 characters before was lost.")))
+        u("3, prints as a figure because the shift to letters 3 characters before was lost")))
         << tape.wordsOf(5).toStdString();
     EXPECT_TRUE(tape.wordsOf(2).contains(u("wrong: level 3 lost")));
 }

@@ -92,13 +92,11 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (!c.stopPresent) words += Words::tr(", no stop");
     if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
-    words += i >= kBehind
-                 ? Words::tr(". Where the tape is printed six behind, its holes stand beside the print \"%1\"")
-                       .arg(told(tape[i - kBehind].print))
-                 : Words::tr(". Where the tape is printed six behind, its holes stand beside the sixth print before");
-    words += i + kBehind < tape.size()
-                 ? Words::tr("; its print beside the holes of \"%1\".").arg(told(tape[i + kBehind].print))
-                 : Words::tr("; its print six holes on.");
+    QStringList behind;
+    if (i >= kBehind) behind << Words::tr("holes beside the print \"%1\"").arg(told(tape[i - kBehind].print));
+    if (i + kBehind < tape.size())
+        behind << Words::tr("print beside the holes of \"%1\"").arg(told(tape[i + kBehind].print));
+    if (!behind.isEmpty()) words += Words::tr(". If printed six behind: ") + behind.join(QStringLiteral(", "));
     return words;
 }
 

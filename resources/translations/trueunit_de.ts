@@ -3952,8 +3952,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 von %2 seit dem Stups</translation>
     </message>
     <message>
-        <source>Changed: by more than twice its uncertainty, which chance alone does to one row in some hundred reports. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das Doppelte der Unsicherheit, was Zufall allein nur einer Zeile in etwa hundert Berichten antut. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+        <source>Changed: by more than twice its uncertainty; of a hundred reports of a machine left alone some one has such a row. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; von hundert Berichten einer unberührten Maschine hat etwa einer eine solche Zeile. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>
@@ -4040,20 +4040,16 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichenschritte verloren: %1; Trennschritte gefüllt: %2</translation>
     </message>
     <message>
-        <source>. Where the tape is printed six behind, its holes stand beside the print &quot;%1&quot;</source>
-        <translation>. Wo der Streifen sechs dahinter bedruckt ist, stehen seine Löcher neben dem Druck „%1“</translation>
+        <source>holes beside the print &quot;%1&quot;</source>
+        <translation>Löcher neben dem Druck „%1“</translation>
     </message>
     <message>
-        <source>. Where the tape is printed six behind, its holes stand beside the sixth print before</source>
-        <translation>. Wo der Streifen sechs dahinter bedruckt ist, stehen seine Löcher neben dem sechsten Druck davor</translation>
+        <source>print beside the holes of &quot;%1&quot;</source>
+        <translation>Druck neben den Löchern von „%1“</translation>
     </message>
     <message>
-        <source>; its print beside the holes of &quot;%1&quot;.</source>
-        <translation>; sein Druck neben den Löchern von „%1“.</translation>
-    </message>
-    <message>
-        <source>; its print six holes on.</source>
-        <translation>, Druck sechs Löcher weiter.</translation>
+        <source>. If printed six behind: </source>
+        <translation>. Wenn sechs dahinter bedruckt: </translation>
     </message>
     <message>
         <source>see findings</source>
