@@ -4,7 +4,7 @@
 
 GERMAN = {
     "start": "Anlauf", "stop": "Sperrschr.", "mark": "Zeichen", "space": "Trenn", "early": "zu früh", "late": "zu spät",
-    "6 units late": "bei k = 6 spät",
+    "late by 6 (T − T0)": "zu spät um 6 (T − T0)",
     "dashed: nominal units T0; a slow sender spreads every instant more than the one before":
         "gestrichelt: Nennlängen T0; ein langsamer Sender spreizt von Übergang zu Übergang mehr",
     "marking bias: every mark begins early, so marks are long and spaces short":
