@@ -16,6 +16,7 @@
 #include "app/help_window.h"
 #include "app/portaudio_source.h"
 #include "app/version.h"
+#include "app/window_memory.h"
 #include "widgets/told.h"
 
 namespace trueunit {
@@ -73,7 +74,7 @@ CheckDialog::CheckDialog(QWidget* parent)
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     connect(&timer_, &QTimer::timeout, this, &CheckDialog::pollCard);
     progress_->setVisible(false);
-    resize(980, 620);
+    resizeOnScreen(*this, {980, 620});
 }
 
 CheckDialog::~CheckDialog() = default;

@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/window_memory.h"
 #include "widgets/theme.h"
 
 // The resource sits in a static library, where nothing else would make the linker keep it.
@@ -230,7 +231,7 @@ HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWi
     auto* column = new QVBoxLayout(this);
     column->addLayout(row, 1);
     column->addWidget(buttons);
-    resize(960, 740);
+    resizeOnScreen(*this, {960, 740});
     pages_->open(QStringLiteral("index.md"));
 }
 

@@ -10,6 +10,7 @@
 #include <QTextDocument>
 #include <QVBoxLayout>
 
+#include "app/window_memory.h"
 #include "widgets/theme.h"
 
 namespace trueunit {
@@ -79,7 +80,7 @@ KeysHelp::KeysHelp(const QList<QAction*>& actions, const QList<std::pair<QString
     column->addWidget(table, 1);
     column->addWidget(cautions);
     column->addWidget(buttons);
-    resize(640, 760);
+    resizeOnScreen(*this, {640, 760});
     table->setFocus();
 }
 

@@ -38,9 +38,8 @@ constexpr int kFindingsColumn = 6;
 constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
 constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
 constexpr int kClearButton = 20;
-constexpr int kFrameWidth = 8, kFrameHeight = 40;  // what the desktop puts about a window
-constexpr int kLeastMachines = 150;
-constexpr int kLeastTitle = 130, kLeastFindings = 70;  // columns of the visits
+constexpr int kFrameWidth = 8, kFrameHeight = 40;        // what the desktop puts about a window
+constexpr int kLeastMachines = 130, kLeastVisits = 340;  // of the visits the rest is scrolled to
 
 // What was typed at the bench, for its report; as a rule it is what was done.
 QString lastRemarks(const Store& store, qint64 visit) {
@@ -139,15 +138,12 @@ void LogbookWindow::build() {
     page->setStretchFactor(1, 3);
     machines_->setMinimumWidth(kLeastMachines);
     machines_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    visits_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    int least = kLeastTitle + kLeastFindings;
-    for (int column = 1; column < kFindingsColumn; ++column) least += visits_->header()->sectionSizeHint(column);
-    visits_->setMinimumWidth(least);
+    visits_->setMinimumWidth(kLeastVisits);
     auto* sides = new QSplitter;
     sides->addWidget(machines_);
     sides->addWidget(visits_);
     sides->addWidget(page);
-    sides->setSizes({170, 590, 410});
+    sides->setSizes({150, 610, 370});
     sides->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->addWidget(searchRow());

@@ -14,6 +14,7 @@
 
 #include "app/help_window.h"
 #include "app/machine_cards.h"
+#include "app/window_memory.h"
 #include "core/frame/code_table.h"
 #include "core/report/drive.h"
 #include "core/report/machine_card_json.h"
@@ -118,7 +119,7 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
         chosen_.reset();
         accept();
     });
-    resize(kWide, kHigh);
+    resizeOnScreen(*this, {kWide, kHigh});
     inUse_ = card.has_value();
     fillCards(card ? card->name : nearestCard());
     if (card) showCard(*card);

@@ -83,6 +83,7 @@ MachineHistory::MachineHistory(QWidget* parent)
     column->addWidget(plot_, 1);
     column->addWidget(legend_);
     legend_->setFont(theme::text(theme::kSmallPx));
+    legend_->setWordWrap(true);
     legend_->setStyleSheet(QStringLiteral("color: %1; background: %2; padding: 0 0 4px %3px;")
                                .arg(theme::kSecondary.name(), theme::kPanel.name())
                                .arg(kLeft));

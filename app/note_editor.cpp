@@ -82,7 +82,7 @@ void NoteEditor::grow() {
         layout()->activate();  // so that it knows the new width
         return layout()->minimumSize().width();
     };
-    const int over = least() + 2 * kNoteEdge - parentWidget()->width();
+    const int over = least() - grid_->width();
     if (over > 0) words_->setFixedWidth(words_->minimumWidth() - over);
     const int wide = least();
     resize(wide, layout()->heightForWidth(wide));
@@ -99,10 +99,10 @@ void NoteEditor::paintEvent(QPaintEvent*) {
 
 // Under what it speaks of; where the grid reaches below the window's edge, at that edge.
 void NoteEditor::placeBelow(int x) {
-    const QSize room = parentWidget()->size() - size();
-    const int below = grid_->mapTo(parentWidget(), QPoint(0, grid_->height())).y();
-    move(std::clamp(x - width() / 2, kNoteEdge, std::max(kNoteEdge, room.width() - kNoteEdge)),
-         std::min(below, room.height() - kNoteEdge));
+    const QRect grid(grid_->mapTo(parentWidget(), QPoint()), grid_->size());
+    const int most = parentWidget()->height() - height() - kNoteEdge;
+    move(std::clamp(x - width() / 2, grid.left(), std::max(grid.left(), grid.right() - width())),
+         std::min(grid.bottom() + 1, most));
 }
 
 QString NoteEditor::text() const { return words_->toPlainText().simplified().left(kMostLetters); }

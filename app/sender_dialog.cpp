@@ -13,6 +13,7 @@
 
 #include "app/ask_file.h"
 #include "app/portaudio_source.h"
+#include "app/window_memory.h"
 #include "core/frame/code_table.h"
 #include "widgets/told.h"
 
@@ -122,7 +123,7 @@ SenderDialog::SenderDialog(QWidget* parent)
     connect(file, &QPushButton::clicked, this, &SenderDialog::writeFile);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     connect(&timer_, &QTimer::timeout, this, &SenderDialog::watch);
-    resize(640, 440);
+    resizeOnScreen(*this, {640, 440});
 }
 
 SenderSettings SenderDialog::settings() const {

@@ -41,6 +41,10 @@ void restorePlace(QWidget& window) {
         window.setWindowState(Qt::WindowMaximized);
 }
 
+void resizeOnScreen(QWidget& window, QSize wanted) {
+    window.resize(wanted.boundedTo(window.screen()->availableSize() - QSize(kFrame, kFrame)));
+}
+
 bool firstStepsSeen() { return QSettings().value("window/firstStepsSeen", false).toBool(); }
 
 void rememberFirstSteps() { QSettings().setValue("window/firstStepsSeen", true); }

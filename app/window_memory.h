@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QSize>
 #include <QString>
 #include <QStringList>
 
@@ -13,6 +14,8 @@ QStringList recentFiles();               // newest first; only those that are st
 void rememberFile(const QString& path);  // a recording or scenario that was opened
 void rememberPlace(const QWidget& window);
 void restorePlace(QWidget& window);  // as it was; at first, or where no screen shows it any more, as large as it likes
+
+void resizeOnScreen(QWidget& window, QSize wanted);  // no larger than the screen, the desktop's frame included
 
 bool firstStepsSeen();
 void rememberFirstSteps();

@@ -114,6 +114,7 @@ QString allWords(QWidget& top) {
 
 TEST_F(German, TheHelpOpensInGermanWithItsDrawingsAndHeadings) {
     HelpWindow help;
+    help.resize(960, 740);  // as on a screen that has room for it
     help.show();
     for (const QString& page : HelpWindow::pageNames()) {
         help.pages().open(page);

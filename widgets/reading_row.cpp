@@ -18,7 +18,7 @@ constexpr double kFullWidth = kName + kValue + kUnit + kUncertainty + kJudgement
 constexpr double kNarrowName = 108;  // what a name may shrink to, before the uncertainty goes to the tooltip
 constexpr double kBriefOthers = kValue + kUnit + kUncertainty + kBriefJudgement;
 constexpr double kBriefWidth = kNarrowName + kBriefOthers;
-constexpr double kUnitGap = 4.0;
+constexpr double kUnitGap = 4.0, kNameGap = 8.0;
 
 }  // namespace
 
@@ -67,7 +67,8 @@ void ReadingRow::paintEvent(QPaintEvent*) {
 
     painter.setFont(small);
     painter.setPen(theme::kSecondary);
-    painter.drawText(QPointF(0, baseline), smallMetrics.elidedText(name_, Qt::ElideRight, nameWidth));
+    const double free = valueRight - figuresWidth(strongMetrics, text_.value) - kNameGap;  // a short value leaves more
+    painter.drawText(QPointF(0, baseline), smallMetrics.elidedText(name_, Qt::ElideRight, std::max(nameWidth, free)));
     if (text_.value.isEmpty()) {
         painter.drawText(QPointF(valueRight - smallMetrics.horizontalAdvance(u'—'), baseline), QStringLiteral("—"));
         const double room = w - valueRight - kUnitGap;

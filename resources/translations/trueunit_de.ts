@@ -440,15 +440,15 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>it moved, and is still in limits; was that the tightening?</source>
-        <translation>es hat sich bewegt und liegt noch in den Grenzen; war das das Festziehen?</translation>
+        <translation>bewegt, noch in den Grenzen; vom Festziehen?</translation>
     </message>
     <message>
         <source>it moved out of limits: was that the tightening? set it again</source>
-        <translation>es ist aus den Grenzen gewandert: war das das Festziehen? neu einstellen</translation>
+        <translation>aus den Grenzen; vom Festziehen? neu stellen</translation>
     </message>
     <message>
         <source>nearer, in limits; tighten the screws and watch that it stays</source>
-        <translation>näher, in den Grenzen; Schrauben festziehen und darauf achten, dass es bleibt</translation>
+        <translation>näher, in den Grenzen; festziehen, weiter beobachten</translation>
     </message>
     <message>
         <source>in limits so far; let some more characters come</source>
@@ -456,7 +456,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>in limits; tighten the screws and watch that it stays</source>
-        <translation>in den Grenzen; Schrauben festziehen und darauf achten, dass es bleibt</translation>
+        <translation>in den Grenzen; festziehen, weiter beobachten</translation>
     </message>
     <message>
         <source>it crept out of limits to %1; is it tight?</source>
@@ -1576,7 +1576,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>in limits since; a shorter window (W) leaves out what was before</source>
-        <translation>seitdem in den Grenzen; ein kürzeres Fenster (W) lässt weg, was davor war</translation>
+        <translation>seitdem in den Grenzen; ein kürzeres Fenster (W) zeigt es</translation>
     </message>
     <message>
         <source>in limits since; the reading follows in %1 character</source>
@@ -5151,7 +5151,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>bias %</source>
-        <translation>einseitig %</translation>
+        <translation>eins. %</translation>
     </message>
     <message>
         <source>end %</source>
@@ -5159,7 +5159,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>gross %</source>
-        <translation>gesamt %</translation>
+        <translation>ges. %</translation>
     </message>
     <message>
         <source>speed %</source>
@@ -5167,7 +5167,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>○ before   ● after the repair   • other frames</source>
-        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
+        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
     </message>
 </context>
 <context>
