@@ -36,10 +36,14 @@ QString percent(const std::optional<double>& v, bool sign) {
     return sign ? signedNumber(*v, 1) : number(*v, 1);
 }
 
-QString namesOf(const FrameRow& frame) {
+// What was found, and what the person wrote on it.
+QString wordsOf(const FrameRow& frame) {
     QStringList names;
     for (const QString& id : frame.findings) names += findingName(id, frame);
-    return names.join(QStringLiteral(", "));
+    QString words = names.join(QStringLiteral(", "));
+    for (const QString& note : frame.notes.split(u'\n', Qt::SkipEmptyParts))
+        words += (words.isEmpty() ? QString() : QStringLiteral("; ")) + LogbookWindow::tr("\u201c%1\u201d").arg(note);
+    return words;
 }
 
 // Name, then what there is of it, one line each; a name without room is elided and stands in the tool tip.
@@ -65,7 +69,7 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
          !row.within   ? LogbookWindow::tr("cannot tell")
          : *row.within ? LogbookWindow::tr("in")
                        : LogbookWindow::tr("OUT"),
-         namesOf(row)});
+         wordsOf(row)});
     item->setToolTip(6, item->text(6));
     item->setData(0, kRowId, row.id);
     for (int c = 1; c <= 4; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);

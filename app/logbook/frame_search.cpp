@@ -13,7 +13,7 @@ const QString kJoined =
 const QString kFrameColumns = QStringLiteral(
     "SELECT f.id, f.uid, f.visit_id, f.taken, f.role, f.remarks, f.input, f.bias, f.bias_uncertainty, "
     "f.end_distortion, f.end_uncertainty, f.gross, f.synchronous, f.speed_error, f.within, f.limits, f.findings, "
-    "m.id, m.name");
+    "f.notes, m.id, m.name");
 
 FoundFrame foundFrom(const Statement& s) {
     FoundFrame found;
@@ -35,8 +35,9 @@ FoundFrame foundFrom(const Statement& s) {
     r.within = s.flag(14);
     r.limits = s.text(15);
     r.findings = s.text(16).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    found.machine = s.integer(17);
-    found.machineName = s.text(18);
+    r.notes = s.text(17);
+    found.machine = s.integer(18);
+    found.machineName = s.text(19);
     return found;
 }
 

@@ -24,6 +24,7 @@ struct FrameRow {
     qint64 taken = 0;  // seconds since 1970
     FrameRole role = FrameRole::none;
     QString remarks;
+    QString notes;  // texts of all of them, one a line
     QString input;
     std::optional<double> bias, biasUncertainty, end, endUncertainty;  // percent
     std::optional<double> gross, synchronous, speedError;

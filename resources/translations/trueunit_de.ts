@@ -4629,6 +4629,14 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>trueunit::LogbookWindow</name>
     <message>
+        <source>findings, “notes”</source>
+        <translation>Befunde, „Notizen“</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
         <source>Logbook</source>
         <translation>Logbuch</translation>
     </message>
@@ -4687,10 +4695,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>judged</source>
         <translation>Urteil</translation>
-    </message>
-    <message>
-        <source>findings</source>
-        <translation>Befunde</translation>
     </message>
     <message>
         <source>Words of the visit</source>

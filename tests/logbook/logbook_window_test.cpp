@@ -68,7 +68,9 @@ protected:
             if (i % 2 == 1) v.result = "In limits.";
             ASSERT_TRUE(saveVisit(*store, v));
         }
-        ASSERT_TRUE(keepFrame(*store, keepingOf("Holm 1", kMorning)));
+        Keeping other = keepingOf("Holm 1", kMorning);
+        other.kept.frame.notes = {{2.0, 0.5, "lever sticks"}};
+        ASSERT_TRUE(keepFrame(*store, other));
     }
 
     const test::TemporaryFolder folder_;
@@ -185,6 +187,7 @@ TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
     for (int i = 0; i < finding->count(); ++i) EXPECT_FALSE(finding->itemText(i).contains('-'));
     const QString shown = window.visits().topLevelItem(0)->child(0)->text(6);
     EXPECT_FALSE(shown.contains('-')) << shown.toStdString();
+    EXPECT_TRUE(shown.contains(u"\u201clever sticks\u201d")) << shown.toStdString();
 }
 
 TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothReadings) {
