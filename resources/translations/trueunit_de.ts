@@ -5171,7 +5171,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>○ before   ● after the repair   • other frames</source>
-        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
+        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
     </message>
 </context>
 <context>
