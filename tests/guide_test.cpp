@@ -159,6 +159,13 @@ TEST(Guide, TheBatteryShowsWhatItsDryRunSays) {
     EXPECT_TRUE(guideText().contains("0.9 to\n   1.0 V across the reading resistor"));
 }
 
+TEST(Guide, AMeterEmptiesTheQuenchInTheTimeThatItSays) {
+    constexpr double kMeterOhms = 10e6, kFarads = 1e-6;
+    const double seconds = 5.0 * kMeterOhms * kFarads;
+    EXPECT_LT(260.0 * std::exp(-seconds / (kMeterOhms * kFarads)), 2.0);  // volts left
+    EXPECT_TRUE(guideText().contains(QString("1 µF = %1 s").arg(seconds)));
+}
+
 TEST(Guide, TheClampHoldsWhatAnOpenReadingResistorLetsThrough) {
     const QString guide = guideText();
     constexpr double kOpen = 1e12;

@@ -248,7 +248,7 @@ def circuits():
     d.text(70, 162, "supply", INK, 13, "middle")
     d.text(120, 156, "115 to 260 V DC", OUT, 12)
     d.fuse(140, 60, "fuse F1", "rated in DC,")
-    d.text(140, 102, "above the supply", GREY, 12, "middle")
+    d.text(140, 102, "1.5 x the supply", GREY, 12, "middle")
     d.resistor(265, 60, "sets the current", "20 or 60 mA")
     d.opening(375, 60)
     d.text(395, 34, "sender", INK, 14, "middle")

@@ -73,6 +73,6 @@ GERMAN = {
     "Transformer stage": "Übertragerstufe",
     "Interrupted tone for bare contacts": "Unterbrochener Ton für bloße Kontakte",
     "non-polar, 25 V": "ungepolt, 25 V", "ground: sleeve": "Masse: Hülse", "line in: tip": "Eingang: Spitze",
-    "eight AA": "acht AA", "rated in DC,": "für Gleichspannung,", "above the supply": "über der Speisung",
+    "eight AA": "acht AA", "rated in DC,": "für Gleichspannung,", "1.5 x the supply": "1,5 x Speisung",
     "barrier, 8 mm or more": "Trennung, 8 mm oder mehr", "fuse": "Sicherung", "switch": "Schalter",
 }
