@@ -110,9 +110,11 @@ void FrameWindow::measureAgain() {
             if (!*now) return again_->setText(told(now->error().text));
             fill(&**now);
             const VerdictText verdict = verdictText(**now);
-            again_->setText(tr("Measured again from %1 s of kept sound: %2. %3")
-                                .arg((*now)->seconds, 0, 'f', 0)
-                                .arg(verdict.headline, verdict.detail));
+            again_->setText(
+                tr("Measured again from %1 s of kept sound, all learned anew from these, so that last figures may "
+                   "differ: %2. %3")
+                    .arg((*now)->seconds, 0, 'f', 0)
+                    .arg(verdict.headline, verdict.detail));
         });
     });
 }

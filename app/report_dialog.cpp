@@ -57,8 +57,8 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
 
 QWidget* ReportDialog::visitRow(bool kept) {
     auto* words = new QLabel(
-        tr("This page is of one moment. The report of the visit, with before, after and a line to sign, is made from "
-           "the logbook."));
+        tr("This page is of one moment, held against the one marked before. The report of the visit has complaint, "
+           "work done and a line to sign as well; it is made from the logbook."));
     words->setWordWrap(true);
     auto* open = new QPushButton(kept ? tr("Open the &logbook") : tr("Keep and open the &logbook"));
     open->setAutoDefault(false);

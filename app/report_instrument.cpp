@@ -17,7 +17,7 @@ QStringList instrumentParts(const FrozenFrame& frame) {
 
 void drawInstrument(PageFlow& page, const QStringList& parts) {
     page.heading(Words::tr("Instrument"));
-    page.paragraph(parts.join(QStringLiteral("  \u00b7  ")), PageFlow::font(8.0), kInk);
+    page.paragraph(parts.join(QStringLiteral("; ")), PageFlow::font(8.0), kInk);
 }
 
 void drawCaution(PageFlow& page) {

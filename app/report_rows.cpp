@@ -6,6 +6,7 @@
 
 #include "app/report_text.h"
 #include "core/report/judge.h"
+#include "widgets/level_row.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -96,14 +97,18 @@ void addFurther(Rows& rows, const Reading& r) {
     if (d.cyclic)
         for (const CyclicLine& line : *d.cyclic)
             plain(Words::tr("Cyclic, at %1 Hz").arg(number(line.hz, 2)), kPercent, line.amplitudePercent, 2);
-    if (r.margin)
-        rows.add({Words::tr("Receiving margin"),
-                  number(r.margin->lowPercent, 0) + QStringLiteral(" \u2026 ") + number(r.margin->highPercent, 0),
-                  kPercent,
-                  {},
-                  {},
-                  {},
-                  false});
+    if (r.margin) {
+        plain(Words::tr("Receiving margin, from"), kPercent, r.margin->lowPercent, 0);
+        plain(Words::tr("Receiving margin, to"), kPercent, r.margin->highPercent, 0);
+    }
+    if (r.levels) {
+        const auto share = [&](const QString& name, const LevelTally& t) {
+            if (t.all > 0) plain(name, kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
+        };
+        share(Words::tr("Lost marks"), tallyOf(*r.levels, &LevelReading::marksMissed, &LevelReading::marksExpected));
+        share(Words::tr("Filled spaces"),
+              tallyOf(*r.levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected));
+    }
     if (r.contact) plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
 }
 

@@ -205,6 +205,8 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits
                                                  ? Words::tr("%1 units").arg(asSet(*s.options.stopUnits))
                                                  : Words::tr("found from the signal"));
+    rows.emplace_back(Words::tr("Text of the tape"),
+                      s.options.expect.empty() ? Words::tr("none given") : Words::tr("given"));
     rows.emplace_back(Words::tr("Window"), windowText(s));
     rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(asSet(in.slicePercent)));
     rows.emplace_back(Words::tr("Limits"), limitsWords(s.limits));

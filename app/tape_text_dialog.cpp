@@ -24,7 +24,8 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
     : QDialog(parent), code_(code), text_(new QPlainTextEdit), message_(new QLabel) {
     setWindowTitle(tr("Text of the tape"));
     auto* what = new QLabel(tr(
-        "What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the "
+        "What the tape says, once, from any point of it; a new line stands for carriage return and line feed, shifts "
+        "are added. With it lost marks and filled spaces are counted. RY, the "
         "fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds "
         "may hide what goes wrong in most of them."));
     what->setWordWrap(true);

@@ -12,25 +12,9 @@ namespace trueunit {
 
 namespace {
 
-// Marks lost, or spaces filled, on all levels together.
-struct LevelCount {
-    long count = 0, all = 0;
-    QStringList where;  // "level 3: 13 of 96"
-};
-
-LevelCount countOf(const std::vector<LevelReading>& levels, long LevelReading::*hits, long LevelReading::*tries) {
-    LevelCount c;
-    for (const LevelReading& l : levels) {
-        c.count += l.*hits;
-        c.all += l.*tries;
-        if (l.*hits > 0) c.where << Words::tr("level %1: %2 of %3").arg(l.level).arg(l.*hits).arg(l.*tries);
-    }
-    return c;
-}
-
 // "lost: level 3: 13 of 96; filled: of 800"
-QString levelWords(const LevelCount& lost, const LevelCount& filled) {
-    const auto words = [](const LevelCount& c) {
+QString levelWords(const LevelTally& lost, const LevelTally& filled) {
+    const auto words = [](const LevelTally& c) {
         return c.where.isEmpty() ? Words::tr("of %1").arg(c.all) : c.where.join(QStringLiteral(", "));
     };
     return Words::tr("marks lost: %1; spaces filled: %2").arg(words(lost), words(filled));
@@ -45,6 +29,16 @@ std::vector<int> wrongLevels(const std::vector<LevelReading>& levels) {
 
 }  // namespace
 
+LevelTally tallyOf(const std::vector<LevelReading>& levels, long LevelReading::*hits, long LevelReading::*tries) {
+    LevelTally c;
+    for (const LevelReading& l : levels) {
+        c.count += l.*hits;
+        c.all += l.*tries;
+        if (l.*hits > 0) c.where << Words::tr("level %1: %2 of %3").arg(l.level).arg(l.*hits).arg(l.*tries);
+    }
+    return c;
+}
+
 RowText levelsRow(const Snapshot& s) {
     RowText text;
     const auto& levels = s.reading.levels;
@@ -53,8 +47,8 @@ RowText levelsRow(const Snapshot& s) {
             text.judgement = s.options.expect.empty() ? Words::tr("text not known") : Words::tr("another text");
         return text;
     }
-    const LevelCount lost = countOf(*levels, &LevelReading::marksMissed, &LevelReading::marksExpected);
-    const LevelCount filled = countOf(*levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected);
+    const LevelTally lost = tallyOf(*levels, &LevelReading::marksMissed, &LevelReading::marksExpected);
+    const LevelTally filled = tallyOf(*levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected);
     text.value = Words::tr("%1, %2").arg(lost.count).arg(filled.count);
     const std::vector<int> wrong = wrongLevels(*levels);
     text.judgement = wrong.size() == 1  ? Words::tr("level %1").arg(wrong.front())

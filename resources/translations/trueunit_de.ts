@@ -2416,6 +2416,34 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>Words</name>
     <message>
+        <source>Receiving margin, from</source>
+        <translation>Empfangsspielraum, von</translation>
+    </message>
+    <message>
+        <source>Receiving margin, to</source>
+        <translation>Empfangsspielraum, bis</translation>
+    </message>
+    <message>
+        <source>Lost marks</source>
+        <translation>Verlorene Zeichenschritte</translation>
+    </message>
+    <message>
+        <source>Filled spaces</source>
+        <translation>Gefüllte Trennschritte</translation>
+    </message>
+    <message>
+        <source>none given</source>
+        <translation>keiner angegeben</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>angegeben</translation>
+    </message>
+    <message>
+        <source>Text of the tape</source>
+        <translation>Text des Streifens</translation>
+    </message>
+    <message>
         <source>not known</source>
         <translation>unbekannt</translation>
     </message>
@@ -4401,8 +4429,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Der aufbewahrte Ton wird mit diesem Programm gemessen …</translation>
     </message>
     <message>
-        <source>Measured again from %1 s of kept sound: %2. %3</source>
-        <translation>Neu gemessen aus %1 s aufbewahrtem Ton: %2. %3</translation>
+        <source>Measured again from %1 s of kept sound, all learned anew from these, so that last figures may differ: %2. %3</source>
+        <translation>Neu gemessen aus %1 s behaltenem Ton, alles neu daraus gelernt, so dass letzte Stellen abweichen können: %2. %3</translation>
     </message>
 </context>
 <context>
@@ -6033,8 +6061,8 @@ Bitte den Namen prüfen.</translation>
         <translation>PNG-Bilder (*.png)</translation>
     </message>
     <message>
-        <source>This page is of one moment. The report of the visit, with before, after and a line to sign, is made from the logbook.</source>
-        <translation>Diese Seite gilt einem Augenblick. Der Bericht des Besuchs, mit vorher, nachher und einer Zeile zur Unterschrift, entsteht aus dem Logbuch.</translation>
+        <source>This page is of one moment, held against the one marked before. The report of the visit has complaint, work done and a line to sign as well; it is made from the logbook.</source>
+        <translation>Diese Seite gilt einem Augenblick, verglichen mit dem vorher gemerkten. Der Bericht des Besuchs hat auch Beanstandung, Arbeit und eine Zeile zur Unterschrift; er entsteht aus dem Logbuch.</translation>
     </message>
     <message>
         <source>Keep and open the &amp;logbook</source>
@@ -6350,8 +6378,8 @@ Worauf gehört wird (Strg+I)</translation>
         <translation>Text des Streifens</translation>
     </message>
     <message>
-        <source>What the tape says, once, from any point of it. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds may hide what goes wrong in most of them.</source>
-        <translation>Was auf dem Streifen steht, einmal, von beliebiger Stelle an. Damit werden verlorene Zeichenschritte und gefüllte Trennschritte gezählt. RY, der Fuchssatz und ein Streifen, der dreimal herumkommt, werden auch so erkannt; ein aus den Runden gelernter Text kann verbergen, was in den meisten von ihnen falsch ist.</translation>
+        <source>What the tape says, once, from any point of it; a new line stands for carriage return and line feed, shifts are added. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds may hide what goes wrong in most of them.</source>
+        <translation>Was auf dem Streifen steht, einmal, von beliebiger Stelle an; eine neue Zeile steht für Wagenrücklauf und Zeilenvorschub, Umschaltungen kommen von selbst dazu. Damit werden verlorene Zeichenschritte und gefüllte Trennschritte gezählt. RY, der Fuchssatz und ein Streifen, der dreimal herumkommt, werden auch so erkannt; ein aus den Runden gelernter Text kann verbergen, was in den meisten von ihnen falsch ist.</translation>
     </message>
     <message>
         <source>&amp;Use</source>
