@@ -7,6 +7,7 @@
 
 #include "app/page_flow.h"
 #include "app/report_ink.h"
+#include "core/report/smoothing.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -37,6 +38,7 @@ public:
         QPainter& p = page_.painter();
         p.save();
         drawScale(p);
+        drawFoot(p);
         drawBefore(p);
         drawLine(p);
         p.restore();
@@ -64,10 +66,35 @@ private:
                               page_.dots(4.0)),
                        Qt::AlignRight | Qt::AlignVCenter, signedNumber(percent, 0));
         }
+    }
+
+    void drawFoot(QPainter& p) const {
         const QRectF below(area_.left(), area_.bottom() + page_.dots(0.8), area_.width(), page_.dots(4.0));
         const double minutes = (points_.back().seconds - points_.front().seconds) / 60.0;
-        p.drawText(below, Qt::AlignLeft | Qt::AlignTop, Words::tr("%1 min before").arg(number(minutes, 1)));
-        p.drawText(below, Qt::AlignRight | Qt::AlignTop, Words::tr("this moment"));
+        QRectF first, last;
+        p.setPen(kFaint);
+        p.drawText(below, Qt::AlignLeft | Qt::AlignTop, Words::tr("%1 min before").arg(number(minutes, 1)), &first);
+        p.drawText(below, Qt::AlignRight | Qt::AlignTop, Words::tr("this moment"), &last);
+        drawChanges(p, QRectF(QPointF(first.right(), below.top()), QPointF(last.left(), below.bottom())));
+    }
+
+    // Where the window was changed: a rule across, and in the room below, as near as it can be, what holds from there
+    // on; the newest first.
+    void drawChanges(QPainter& p, QRectF room) const {
+        const std::vector<SmoothingChange> changes = smoothingChanges(points_);
+        const double gap = page_.dots(2.0);
+        for (auto change = changes.rbegin(); change != changes.rend(); ++change) {
+            const double at = x(change->seconds);
+            p.setPen(QPen(kFaint, page_.dots(0.2)));
+            p.drawLine(QPointF(at, area_.top()), QPointF(at, area_.bottom()));
+            const QString words = overWords(change->over);
+            const double half = QFontMetricsF(p.font(), p.device()).horizontalAdvance(words) / 2.0 + gap;
+            if (room.width() < 2.0 * half) continue;
+            const double centre = std::clamp(at, room.left() + half, room.right() - half);
+            p.drawText(QRectF(centre - half, room.top(), 2.0 * half, room.height()), Qt::AlignHCenter | Qt::AlignTop,
+                       words);
+            room.setRight(centre - half + gap);
+        }
     }
 
     void drawBefore(QPainter& p) const {

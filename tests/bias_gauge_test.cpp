@@ -5,6 +5,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <functional>
 
 #include "tests/support/snapshot_builder.h"
 #include "tests/support/widget_rig.h"
@@ -146,6 +147,24 @@ TEST(BiasGauge, ForgetsPeaksOfAnotherInput) {
     gauge.show(SnapshotBuilder().bias(9.5).characters(200).build());
     gauge.show(SnapshotBuilder().bias(1.0).characters(40).build());  // time went back
     EXPECT_NEAR(gauge.highestHeld().value(), 1.0, 0.6);
+}
+
+TEST(BiasGauge, BeginsToHoldAnewWhenWindowSliceSpeedOrInputIsChanged) {
+    const std::function<void(Options&)> changes[] = {
+        [](Options& o) { o.windowCharacters = 8; }, [](Options& o) { o.slicePercent = 40.0; },
+        [](Options& o) { o.baud = 50.0; }, [](Options& o) { o.input = InputKind::tone; }};
+    for (const auto& change : changes) {
+        BiasGauge gauge;
+        gauge.show(trailOf(3));
+        EXPECT_DOUBLE_EQ(gauge.highestHeld().value(), 9.5);
+        Snapshot s = *trailOf(3);
+        change(s.options);
+        gauge.show(std::make_shared<const Snapshot>(s));
+        EXPECT_FALSE(gauge.highestHeld());
+        s.trail.push_back({3, 3.0, 1.0, 0.3});
+        gauge.show(std::make_shared<const Snapshot>(s));
+        EXPECT_FALSE(gauge.highestHeld() && *gauge.highestHeld() > 1.0);
+    }
 }
 
 TEST(BiasGauge, WidensItsScaleForALargeBiasAndComesBack) {

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/report/float_text.h"
+#include "core/report/smoothing.h"
 #include "tests/support/frame_builder.h"
 
 using namespace trueunit;
@@ -91,6 +92,25 @@ TEST(FrameJson, WhatIsMissingKeepsItsDefaultAndWhatIsUnknownIsPassedOver) {
     EXPECT_TRUE(back->snapshot->trail.empty());
     EXPECT_FALSE(back->snapshot->reading.margin);
     EXPECT_EQ(back->snapshot->state, SignalState::waiting);
+}
+
+TEST(FrameJson, ATrailKeptBeforeItsSmoothingWasToldOpensWithoutMarks) {
+    FrozenFrame frame = frameWithAllFields();
+    auto s = std::make_shared<Snapshot>(*frame.snapshot);
+    for (std::size_t i = 0; i < s->trail.size(); ++i) s->trail[i].over = i < 2 ? 8 : 128;
+    frame.snapshot = s;
+    Json object = Json::parse(frameJson(frame));
+    const Result<FrozenFrame> now = frameFromJson(object.dump());
+    ASSERT_TRUE(now);
+    const auto changes = smoothingChanges(now->snapshot->trail);
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_EQ(changes[0].over, 128U);
+    EXPECT_EQ(changes[0].seconds, s->trail[2].seconds);
+    for (Json& point : object["snapshot"]["trail"]) point.erase("over");
+    const Result<FrozenFrame> earlier = frameFromJson(object.dump());
+    ASSERT_TRUE(earlier);
+    EXPECT_EQ(earlier->snapshot->trail.size(), s->trail.size());
+    EXPECT_TRUE(smoothingChanges(earlier->snapshot->trail).empty());
 }
 
 TEST(FrameJson, WhatIsNoFrameIsRefusedInOneSentence) {

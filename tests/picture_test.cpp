@@ -3,7 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <span>
+
 #include "core/pipeline.h"
+#include "core/report/smoothing.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
 
@@ -27,6 +30,27 @@ TEST(Picture, TheTrailEndsAtTheBiasThatIsRead) {
         EXPECT_NEAR(s.trail.back().biasPercent, s.reading.distortion.biasPercent->value, 1e-9) << window;
         EXPECT_GT(s.trail.size(), 45U) << window;
     }
+}
+
+TEST(Picture, TheTrailTellsWhereItsWindowWasChanged) {
+    test::PlainSender sender;
+    sender.scatterPercent = 1.0;
+    const auto samples = sender.send(test::mixedText(120, 2));
+    Options options;
+    options.windowCharacters = 8;
+    Pipeline pipeline(sender.rateHz, options, Limits{});
+    const std::span<const float> all(samples);
+    const std::size_t half = all.size() / 2;
+    pipeline.push(all.first(half));
+    const double changed = pipeline.snapshot().seconds;
+    options.windowCharacters = 541;  // of which the trail takes no more than 128
+    ASSERT_TRUE(pipeline.adopt(options, Limits{}));
+    pipeline.push(all.subspan(half));
+    pipeline.finish();
+    const auto changes = smoothingChanges(pipeline.snapshot().trail);
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_EQ(changes[0].over, 128U);
+    EXPECT_NEAR(changes[0].seconds, changed, 1.0);
 }
 
 }  // namespace

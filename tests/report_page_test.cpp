@@ -188,7 +188,7 @@ TEST(ReportPage, HoldsTheMomentBeforeOnTheFirstPage) {
                               n < 500   ? 17.0
                               : n < 900 ? 12.0 + 0.3 * std::sin(double(n))
                                         : 7.3,
-                              0.4});
+                              0.4, n < 950 ? 8U : 128U});
     now->seconds = 196.0;
     before->seconds = 60.0;
     frame.snapshot = now;

@@ -247,6 +247,24 @@ TEST(BiasTrail, ShowsOnlyItsSpan) {
     EXPECT_NEAR(trail.pointsShown(), 30.0 / (7.42 * 0.022), 1.5);
 }
 
+TEST(BiasTrail, MarksWhereTheWindowWasChanged) {
+    Snapshot s = SnapshotBuilder().characters(300).value();
+    const auto told = [](const Snapshot& snapshot) {
+        BiasTrail trail;
+        trail.resize(470, 200);
+        trail.show(std::make_shared<const Snapshot>(snapshot));
+        return std::pair(trail.accessibleDescription(), trail.grab().toImage());
+    };
+    const auto unmarked = told(s);  // as kept before points said what they are taken over
+    EXPECT_FALSE(unmarked.first.contains("characters"));
+    for (std::size_t i = 0; i < s.trail.size(); ++i) s.trail[i].over = 8;
+    EXPECT_EQ(told(s), unmarked);
+    for (std::size_t i = 150; i < s.trail.size(); ++i) s.trail[i].over = 128;
+    const auto marked = told(s);
+    EXPECT_TRUE(marked.first.contains("over 128 characters")) << marked.first.toStdString();
+    EXPECT_NE(marked.second, unmarked.second);
+}
+
 TEST(EccentricPanel, KeysAndButtonsEmitTheTurn) {
     EccentricPanel panel;
     QSignalSpy turns(&panel, &EccentricPanel::turned);

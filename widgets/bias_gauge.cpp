@@ -115,23 +115,30 @@ void BiasGauge::say(const Snapshot& snapshot) {
     describe(said.join(QStringLiteral(", ")));
 }
 
+// Peaks of another input, or read in another way than the bias now is, are not its own.
+void BiasGauge::forgetOthers(const Snapshot& s) {
+    const std::uint64_t next = s.trail.empty() ? 0 : s.trail.back().number + 1;
+    const Ground ground{s.options.windowCharacters, s.options.slicePercent, s.options.baud, s.options.input};
+    const bool begun = s.seconds < seconds_ || next < heldFrom_, changed = ground_ && ground != *ground_;
+    seconds_ = s.seconds;
+    ground_ = ground;
+    if (!begun && !changed) return;
+    lowest_.reset();
+    highest_.reset();
+    heldFrom_ = begun ? 0 : next;
+}
+
 // Every character has its point of the trail, whether or not the window was drawn at it: the same recording always
 // leaves the same peaks. The first few characters after a beginning scatter too much to be held against a sender.
 void BiasGauge::holdPeaks(const Snapshot& s) {
-    const std::uint64_t newest = s.trail.empty() ? 0 : s.trail.back().number;
-    if (s.seconds < seconds_ || newest + 1 < heldFrom_) {  // another input: its predecessor's peaks are not its own
-        lowest_.reset();
-        highest_.reset();
-        heldFrom_ = 0;
-    }
-    seconds_ = s.seconds;
+    forgetOthers(s);
     const int window = s.options.windowCharacters;
     const auto settled = static_cast<std::uint64_t>(window == 0 ? kSettled : std::min(window, kSettled));
     const auto from = std::partition_point(s.trail.begin(), s.trail.end(), [&](const TrailPoint& p) {
         return p.number < heldFrom_ || p.number + 1 < settled;
     });
     std::for_each(from, s.trail.end(), [this](const TrailPoint& p) { holdPeak(p.biasPercent); });
-    if (!s.trail.empty()) heldFrom_ = newest + 1;
+    if (!s.trail.empty()) heldFrom_ = s.trail.back().number + 1;
 }
 
 void BiasGauge::holdPeak(double bias) {

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <tuple>
 
 #include "widgets/panel.h"
 
@@ -45,7 +46,10 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    // What peaks have in common: window, slice, speed, input.
+    using Ground = std::tuple<int, double, std::optional<double>, InputKind>;
     void say(const Snapshot& snapshot);
+    void forgetOthers(const Snapshot& snapshot);
     void holdPeaks(const Snapshot& snapshot);
     void holdPeak(double bias);
     void chooseScale();
@@ -66,6 +70,7 @@ private:
     double digitHeight_ = 0.0;
     std::optional<double> lowest_, highest_;
     std::uint64_t heldFrom_ = 0;  // number of the first character that is not among them yet
+    std::optional<Ground> ground_;
     double scaleEnd_;
     QToolButton* reset_;
 };

@@ -23,6 +23,7 @@ constexpr double kBreakSeconds = 3.0;       // longer without a character: the l
 constexpr double kTrailStep = 5.0;          // percent; the scale moves in these
 constexpr int kTrailTop = 9;                // pixels above the drawing, without nudges
 constexpr int kTrailFoot = 26;              // pixels below it: the words stand clear of the lowest figure
+constexpr double kFootGap = 10.0;           // pixels between words below it
 constexpr int kOneRow = 55, kMostRows = 4;  // pixels of height for each row of words above the drawing
 
 QString spanWords(double seconds) {
@@ -31,6 +32,35 @@ QString spanWords(double seconds) {
     if (std::fmod(seconds, 60.0) == 0.0) return Words::tr("%1 minutes").arg(seconds / 60.0, 0, 'f', 0);
     return Words::tr("%1 seconds").arg(seconds, 0, 'f', 0);
 }
+
+// Words below the drawing; all places and widths in seconds.
+class FootWords {
+public:
+    FootWords(const QFontMetricsF& metrics, double secondsPerPixel)
+        : metrics_(metrics), secondsPerPixel_(secondsPerPixel), ticker_(new QCPAxisTickerText) {}
+
+    double widthOf(const QString& words) const { return metrics_.horizontalAdvance(words) * secondsPerPixel_; }
+    void addCentred(double at, const QString& words) { ticker_->addTick(at, words); }
+    QSharedPointer<QCPAxisTickerText> ticker() const { return ticker_; }
+
+    // What each change of the window means, as near to it as there is room from left to right; the newest first.
+    void add(const std::vector<SmoothingChange>& changes, double now, double left, double right) {
+        const double gap = kFootGap * secondsPerPixel_;
+        for (auto change = changes.rbegin(); change != changes.rend(); ++change) {
+            const QString words = overWords(change->over);
+            const double half = 0.5 * widthOf(words);
+            if (right - left < 2 * (half + gap)) return;
+            const double at = std::clamp(change->seconds - now, left + gap + half, right - gap - half);
+            addCentred(at, words);
+            right = at - half;
+        }
+    }
+
+private:
+    const QFontMetricsF metrics_;
+    const double secondsPerPixel_;
+    QSharedPointer<QCPAxisTickerText> ticker_;
+};
 
 }  // namespace
 
@@ -46,12 +76,15 @@ BiasTrail::BiasTrail(QWidget* parent) : Panel(Words::tr("Trail of the bias"), pa
     haze.setAlpha(40);
     upper_ = plot_->addGraph();
     lower_ = plot_->addGraph();
+    changes_ = plot_->addGraph();
     line_ = plot_->addGraph();
     upper_->setPen(Qt::NoPen);
     lower_->setPen(Qt::NoPen);
     upper_->setBrush(haze);
     upper_->setChannelFillGraph(lower_);
     upper_->setAntialiasedFill(false);  // half the cost of the whole plot otherwise
+    changes_->setPen(theme::pen(theme::kSecondary));
+    changes_->setAdaptiveSampling(false);
     line_->setPen(theme::pen(theme::kInk));
     line_->setAntialiased(true);
     bodyLayout()->addWidget(plot_);
@@ -76,18 +109,37 @@ void BiasTrail::makeRoomForWords() {
     plot_->axisRect()->setMargins(QMargins(34, std::max(kTrailTop, words + 1), 2, kTrailFoot));
 }
 
-// The two words below stand inside the ends, whatever the width.
+std::vector<SmoothingChange> BiasTrail::changesInView() const {
+    std::vector<SmoothingChange> changes = smoothingChanges(shown().trail);
+    std::erase_if(changes, [&](const SmoothingChange& c) { return c.seconds < shown().seconds - span_; });
+    return changes;
+}
+
+// A rule across the drawing at each.
+void BiasTrail::ruleChanges(const std::vector<SmoothingChange>& changes) {
+    QVector<double> x, y;
+    for (const SmoothingChange& change : changes) {
+        const double at = change.seconds - shown().seconds;
+        x << at << at << at;
+        y << -end_ << end_ << std::numeric_limits<double>::quiet_NaN();
+    }
+    changes_->setData(x, y, true);
+}
+
+// The words below stand inside the ends, whatever the width.
 void BiasTrail::rule() {
     makeRoomForWords();
     rulePercentAxis(*plot_, -end_, end_, drawingHeight(*plot_));
-    const QFontMetricsF metrics(plot_->xAxis->tickLabelFont());
+    const std::vector<SmoothingChange> changes = changesInView();
+    ruleChanges(changes);
     const QString first = Words::tr("%1 ago").arg(spanWords(span_)),
                   last = frozen_ ? Words::tr("frozen") : Words::tr("now");
     const double secondsPerPixel = span_ / drawingWidth(*plot_);
-    const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
-    ticker->addTick(-span_ + 0.5 * metrics.horizontalAdvance(first) * secondsPerPixel, first);
-    ticker->addTick(-(0.5 * metrics.horizontalAdvance(last) + 2) * secondsPerPixel, last);
-    plot_->xAxis->setTicker(ticker);
+    FootWords foot(QFontMetricsF(plot_->xAxis->tickLabelFont()), secondsPerPixel);
+    foot.addCentred(-span_ + 0.5 * foot.widthOf(first), first);
+    foot.addCentred(-0.5 * foot.widthOf(last) - 2 * secondsPerPixel, last);
+    foot.add(changes, shown().seconds, -span_ + foot.widthOf(first), -foot.widthOf(last) - 2 * secondsPerPixel);
+    plot_->xAxis->setTicker(foot.ticker());
 }
 
 void BiasTrail::setFrozen(bool frozen) {
@@ -166,9 +218,11 @@ void BiasTrail::say(const Snapshot& s) {
         describe(whyNothing(s));
         return;
     }
+    const std::vector<SmoothingChange> changes = changesInView();
     describe(Words::tr("Between %1 and %2 percent in the last %3, now %4")
                  .arg(signedNumber(least_, 1), signedNumber(most_, 1), spanWords(span_),
                       signedNumber(s.trail.back().biasPercent, 1)) +
+             (changes.empty() ? QString() : QStringLiteral(", ") + overWords(changes.back().over)) +
              (s.nudges.empty() ? QString() : QStringLiteral("; ") + told(adviceAfter(s).did)));
 }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <vector>
+
+#include "core/report/smoothing.h"
 #include "widgets/panel.h"
 
 class QCPGraph;
@@ -13,7 +16,7 @@ class TrailNudges;
 
 // The bias against time, newest at the right: every turn of the eccentric shows as a step, the nudges
 // found are marked. Limit band behind, the uncertainty lightly about the line. The line is broken where no character
-// came.
+// came; where the window was changed, a rule across says over how many characters it is taken from there on.
 class BiasTrail : public Panel {
     Q_OBJECT
 
@@ -35,6 +38,8 @@ private:
     void draw(const Snapshot& snapshot);
     void fillLine(const Snapshot& snapshot);
     void chooseRange(const Snapshot& snapshot);
+    std::vector<SmoothingChange> changesInView() const;
+    void ruleChanges(const std::vector<SmoothingChange>& changes);
     void rule();
     void makeRoomForWords();
     void say(const Snapshot& snapshot);
@@ -42,7 +47,7 @@ private:
     QCustomPlot* plot_;
     QCPItemRect* band_;
     TrailNudges* nudges_;
-    QCPGraph *lower_, *upper_, *line_;
+    QCPGraph *lower_, *upper_, *line_, *changes_;
     double span_ = 120.0;
     double least_ = 0.0, most_ = 0.0;  // percent, of what is shown
     double end_ = 0.0;                 // the scale runs from minus to plus this, percent

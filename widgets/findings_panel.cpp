@@ -35,7 +35,7 @@ QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};
     const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    QString over = Words::tr("over %1 characters").arg(used);
+    QString over = overWords(used);
     if (since < used) over += Words::tr(", %1 since the nudge").arg(since);
     return s.reading.findings->size() < 2 ? over : Words::tr("worst first, %1").arg(over);
 }
@@ -44,8 +44,7 @@ QString remarkOf(const Snapshot& s) {
 QString briefRemarkOf(const Snapshot& s) {
     const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used)
-                        : Words::tr("over %1 characters").arg(used);
+    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used) : overWords(used);
 }
 
 // What the machine card says stands below the findings, with no bar of its own.

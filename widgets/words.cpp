@@ -145,6 +145,10 @@ QString counted(long count, const QString& one, const QString& many) {
     return QString::number(count) + u' ' + (count == 1 ? one : many);
 }
 
+QString overWords(std::size_t characters) {
+    return characters == 1 ? Words::tr("over one character") : Words::tr("over %1 characters").arg(characters);
+}
+
 QString dayFormat() {
     QString format = QLocale().dateFormat(QLocale::ShortFormat);
     if (!format.contains(QLatin1String("yyyy"))) format.replace(QLatin1String("yy"), QLatin1String("yyyy"));

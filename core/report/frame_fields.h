@@ -38,6 +38,7 @@ TRUEUNIT_FIELDS(TrailPoint) {
     f("seconds", v.seconds);
     f("bias_percent", v.biasPercent);
     f("uncertainty", v.uncertainty);
+    f("over", v.over);
 }
 
 TRUEUNIT_FIELDS(TapeCharacter) {

@@ -80,12 +80,13 @@ void Picture::addTrailPoint(const CharacterLog& log) {
         for (const LoggedCharacter* l : log.last(n)) characters.push_back(&l->character);
         return characters;
     };
-    const std::vector<const Character*> window = last(windowOf(options_, kUnitCharacters, kTrailWindow));
+    const std::size_t over = windowOf(options_, kUnitCharacters, kTrailWindow);
+    const std::vector<const Character*> window = last(over);
     const auto fit = fitWindow(window, last(kUnitCharacters));
     if (!fit || !fit->toMark) return;
     const double scale = -100.0 / referenceUnit(fit->unit.value);
     trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,
-                      fit->toMark->uncertainty * std::abs(scale)});
+                      fit->toMark->uncertainty * std::abs(scale), over});
     if (trail_.size() > kTrail) trail_.erase(trail_.begin(), trail_.begin() + kTrail / 8);
 }
 

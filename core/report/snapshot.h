@@ -48,6 +48,7 @@ struct TrailPoint {
     double seconds = 0.0;      // since the input started
     double biasPercent = 0.0;  // over the window
     double uncertainty = 0.0;  // 95 %
+    std::size_t over = 0;      // characters of that window, once it is full; 0: not known (frames kept earlier)
 };
 
 struct TapeCharacter {

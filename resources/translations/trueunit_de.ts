@@ -3732,6 +3732,10 @@ Bitte den Namen prüfen.</translation>
         <translation>über %1 Zeichen</translation>
     </message>
     <message>
+        <source>over one character</source>
+        <translation>über ein Zeichen</translation>
+    </message>
+    <message>
         <source>worst first, %1</source>
         <translation>schlimmster zuerst, %1</translation>
     </message>
@@ -4373,6 +4377,21 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>The tone is heard in the measured input and spoils the readings: play it on another output, or choose an input that does not record what is played.</source>
         <translation>Der Ton ist im gemessenen Eingang zu hören und verdirbt die Messwerte: auf einem anderen Ausgang spielen, oder einen Eingang wählen, der das Gespielte nicht aufnimmt.</translation>
+    </message>
+</context>
+<context>
+    <name>trueunit::FindOnPage</name>
+    <message>
+        <source>Find on this page (Ctrl+F, Enter for the next)</source>
+        <translation>Auf dieser Seite suchen (Strg+F, Eingabe: weiter)</translation>
+    </message>
+    <message>
+        <source>Find on this page</source>
+        <translation>Auf dieser Seite suchen</translation>
+    </message>
+    <message>
+        <source>not on this page</source>
+        <translation>nicht auf dieser Seite</translation>
     </message>
 </context>
 <context>
@@ -5960,16 +5979,20 @@ Bitte den Namen prüfen.</translation>
         <translation>Meldungen</translation>
     </message>
     <message>
-        <source>The report was written: %1.</source>
-        <translation>Der Bericht wurde geschrieben: %1.</translation>
+        <source>Report written: %1.</source>
+        <translation>Bericht geschrieben: %1.</translation>
     </message>
     <message>
         <source>open its folder</source>
         <translation>seinen Ordner öffnen</translation>
     </message>
     <message>
-        <source>The report was written, %1 pages from %2 on.</source>
-        <translation>Der Bericht wurde geschrieben, %1 Seiten ab %2.</translation>
+        <source>Report written: %1 and 1 page more.</source>
+        <translation>Bericht geschrieben: %1 und 1 Seite mehr.</translation>
+    </message>
+    <message>
+        <source>Report written: %1 and %2 pages more.</source>
+        <translation>Bericht geschrieben: %1 und %2 Seiten mehr.</translation>
     </message>
 </context>
 <context>
