@@ -75,8 +75,9 @@ void MessageLine::warn(const QString& sentence) { speak(QStringLiteral("\u25b2 "
 
 QString MessageLine::writtenWords(const QStringList& files) {
     const QString first = QFileInfo(files.front()).fileName();
-    if (files.size() == 1) return tr("The report was written: %1.").arg(first);
-    return tr("The report was written, %1 pages from %2 on.").arg(files.size()).arg(first);
+    if (files.size() == 1) return tr("Report written: %1.").arg(first);
+    if (files.size() == 2) return tr("Report written: %1 and 1 page more.").arg(first);
+    return tr("Report written: %1 and %2 pages more.").arg(first).arg(files.size() - 1);
 }
 
 void MessageLine::sayWritten(const QStringList& files) { sayFiled(writtenWords(files), files.front()); }
