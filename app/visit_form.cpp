@@ -8,6 +8,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTimer>
+#include <algorithm>
+#include <cmath>
 
 namespace trueunit {
 
@@ -15,12 +17,42 @@ namespace {
 
 constexpr int kPauseMs = 700;
 
+// At least so many lines, more where there is room, and whole ones only: what is left over stays blank below.
+class TextLines : public QPlainTextEdit {
+public:
+    explicit TextLines(int fewest) : fewest_(fewest) {
+        setTabChangesFocus(true);
+        QPalette paper = palette();
+        paper.setColor(QPalette::Window, paper.color(QPalette::Base));
+        setPalette(paper);
+        setAutoFillBackground(true);
+    }
+    QSize sizeHint() const override { return {QPlainTextEdit::sizeHint().width(), heightOf(fewest_)}; }
+    QSize minimumSizeHint() const override { return {QPlainTextEdit::minimumSizeHint().width(), heightOf(fewest_)}; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override {
+        const int lines = (height() - heightOf(0)) / lineHeight();
+        setViewportMargins(0, 0, 0, height() - heightOf(std::max(lines, 1)));
+        QPlainTextEdit::resizeEvent(event);
+    }
+
+private:
+    int lineHeight() const { return static_cast<int>(std::ceil(QFontMetricsF(font()).lineSpacing())); }
+    int heightOf(int lines) const {
+        return lines * lineHeight() + 2 * (frameWidth() + static_cast<int>(std::ceil(document()->documentMargin())));
+    }
+
+    const int fewest_;
+};
+
 QPlainTextEdit* textField(const QString& name, const QString& hint, int lines) {
-    auto* field = new QPlainTextEdit;
+    auto* field = new TextLines(lines);
     field->setAccessibleName(name);
     field->setPlaceholderText(hint);
-    field->setTabChangesFocus(true);
-    field->setFixedHeight(field->fontMetrics().lineSpacing() * lines + 14);
+    QSizePolicy share(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    share.setVerticalStretch(lines);
+    field->setSizePolicy(share);
     return field;
 }
 
@@ -36,7 +68,7 @@ QLineEdit* lineField(const QString& name, const QString& hint) {
 VisitForm::VisitForm(QWidget* parent)
     : QWidget(parent),
       complaint_(textField(tr("Complaint"), tr("what it came for"), 2)),
-      work_(textField(tr("Work done"), tr("what was found and done"), 3)),
+      work_(textField(tr("Work done"), tr("what was found and done"), 4)),
       remarks_(textField(tr("About the machine"), tr("what holds for every visit"), 2)),
       parts_(lineField(tr("Parts"), tr("renewed or made"))),
       oil_(lineField(tr("Oil and grease"), tr("where and what; contacts are not oiled"))),

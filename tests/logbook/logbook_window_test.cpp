@@ -113,6 +113,29 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
     EXPECT_TRUE(QFile::exists(QString::fromStdString(folder_.file("v.png"))));
 }
 
+TEST_F(LogbookWindowTest, TheWordsOfAVisitStandInWholeLinesAndShareTheRoomThereIs) {
+    fill();
+    LogbookWindow window(book());
+    window.show();
+    window.chooseMachine("skerry 2");
+    int lowest = 0;
+    for (const QSize size : {QSize(1366, 728), QSize(1440, 900)}) {
+        window.resize(size);
+        QTest::qWait(50);
+        for (const QPlainTextEdit* field : window.findChildren<QPlainTextEdit*>()) {
+            const QFontMetricsF metrics(field->font());
+            const double lines =
+                (field->viewport()->height() - 2 * field->document()->documentMargin()) / metrics.lineSpacing();
+            EXPECT_NEAR(lines, std::round(lines), 0.2) << field->accessibleName().toStdString();
+            EXPECT_GE(lines, 1.9);
+        }
+        const QPlainTextEdit* work = window.findChildren<QPlainTextEdit*>()[1];
+        EXPECT_EQ(work->accessibleName(), "Work done");
+        EXPECT_GT(work->height(), lowest);
+        lowest = work->height();
+    }
+}
+
 // Keys of the rings in the curve of the bias; the graphs of a curve: line, others, before, after.
 QList<double> ringsAt(const QCustomPlot& plot, int graph) {
     QList<double> keys;
