@@ -135,6 +135,7 @@ void BenchPanels::placeFindings() {
         (apart ? rightAll_ : rightList_)->addWidget(findings_, 1);
         findings_->show();
     }
+    rightList_->setSpacing(apart ? kGap / 2 : kGap);  // before and now belong to the readings
     readings_->setVisible(!findingsTall_);
     right_->setVisible(!gaugeAlone_ && !(apart && findingsTall_));
     const bool keepsThird = apart && height() >= kAllFits && !findingsTall_;  // as the gauge has it beside two others
@@ -148,14 +149,11 @@ void BenchPanels::setFindingsTall(bool tall) {
     placeFindings();
 }
 
-// What has to scroll anyway is not squeezed as well.
+// Rows are low rather than out of sight; where even the findings scroll they have their full height.
 void BenchPanels::spaceReadings() {
-    findings_->setMinimumHeight(findingsTall_ && height() < kLeastApart ? findings_->fullHeight() : 0);
-    const int others = gauge_->minimumSizeHint().height() + findings_->minimumSizeHint().height() + 2 * kGap + kMargin;
-    const int before = comparison_->isHidden() ? 0 : comparison_->sizeHint().height() + kGap;
-    const bool scrolls = height() < kLeastApart ||
-                         (findingsApart_ && readings_->minimumSizeHint().height() + before > height() - others);
-    readings_->setMinimumHeight(scrolls ? readings_->sizeHint().height() : 0);
+    const bool allScrolls = height() < kLeastApart;
+    findings_->setMinimumHeight(findingsTall_ && allScrolls ? findings_->fullHeight() : 0);
+    readings_->setMinimumHeight(allScrolls ? readings_->sizeHint().height() : 0);
 }
 
 void BenchPanels::show(const SnapshotPtr& snapshot) {

@@ -153,6 +153,19 @@ TEST_F(Window, TheGaugeStaysNearlyAsLargeBesideTheMomentBefore) {
     EXPECT_GE(panels().gauge().height(), 0.95 * alone);
 }
 
+TEST_F(Window, TwoThirdsOfTheReadingsStayInSightBesideTheMomentBefore) {
+    ASSERT_TRUE(biasIsKnown());
+    window.resize(1366, 748);
+    press(Qt::Key_B);
+    QTest::qWait(50);
+    int whole = 0, all = 0;
+    for (const ReadingRow* row : panels().findChildren<ReadingRow*>()) {
+        ++all;
+        whole += row->visibleRegion().boundingRect().height() == row->height();
+    }
+    EXPECT_GE(3 * whole, 2 * all) << whole << " of " << all;
+}
+
 TEST_F(Window, CursorsSetBeforeFreezingStandOnTheFrame) {
     ASSERT_TRUE(biasIsKnown());
     panels().grid().toggleCursors();

@@ -14,9 +14,10 @@ namespace trueunit {
 
 namespace {
 
-constexpr int kRowHeight = 20, kAroundRows = 49, kFewestRows = 2;  // pixels; title and margins
-constexpr double kColumnGap = 10.0;                                // pixels
-constexpr double kMostOfNameCut = 24.0;  // a name may lose that much before what was and is are left out
+constexpr int kRowHeight = 16, kFewestRows = 2;  // pixels
+constexpr int kTitle = 30, kBelowRows = 5;       // pixels; as low as they can be, for the readings' sake
+constexpr double kColumnGap = 10.0;              // pixels
+constexpr double kMostOfNameCut = 24.0;          // a name may lose that much before what was and is are left out
 
 // "shaft, /min"
 QString nameOf(const Difference& d) {
@@ -98,7 +99,7 @@ void ComparisonPanel::chooseRows() {
 }
 
 int ComparisonPanel::heightOfRows() const {
-    return kAroundRows + kRowHeight * std::max(kFewestRows, static_cast<int>(rows_.size()));
+    return kTitle + kBelowRows + kRowHeight * std::max(kFewestRows, static_cast<int>(rows_.size()));
 }
 
 // Columns are as wide as what they hold; where that is too much, what was and is are left to the readings beside.
@@ -124,12 +125,12 @@ ComparisonPanel::Columns ComparisonPanel::columnsFor(const QFontMetricsF& metric
 
 void ComparisonPanel::paintBody(QPainter& painter, const QRectF& body) {
     if (rows_.empty()) return;
-    const double height = body.height() / static_cast<double>(rows_.size());
+    const double room = rect().height() - kTitle - kBelowRows;
     const Columns columns = columnsFor(QFontMetricsF(theme::text(theme::kSmallPx)), body.width());
-    QRectF row(body.left(), body.top(), body.width(), height);
+    QRectF row(body.left(), kTitle, body.width(), room / static_cast<double>(rows_.size()));
     for (const Difference& d : rows_) {
         paintRow(painter, row, d, columns);
-        row.translate(0, height);
+        row.translate(0, row.height());
     }
 }
 
