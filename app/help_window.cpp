@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/find_on_page.h"
 #include "app/window_memory.h"
 #include "widgets/theme.h"
 
@@ -203,7 +204,8 @@ QStringList HelpWindow::pageNames() {
     return names;
 }
 
-HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWidget), pages_(new HelpPages) {
+HelpWindow::HelpWindow(QWidget* parent)
+    : QDialog(parent), contents_(new QListWidget), pages_(new HelpPages), find_(new FindOnPage(pages_)) {
     setWindowTitle(tr("Help"));
     contents_->setAccessibleName(tr("Contents of the help"));
     contents_->setFixedWidth(kContentsWidth);
@@ -214,8 +216,10 @@ HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWi
         const QString file = QString::fromLatin1(kPages[std::max(0, row)].file);
         if (pages_->source().fileName() != file) pages_->open(file);
     });
-    connect(pages_, &HelpPages::opened, this,
-            [this](const QString& page) { contents_->setCurrentRow(int(pageNames().indexOf(page))); });
+    connect(pages_, &HelpPages::opened, this, [this](const QString& page) {
+        contents_->setCurrentRow(int(pageNames().indexOf(page)));
+        find_->say({});
+    });
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* back = buttons->addButton(tr("Back"), QDialogButtonBox::ActionRole);
     back->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Left));
@@ -227,12 +231,21 @@ HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), contents_(new QListWi
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* row = new QHBoxLayout;
     row->addWidget(contents_);
-    row->addWidget(pages_, 1);
+    auto* right = new QVBoxLayout;
+    right->addWidget(find_);
+    right->addWidget(pages_, 1);
+    row->addLayout(right, 1);
     auto* column = new QVBoxLayout(this);
     column->addLayout(row, 1);
     column->addWidget(buttons);
     resizeOnScreen(*this, {960, 740});
     pages_->open(QStringLiteral("index.md"));
+}
+
+// Enter in the field finds on; no button takes it.
+void HelpWindow::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!enter || !find_->field().hasFocus()) QDialog::keyPressEvent(event);
 }
 
 void openHelpBeside(QWidget* window, const QString& page) {

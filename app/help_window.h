@@ -9,6 +9,8 @@ class QPushButton;
 
 namespace trueunit {
 
+class FindOnPage;
+
 // Shows the pages that are built into the program; links to headings work, drawings are sharp on any screen.
 class HelpPages : public QTextBrowser {
     Q_OBJECT
@@ -36,12 +38,17 @@ class HelpWindow : public QDialog {
 public:
     explicit HelpWindow(QWidget* parent = nullptr);
     HelpPages& pages() { return *pages_; }
+    FindOnPage& find() { return *find_; }
 
     static QStringList pageNames();  // in the order of the contents
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QListWidget* contents_;
     HelpPages* pages_;
+    FindOnPage* find_;
 };
 
 // Beside the window that asks, a dialog or the logbook, and usable even while that keeps all others waiting.

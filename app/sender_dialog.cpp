@@ -23,7 +23,8 @@ namespace {
 
 constexpr int kWatchMs = 200;
 
-QDoubleSpinBox* number(double least, double most, double value, double step, const QString& unit, const QString& name) {
+QDoubleSpinBox* numberBox(double least, double most, double value, double step, const QString& unit,
+                          const QString& name) {
     auto* field = new QDoubleSpinBox;
     field->setRange(least, most);
     field->setValue(value);
@@ -61,15 +62,15 @@ SenderDialog::SenderDialog(QWidget* parent)
     : QDialog(parent),
       text_(new QPlainTextEdit),
       code_(new QComboBox),
-      baud_(number(20, 200, 50, 1, tr("baud"), tr("Speed"))),
-      stopUnits_(number(1, 2.5, 1.5, 0.1, tr("units"), tr("Stop"))),
-      bias_(number(-40, 40, 0, 1, QStringLiteral("%"), tr("Bias"))),
-      end_(number(-40, 40, 0, 1, QStringLiteral("%"), tr("End distortion"))),
-      scatter_(number(0, 10, 0, 0.5, tr("% rms"), tr("Scatter"))),
-      speed_(number(-15, 15, 0, 0.1, QStringLiteral("%"), tr("Speed error"))),
+      baud_(numberBox(20, 200, 50, 1, tr("baud"), tr("Speed"))),
+      stopUnits_(numberBox(1, 2.5, 1.5, 0.1, tr("units"), tr("Stop"))),
+      bias_(numberBox(-40, 40, 0, 1, QStringLiteral("%"), tr("Bias"))),
+      end_(numberBox(-40, 40, 0, 1, QStringLiteral("%"), tr("End distortion"))),
+      scatter_(numberBox(0, 10, 0, 0.5, tr("% rms"), tr("Scatter"))),
+      speed_(numberBox(-15, 15, 0, 0.1, QStringLiteral("%"), tr("Speed error"))),
       keying_(new QComboBox),
-      tone_(number(300, 10000, 1000, 10, tr("Hz"), tr("Tone"))),
-      level_(number(-60, -1, -12, 1, tr("dBFS"), tr("Level"))),
+      tone_(numberBox(300, 10000, 1000, 10, tr("Hz"), tr("Tone"))),
+      level_(numberBox(-60, -1, -12, 1, tr("dBFS"), tr("Level"))),
       output_(new QComboBox),
       go_(new QPushButton(tr("&Send"))),
       message_(new QLabel) {

@@ -8,6 +8,7 @@
 #include <QDropEvent>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
@@ -20,6 +21,7 @@
 #include <QTextBlock>
 #include <QUrl>
 
+#include "app/find_on_page.h"
 #include "app/first_steps.h"
 #include "app/help_window.h"
 #include "app/main_window.h"
@@ -121,6 +123,39 @@ TEST(Help, AHeadingIsFoundByItsLink) {
     help.show();
     help.pages().open("connect.md#when-to-fetch-a-licensed-person");
     EXPECT_EQ(help.pages().textCursor().block().text(), "When to fetch a licensed person");
+}
+
+TEST(Help, WordsAreFoundOnThePageOneAfterTheOtherAndRoundAgain) {
+    HelpWindow help;
+    help.show();
+    help.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&help));
+    help.pages().open("connect.md");
+    help.pages().setFocus();
+    QLineEdit& field = help.find().field();
+    QTest::keyClick(&help.pages(), Qt::Key_F, Qt::ControlModifier);
+    EXPECT_TRUE(field.hasFocus());
+    const auto at = [&] { return help.pages().textCursor().selectionStart(); };
+    QTest::keyClicks(&field, "SUPPLY");
+    const int first = at();
+    EXPECT_EQ(help.pages().textCursor().selectedText().toLower(), "supply");
+    const auto wanted = help.pages().toPlainText().count("supply", Qt::CaseInsensitive);
+    ASSERT_GT(wanted, 2);
+    for (qsizetype i = 1; i < wanted; ++i) {
+        const int before = at();
+        QTest::keyClick(&field, Qt::Key_Return);
+        EXPECT_GT(at(), before);
+    }
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(at(), first);
+    EXPECT_TRUE(help.isVisible()) << "Enter pressed no button";
+    EXPECT_TRUE(help.find().said().isEmpty());
+    QTest::keyClicks(&field, "qqq");
+    EXPECT_EQ(help.find().said(), "not on this page");
+    EXPECT_EQ(at(), first);
+    keepPicture(help, "help-find");
+    help.pages().open("end.md");
+    EXPECT_TRUE(help.find().said().isEmpty());
 }
 
 TEST(Help, EveryLinkInsideTheGuideNamesOneOfItsHeadings) {
