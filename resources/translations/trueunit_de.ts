@@ -5988,11 +5988,11 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>Report written: %1 and 1 page more.</source>
-        <translation>Bericht geschrieben: %1 und 1 Seite mehr.</translation>
+        <translation>Bericht geschrieben: %1 und 1 weitere Seite.</translation>
     </message>
     <message>
         <source>Report written: %1 and %2 pages more.</source>
-        <translation>Bericht geschrieben: %1 und %2 Seiten mehr.</translation>
+        <translation>Bericht geschrieben: %1 und %2 weitere Seiten.</translation>
     </message>
 </context>
 <context>
