@@ -17,6 +17,7 @@ namespace {
 constexpr double kSide = 0.21;        // of a column: to mark stands left of its middle, to space right
 constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest to newest
 constexpr double kDotSize = 6.0;      // pixels
+constexpr int kLeastHeight = 20;      // of the plot, pixels: less is folded up, with no room for a mark
 constexpr double kStampSize = 10.0;
 
 QString outWord() { return Words::tr("out"); }
@@ -55,7 +56,7 @@ void DisplacementMarks::makeStamps(double pixelRatio) {
 
 void DisplacementMarks::draw(QCPPainter* painter) {
     drawLegend(*painter);
-    if (!snapshot_) return;
+    if (!snapshot_ || parentPlot()->axisRect()->height() < kLeastHeight) return;
     makeStamps(parentPlot()->bufferDevicePixelRatio());
     drawEvidence(*painter);
     drawDots(*painter);
