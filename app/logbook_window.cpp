@@ -35,7 +35,7 @@ namespace {
 constexpr int kSearchPauseMs = 150;
 constexpr int kId = Qt::UserRole;
 constexpr int kFindingsColumn = 6;
-constexpr int kOpenWidth = 1180, kOpenHeight = 720;  // shows all on the smallest screen that is common
+constexpr int kOpenWidth = 1180, kOpenHeight = 820;  // less high on the smallest screen that is common
 constexpr int kFieldFrame = 24;                      // pixels beside the words of a field
 constexpr int kClearButton = 20;
 constexpr int kFrameWidth = 8, kFrameHeight = 40;        // what the desktop puts about a window
@@ -134,7 +134,7 @@ void LogbookWindow::build() {
     auto* page = new QSplitter(Qt::Vertical);
     page->addWidget(history_);
     page->addWidget(scroll);
-    page->setStretchFactor(0, 2);
+    page->setStretchFactor(0, 1);
     page->setStretchFactor(1, 3);
     machines_->setMinimumWidth(kLeastMachines);
     machines_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -16,12 +16,14 @@ namespace trueunit {
 namespace {
 
 constexpr int kPauseMs = 700;
+constexpr int kTextMargin = 2;  // pixels; with more, half a line would show below whole ones
 
 // At least so many lines, more where there is room, and whole ones only: what is left over stays blank below.
 class TextLines : public QPlainTextEdit {
 public:
     explicit TextLines(int fewest) : fewest_(fewest) {
         setTabChangesFocus(true);
+        document()->setDocumentMargin(kTextMargin);
         QPalette paper = palette();
         paper.setColor(QPalette::Window, paper.color(QPalette::Base));
         setPalette(paper);
@@ -39,9 +41,7 @@ protected:
 
 private:
     int lineHeight() const { return static_cast<int>(std::ceil(QFontMetricsF(font()).lineSpacing())); }
-    int heightOf(int lines) const {
-        return lines * lineHeight() + 2 * (frameWidth() + static_cast<int>(std::ceil(document()->documentMargin())));
-    }
+    int heightOf(int lines) const { return lines * lineHeight() + 2 * (frameWidth() + kTextMargin); }
 
     const int fewest_;
 };
@@ -68,7 +68,7 @@ QLineEdit* lineField(const QString& name, const QString& hint) {
 VisitForm::VisitForm(QWidget* parent)
     : QWidget(parent),
       complaint_(textField(tr("Complaint"), tr("what it came for"), 2)),
-      work_(textField(tr("Work done"), tr("what was found and done"), 4)),
+      work_(textField(tr("Work done"), tr("what was found and done"), 3)),
       remarks_(textField(tr("About the machine"), tr("what holds for every visit"), 2)),
       parts_(lineField(tr("Parts"), tr("renewed or made"))),
       oil_(lineField(tr("Oil and grease"), tr("where and what; contacts are not oiled"))),
@@ -80,7 +80,7 @@ VisitForm::VisitForm(QWidget* parent)
       pause_(new QTimer(this)) {
     auto* form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
-    form->setVerticalSpacing(5);
+    form->setVerticalSpacing(4);
     const auto row = [&](const QString& label, QWidget* field) { form->addRow(label, field); };
     row(tr("&Complaint"), complaint_);
     row(tr("&Work done"), work_);
