@@ -18,6 +18,7 @@
 #include "app/report_page.h"
 #include "app/session.h"
 #include "app/top_bar.h"
+#include "core/report/comparison.h"
 #include "core/report/firm_moment.h"
 #include "widgets/character_grid.h"
 #include "widgets/findings_panel.h"
@@ -72,7 +73,10 @@ void MainWindow::toggleFreeze() {
     messages_->dropNews();
     if (keeper_.frozen()) return keeper_.release();
     freezeNow(live_);
-    messages_->say(tr("N writes a note, K keeps it, Ctrl+R writes a report."));
+    messages_->say(live_->windowUsed < kFirmCharacters
+                       ? tr("N writes a note. As a proof this is few characters: let go first, then K takes %1.")
+                             .arg(kFirmCharacters)
+                       : tr("N writes a note, K keeps it, Ctrl+R writes a report."));
 }
 
 void MainWindow::freezeAsProof() {

@@ -116,6 +116,20 @@ TEST(FindingRules, ABiasThatOneLeverMakesIsNotTheContacts) {
     EXPECT_TRUE(says(b.findings()[0].title, "Level 1 comes 8.0 % late"));
 }
 
+TEST(FindingRules, EachOfTwoLeversHasItsFinding) {
+    Bench b;
+    b.pattern->bias = {0.1, 0.1};
+    b.pattern->out = {{4, StandingOut::Which::both, {-6.3, 0.2}}, {1, StandingOut::Which::both, {-5.9, 0.2}}};
+    const auto findings = b.findings();
+    ASSERT_GE(findings.size(), 2U);
+    EXPECT_TRUE(says(findings[0].title, "Level 4 comes 6.3 % early"));
+    EXPECT_TRUE(says(findings[0].evidence, "set aside too: instant 1"));
+    EXPECT_TRUE(says(findings[1].title, "Level 1 comes 5.9 % early"));
+    EXPECT_TRUE(says(findings[1].lookAt, "Level 1"));
+    EXPECT_GT(findings[1].confidence, 0.9);
+    EXPECT_EQ(findings[1].seenAt.level, 1);
+}
+
 TEST(FindingRules, AnEndOffsetIsTheOthers) {
     Bench b;
     b.end({-7.0, 0.1});

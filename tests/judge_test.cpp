@@ -43,21 +43,28 @@ TEST(Judge, WithinNeedsEveryReadingAndOneOutIsEnoughToBeOut) {
     EXPECT_EQ(verdictOf(r).within, std::optional(true));
 }
 
-// The uncertainty of a mean falls with the root of the count: half of it asks for four times as many.
+// The uncertainty of a mean falls with the root of the count: half of it asks for four times as many, 96 more than 32.
+// To one figure, upwards: the value moves as well.
 TEST(Judge, SaysHowManyCharactersMoreWouldSettleIt) {
     const Verdict v = verdictOf(withBias(4.5, 1.0), 32);
-    EXPECT_EQ(bias(v).more, std::optional(96L));
-    EXPECT_EQ(judgementWords(bias(v)), "cannot tell yet: 96 more characters");
+    EXPECT_EQ(bias(v).more, std::optional(100L));
+    EXPECT_EQ(judgementWords(bias(v)), "cannot tell yet: 100 more characters");
     ASSERT_EQ(openNotes(v).size(), 1U);
     EXPECT_EQ(openNotes(v)[0],
-              "Whether the bias is in limits cannot be told yet: about 96 more characters are wanted.");
+              "Whether the bias is in limits cannot be told yet: about 100 more characters are wanted.");
+}
+
+TEST(Judge, MinutesOfTapeAreNotAskedFor) {
+    const Verdict v = verdictOf(withBias(4.8, 1.0), 32);  // 32 x 24 = 768
+    EXPECT_FALSE(bias(v).more);
+    EXPECT_EQ(judgementWords(bias(v)), "cannot tell: too near the limit");
 }
 
 TEST(Judge, WhatTheInstrumentItselfAddsIsNotLessenedByMoreCharacters) {
     const InstrumentPart part{0.0, 0.3, 0.0};
     EXPECT_FALSE(bias(verdictOf(withBias(4.8, 0.5), 32, part)).more);
     EXPECT_EQ(judgementWords(bias(verdictOf(withBias(4.8, 0.5), 32, part))), "cannot tell: too near the limit");
-    EXPECT_EQ(bias(verdictOf(withBias(4.5, 0.6), 32, part)).more, std::optional(22L));  // 32 (0.27 / 0.16 - 1)
+    EXPECT_EQ(bias(verdictOf(withBias(4.5, 0.6), 32, part)).more, std::optional(30L));  // 32 (0.27 / 0.16 - 1) = 22
 }
 
 TEST(Judge, ALargestValueIsHeldWithTheInstrumentsPartAlone) {

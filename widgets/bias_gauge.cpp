@@ -42,6 +42,12 @@ bool someCauseStands(const Snapshot& s) {
                        [](const Finding& f) { return isSureFault(f) && f.id != "contact-offset"; });
 }
 
+// A lever out of place moves the bias as read; it is not the eccentric that wants turning.
+bool aLevelPulls(const Snapshot& s) {
+    return s.reading.findings && std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                                             [](const Finding& f) { return isSureFault(f) && f.id == "level-late"; });
+}
+
 }  // namespace
 
 BiasGauge::BiasGauge(QWidget* parent)
@@ -102,6 +108,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (biasIn && !othersOut_)
         others_ = someCauseStands(snapshot) ? Words::tr("see findings") : othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
+    if (!biasIn && !open_ && aLevelPulls(snapshot)) others_ = Words::tr("partly a level, see findings");
     if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);

@@ -24,6 +24,7 @@ constexpr std::array kEarlier = {
                       "spaces cannot be counted."),
     QT_TRANSLATE_NOOP(
         "Core", "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow."),
+    QT_TRANSLATE_NOOP("Core", "So does %1, by %2 %."),
 };
 
 }  // namespace

@@ -113,7 +113,7 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core",
                       "At %1 the line changes %2 of a unit (%3 ms) early %4; with that set aside the other instants "
                       "agree within %5."),
-    QT_TRANSLATE_NOOP("Core", "So does %1, by %2 %."),
+    QT_TRANSLATE_NOOP("Core", "Out as well, and set aside too: %1, by %2 %."),
     QT_TRANSLATE_NOOP("Core", "Bias and end distortion as read are partly this: without it they are %1 % and %2 %."),
     QT_TRANSLATE_NOOP("Core", "So is the speed error: without it %1 %."),
     QT_TRANSLATE_NOOP("Core", "Stop cam or stop lever; the end of level %1's travel."),

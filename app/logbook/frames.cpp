@@ -20,6 +20,7 @@ QString findingIds(const Reading& reading) {
     QStringList ids;
     if (reading.findings)
         for (const Finding& f : *reading.findings) ids += QString::fromStdString(f.id);
+    ids.removeDuplicates();
     return ids.isEmpty() ? QString() : QLatin1Char(' ') + ids.join(QLatin1Char(' ')) + QLatin1Char(' ');
 }
 

@@ -22,10 +22,10 @@ constexpr double kMinor = 0.6;  // of the confidence is left of a doubtful trifl
 constexpr double kSurely = 0.9;
 constexpr double kOverdrivenPercent = 1.0;
 
-constexpr std::array<Rule, 17> kRules = {contactOffset, endOffset, contactBounce, contactScatter, levelDropout,
-                                         levelStuck,    levelLate, feedSlip,      wrongSpeed,     unsteadySpeed,
-                                         cyclicDrive,   tripLate,  slowRise,      weakSignal,     hum,
-                                         clipped,       reversed};
+constexpr std::array<Rule, 18> kRules = {contactOffset, endOffset,   contactBounce,   contactScatter, levelDropout,
+                                         levelStuck,    levelLate,   secondLevelLate, feedSlip,       wrongSpeed,
+                                         unsteadySpeed, cyclicDrive, tripLate,        slowRise,       weakSignal,
+                                         hum,           clipped,     reversed};
 
 // Whether lost marks would probably have shown though the text is not known.
 bool plainTextClears(const Symptoms& s) {

@@ -32,6 +32,7 @@ std::optional<RankedFinding> levelDropout(const Symptoms&);
 std::optional<RankedFinding> levelStuck(const Symptoms&);
 std::optional<RankedFinding> levelWithoutText(const Symptoms&, bool marks);  // of both, where the text is not known
 std::optional<RankedFinding> levelLate(const Symptoms&);
+std::optional<RankedFinding> secondLevelLate(const Symptoms&);
 std::optional<RankedFinding> feedSlip(const Symptoms&);
 // Drive and clutch
 std::optional<RankedFinding> wrongSpeed(const Symptoms&);

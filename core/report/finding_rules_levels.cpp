@@ -184,9 +184,12 @@ std::optional<RankedFinding> levelStuck(const Symptoms& s) {
     return ranked(s, std::move(f), w, &LevelCount::marksMissed);
 }
 
-std::optional<RankedFinding> levelLate(const Symptoms& s) {
-    if (!s.pattern || s.pattern->out.empty()) return std::nullopt;
-    const StandingOut& o = s.pattern->out.front();
+namespace {
+
+// One lever of those that stand out, worst first; each has a finding of its own.
+std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
+    if (!s.pattern || s.pattern->out.size() <= which) return std::nullopt;
+    const StandingOut& o = s.pattern->out[which];
     if (std::abs(o.percent.value) < kMildPercent) return std::nullopt;
     using Which = StandingOut::Which;
     const bool late = o.percent.value > 0.0;
@@ -203,18 +206,18 @@ std::optional<RankedFinding> levelLate(const Symptoms& s) {
     if (s.strays()) f.confidence *= 0.8;
     f.title = (stop ? std::string("The stop begins ") : "Level " + level + " comes ") + percent(o.percent.value) +
               (late ? " late" : " early");
-    const std::string which = o.which == Which::both     ? "in both directions"
+    const std::string where = o.which == Which::both     ? "in both directions"
                               : o.which == Which::marks  ? "where its marks begin and end, and nowhere else"
                               : o.which == Which::toMark ? "to mark only"
                                                          : "to space only";
     f.evidence = "At " + instantName(o.k, s.levels) + " the line changes " + percent(o.percent.value) + " of a unit (" +
                  decimals(std::abs(o.percent.value) * 0.01 * s.unitMs(), 2) + " ms) " + (late ? "late " : "early ") +
-                 which + "; with that set aside the other instants agree within " +
+                 where + "; with that set aside the other instants agree within " +
                  percent(std::max(s.pattern->left, 0.05), 2) + ".";
     if (s.pattern->out.size() > 1) {
-        const StandingOut& second = s.pattern->out[1];
-        f.evidence +=
-            " So does " + instantName(second.k, s.levels) + ", by " + signedDecimals(second.percent.value, 1) + " %.";
+        const StandingOut& other = s.pattern->out[1 - which];
+        f.evidence += " Out as well, and set aside too: " + instantName(other.k, s.levels) + ", by " +
+                      signedDecimals(other.percent.value, 1) + " %.";
     }
     f.evidence += " Bias and end distortion as read are partly this: without it they are " +
                   signedDecimals(s.pattern->bias.value, 1) + " % and " + signedDecimals(s.pattern->end.value, 1) +
@@ -233,6 +236,11 @@ std::optional<RankedFinding> levelLate(const Symptoms& s) {
         kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(o.percent.value) / kLatePercent};
 }
+
+}  // namespace
+
+std::optional<RankedFinding> levelLate(const Symptoms& s) { return leverLate(s, 0); }
+std::optional<RankedFinding> secondLevelLate(const Symptoms& s) { return leverLate(s, 1); }
 
 std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (!s.tape || s.tape->compared < kFewestFed) return std::nullopt;

@@ -14,7 +14,7 @@ namespace {
 // The largest of some hundred to a thousand normally scattered instants comes out differently each time: 95 % within so
 // much of their scatter (standard deviation pi / sqrt(12 ln n), Fisher and Tippett 1928, from memory).
 constexpr double kPeakScatter = 0.7;
-constexpr double kMostMore = 5000.0;  // characters; more is a quarter of an hour of tape, and no help at the bench
+constexpr double kMostMore = 500.0;  // characters; more is minutes of tape, and soon another number
 
 // The scatter's share of the uncertainty falls with the root of the count, the instrument's own does not fall.
 std::optional<long> moreCharacters(double distance, double uncertainty, double part, long count) {
@@ -23,7 +23,8 @@ std::optional<long> moreCharacters(double distance, double uncertainty, double p
     const double scatter = std::max(uncertainty * uncertainty - part * part, 0.0);
     const double more = std::ceil(static_cast<double>(count) * (scatter / room - 1.0));
     if (more > kMostMore) return std::nullopt;
-    return std::max(static_cast<long>(more), 1L);
+    const double step = std::pow(10.0, std::floor(std::log10(std::max(more, 1.0))));  // one figure: it is a guess
+    return std::max(static_cast<long>(std::ceil(more / step) * step), 1L);
 }
 
 JudgedReading held(const char* key, Measured m, double limit, double part, long count) {

@@ -1343,6 +1343,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Bei „%1“ wechselt die Leitung %2 der Schrittlänge (%3 ms) zu früh, %4; davon abgesehen stimmen die anderen Übergänge auf %5 überein.</translation>
     </message>
     <message>
+        <source>Out as well, and set aside too: %1, by %2 %.</source>
+        <translation>Ebenfalls daneben und beiseite gelassen: %1, um %2 %.</translation>
+    </message>
+    <message>
         <source>So does %1, by %2 %.</source>
         <translation>Ebenso „%1“, um %2 %.</translation>
     </message>
@@ -2415,6 +2419,10 @@ Bitte den Namen prüfen.</translation>
 </context>
 <context>
     <name>Words</name>
+    <message>
+        <source>partly a level, see findings</source>
+        <translation>zum Teil ein Schritt, siehe Befunde</translation>
+    </message>
     <message>
         <source>Receiving margin, from</source>
         <translation>Empfangsspielraum, von</translation>
@@ -5818,6 +5826,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>%1 %2 goes on as before.</source>
         <translation>%1 %2 läuft weiter wie zuvor.</translation>
+    </message>
+    <message>
+        <source>N writes a note. As a proof this is few characters: let go first, then K takes %1.</source>
+        <translation>N schreibt eine Notiz. Als Beleg sind das wenige Zeichen: erst loslassen, dann nimmt K %1.</translation>
     </message>
     <message>
         <source>N writes a note, K keeps it, Ctrl+R writes a report.</source>
