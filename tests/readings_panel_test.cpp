@@ -28,7 +28,7 @@ TEST(ReadingsPanel, ShowsValuesWithUncertaintyAndJudgement) {
 
 TEST(ReadingsPanel, ALimitWithinTheUncertaintyIsAQuestionMarkAndHowManyCharactersMore) {
     ReadingsPanel panel;
-    panel.show(SnapshotBuilder().bias(4.9).build());  // +-0.2
+    panel.show(SnapshotBuilder().bias(4.85).build());  // +-0.2
     const ReadingRow& bias = panel.row(ReadingsPanel::bias);
     EXPECT_FALSE(bias.text().within.has_value());
     EXPECT_TRUE(bias.text().judgement.startsWith(u("? "))) << bias.text().judgement.toStdString();

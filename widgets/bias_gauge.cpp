@@ -108,7 +108,7 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (biasIn && !othersOut_)
         others_ = someCauseStands(snapshot) ? Words::tr("see findings") : othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
-    if (!biasIn && !open_ && aLevelPulls(snapshot)) others_ = Words::tr("partly a level, see findings");
+    if (!biasIn && aLevelPulls(snapshot)) (open_ ? words_ : others_) = Words::tr("partly a level, see findings");
     if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);
