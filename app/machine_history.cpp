@@ -32,15 +32,20 @@ double placeOf(std::size_t visit, std::size_t frame, std::size_t frames) {
     return double(visit) + kSpread * part;
 }
 
-// Between the frame after the repair, the last unless another is marked, and the one that came before it.
+// Behind the frame marked as before the repair; without one before the frame after it, the last unless another is
+// marked.
 double repairPlace(std::size_t visit, const std::vector<FrameRow>& frames) {
     if (frames.empty()) return double(visit);
     const double half = 0.5 * kSpread / double(std::max<std::size_t>(1, frames.size() - 1));
-    const auto marked = [](const FrameRow& f) { return f.role == FrameRole::after; };
-    const auto after = std::find_if(frames.begin(), frames.end(), marked);
-    if (after == frames.end() && frames.size() == 1) return placeOf(visit, 0, 1) + half;
-    const auto at = after == frames.end() ? frames.size() - 1 : std::size_t(after - frames.begin());
-    return placeOf(visit, at, frames.size()) - half;
+    const auto marked = [&](FrameRole role) -> std::optional<std::size_t> {
+        const auto at =
+            std::find_if(frames.begin(), frames.end(), [role](const FrameRow& f) { return f.role == role; });
+        return at == frames.end() ? std::nullopt : std::optional(std::size_t(at - frames.begin()));
+    };
+    const auto before = marked(FrameRole::before), after = marked(FrameRole::after);
+    if (before && (!after || *before < *after)) return placeOf(visit, *before, frames.size()) + half;
+    if (!after && frames.size() == 1) return placeOf(visit, 0, 1) + half;
+    return placeOf(visit, after.value_or(frames.size() - 1), frames.size()) - half;
 }
 
 QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, const QColor& ground, double size) {
