@@ -76,10 +76,9 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
 
 QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::size_t leftOut) {
     QString text = Words::tr(
-        "Changed: by more than twice its uncertainty; of a hundred reports of a machine left alone some one has such a "
-        "row. "
-        "None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender's own "
-        "speed, percent of a unit, late positive.");
+        "Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was "
+        "changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the "
+        "sender's own speed, percent of a unit, late positive.");
     if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 other instants.").arg(unchanged);
     if (leftOut > 0)
         text += QLatin1Char(' ') +
@@ -106,7 +105,8 @@ void drawComparison(PageFlow& page, const MomentsCompared& moments) {
             ++unchanged;
         else
             instants.push_back(instantRow(d, moments.later.levels));
-    page.reserve(page.tableHeight(std::max(readings.size(), instants.size())) + 20.0);
+    constexpr double kHeadingAndFoot = 27.0;  // mm; the small print stays with its table
+    page.reserve(page.tableHeight(std::max(readings.size(), instants.size())) + kHeadingAndFoot);
     page.heading(moments.heading);
     const double top = page.y();
     drawReadings(page, readings, moments.laterTitle);

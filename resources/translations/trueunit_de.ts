@@ -3992,8 +3992,8 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 von %2 seit dem Stups</translation>
     </message>
     <message>
-        <source>Changed: by more than twice its uncertainty; of a hundred reports of a machine left alone some one has such a row. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; von hundert Berichten einer unberührten Maschine hat etwa einer eine solche Zeile. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+        <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>
