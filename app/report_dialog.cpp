@@ -15,6 +15,7 @@
 #include <QStandardPaths>
 
 #include "app/ask_file.h"
+#include "app/help_window.h"
 
 namespace trueunit {
 
@@ -39,6 +40,7 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     QPushButton* write = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);
     write->setDefault(true);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
+    buttons->addButton(makeHelpButton(this, QStringLiteral("logbook.md")), QDialogButtonBox::HelpRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(path_, &QLineEdit::textChanged, this,
