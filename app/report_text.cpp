@@ -9,6 +9,7 @@
 
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
+#include "core/simulate/scenario_source.h"
 #include "widgets/cursor_readout.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -235,9 +236,7 @@ QString whenText(const FrozenFrame& frame) {
         .arg(momentText(frame.fileSecondsUtc), takenText(frame));
 }
 
-bool isSimulated(const FrozenFrame& frame) {  // by the words of ScenarioSource
-    return frame.inputDescription.find(", simulated (") != std::string::npos;
-}
+bool isSimulated(const FrozenFrame& frame) { return frame.inputDescription.find(kSimulatedInput) != std::string::npos; }
 
 QString fromText(const FrozenFrame& frame) {
     const QString characters = windowText(*frame.snapshot);

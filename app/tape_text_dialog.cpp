@@ -25,9 +25,9 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
     setWindowTitle(tr("Text of the tape"));
     auto* what = new QLabel(tr(
         "What the tape says, once, from any point of it; a new line stands for carriage return and line feed, shifts "
-        "are added. With it lost marks and filled spaces are counted. RY, the "
-        "fox sentence, and a tape that comes round three times are recognised without; a text learned from the rounds "
-        "may hide what goes wrong in most of them."));
+        "are added. With it lost marks and filled spaces are counted. RY, the fox sentence, and a tape that comes "
+        "round three times are recognised without; a text learned from the rounds may hide what goes wrong in most of "
+        "them."));
     what->setWordWrap(true);
     text_->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
     text_->setAccessibleName(tr("Text of the tape"));

@@ -13,6 +13,7 @@
 #include "app/report_output.h"
 #include "app/report_text.h"
 #include "app/version.h"
+#include "core/simulate/scenario_source.h"
 #include "tests/support/frame_builder.h"
 
 namespace trueunit {
@@ -95,6 +96,14 @@ TEST(ReportPage, AFewLinesNeedNoPageOfTheirOwn) {
     for (lines(1)(usual); usual.y() < 297.0 - PageFlow::kFoot - 4.5; ++fit) lines(1)(usual);
     EXPECT_EQ(composedPages(lines(fit + 2), {}, Paper::a4).size(), 1U);
     EXPECT_EQ(composedPages(lines(fit + 30), {}, Paper::a4).size(), 2U);
+}
+
+TEST(ReportText, ASimulatedSenderIsKnownByItsSource) {
+    FrozenFrame frame = frameOfLongMarks();
+    frame.inputDescription = ScenarioSource(Scenario{}).description();
+    EXPECT_TRUE(isSimulated(frame));
+    frame.inputDescription = "holm.wav";
+    EXPECT_FALSE(isSimulated(frame));
 }
 
 TEST(ReportText, ACharacterThatWouldBeASpeckBetweenQuotesIsNamed) {

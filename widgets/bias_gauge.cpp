@@ -34,18 +34,20 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     painter.drawText(row, Qt::AlignCenter, words);
 }
 
+bool surelyFound(const Snapshot& s, bool (*fits)(const std::string& id)) {
+    return s.reading.findings && std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                                             [&](const Finding& f) { return isSureFault(f) && fits(f.id); });
+}
+
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
 // contact is a little off is what the gauge itself shows.
 bool someCauseStands(const Snapshot& s) {
-    return s.reading.findings &&
-           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
-                       [](const Finding& f) { return isSureFault(f) && f.id != "contact-offset"; });
+    return surelyFound(s, [](const std::string& id) { return id != "contact-offset"; });
 }
 
 // A lever out of place moves the bias as read; it is not the eccentric that wants turning.
 bool aLevelPulls(const Snapshot& s) {
-    return s.reading.findings && std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
-                                             [](const Finding& f) { return isSureFault(f) && f.id == "level-late"; });
+    return surelyFound(s, [](const std::string& id) { return id == "level-late"; });
 }
 
 }  // namespace

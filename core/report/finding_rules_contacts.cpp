@@ -136,9 +136,8 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
              : "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that comes "
                "too late (start cam, clutch).";
     f.confirm =
-        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: at the "
-        "levels "
-        "off its place, it is the contact lever; at the start alone, the start cam." +
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: "
+        "at the levels off its place, it is the contact lever; at the start alone, the start cam." +
         kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(end->value) / s.limits.endPercent};
 }

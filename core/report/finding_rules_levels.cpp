@@ -156,36 +156,6 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     return f;
 }
 
-}  // namespace
-
-std::optional<RankedFinding> levelDropout(const Symptoms& s) {
-    if (!s.tape) return levelWithoutText(s, true);
-    const Worst w = worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected);
-    if (w.level == 0) return std::nullopt;
-    if (!standsOut(s, w)) return severalLevels(s, w, true);
-    Finding f = levelFinding(s, w, true);
-    const std::string level = std::to_string(w.level);
-    f.lookAt = "Level " + level +
-               ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
-               "dirty contact of that level; then the tape itself (holes not clean).";
-    return ranked(s, std::move(f), w, &LevelCount::spacesFilled);
-}
-
-std::optional<RankedFinding> levelStuck(const Symptoms& s) {
-    if (!s.tape) return levelWithoutText(s, false);
-    const Worst w = worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
-    if (w.level == 0) return std::nullopt;
-    if (!standsOut(s, w)) return severalLevels(s, w, false);
-    Finding f = levelFinding(s, w, false);
-    const std::string level = std::to_string(w.level);
-    f.lookAt = "Level " + level +
-               ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
-               "sticking or shorted; then a tape torn at that row.";
-    return ranked(s, std::move(f), w, &LevelCount::marksMissed);
-}
-
-namespace {
-
 // One lever of those that stand out, worst first; each has a finding of its own.
 std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
     if (!s.pattern || s.pattern->out.size() <= which) return std::nullopt;
@@ -238,6 +208,32 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
 }
 
 }  // namespace
+
+std::optional<RankedFinding> levelDropout(const Symptoms& s) {
+    if (!s.tape) return levelWithoutText(s, true);
+    const Worst w = worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected);
+    if (w.level == 0) return std::nullopt;
+    if (!standsOut(s, w)) return severalLevels(s, w, true);
+    Finding f = levelFinding(s, w, true);
+    const std::string level = std::to_string(w.level);
+    f.lookAt = "Level " + level +
+               ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
+               "dirty contact of that level; then the tape itself (holes not clean).";
+    return ranked(s, std::move(f), w, &LevelCount::spacesFilled);
+}
+
+std::optional<RankedFinding> levelStuck(const Symptoms& s) {
+    if (!s.tape) return levelWithoutText(s, false);
+    const Worst w = worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
+    if (w.level == 0) return std::nullopt;
+    if (!standsOut(s, w)) return severalLevels(s, w, false);
+    Finding f = levelFinding(s, w, false);
+    const std::string level = std::to_string(w.level);
+    f.lookAt = "Level " + level +
+               ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
+               "sticking or shorted; then a tape torn at that row.";
+    return ranked(s, std::move(f), w, &LevelCount::marksMissed);
+}
 
 std::optional<RankedFinding> levelLate(const Symptoms& s) { return leverLate(s, 0); }
 std::optional<RankedFinding> secondLevelLate(const Symptoms& s) { return leverLate(s, 1); }

@@ -99,7 +99,7 @@ std::string ScenarioSource::description() const {
     const long tenths = std::lround(rateHz() / 100.0);
     std::string kilohertz = std::to_string(tenths / 10);
     if (tenths % 10 != 0) kilohertz += "." + std::to_string(tenths % 10);
-    return player_->scenario.machine.name + ", simulated (" + kilohertz + " kHz)";
+    return player_->scenario.machine.name + kSimulatedInput + kilohertz + " kHz)";
 }
 
 void ScenarioSource::setFast(bool fast) { player_->fast = fast; }

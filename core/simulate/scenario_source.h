@@ -11,6 +11,8 @@
 
 namespace trueunit {
 
+inline constexpr const char* kSimulatedInput = ", simulated (";  // stands in the description of this source alone
+
 // Plays a scenario into the ring at its own pace, as a sound input would; of a machine that has been at work for a
 // while when it starts, so much comes at once. Push thread owned by this object. The operator's eccentric adds to the
 // scenario's bias from the next character on; any thread may turn it.
