@@ -158,6 +158,7 @@ void finding(PageFlow& page, const Finding& f, std::array<bool, kWorkCautions.si
     page.reserve(10.0);
     QString title = told(f.title);
     if (f.id != "no-signal") title = Words::tr("%1 (%2 % sure)").arg(title).arg(qRound(100.0 * f.confidence));
+    page.reserve(20.0);  // a title never stands alone at the foot
     page.paragraph(title, PageFlow::font(8.5, QFont::DemiBold), kInk);
     const auto part = [&](const QString& label, const std::string& words) {
         if (!words.empty()) page.paragraph(label + told(words), PageFlow::font(8.5), kInk);

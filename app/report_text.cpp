@@ -132,12 +132,15 @@ VerdictText inLimitsText(const Snapshot& s) {
 // Whoever reads the headline alone must not take limits that were kept for a machine without a fault.
 QString faultText(const Snapshot& s) {
     if (!s.reading.findings) return {};
+    QStringList titles;
+    const Finding* first = nullptr;
     for (const Finding& f : *s.reading.findings) {
-        if (!isSureFault(f)) continue;
-        const int percent = qRound(100.0 * f.confidence);
-        return Words::tr("Found, %1 % sure: %2.").arg(percent).arg(told(f.title));
+        if (!isSureFault(f) || (first && f.id != first->id)) continue;  // two levers are one fault to the reader
+        if (!first) first = &f;
+        titles << told(f.title);
     }
-    return {};
+    if (!first) return {};
+    return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * first->confidence)).arg(titles.join(u"; "));
 }
 
 VerdictText judgedText(const Snapshot& s) {

@@ -168,7 +168,7 @@ void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, Q
             ++left;
             continue;
         }
-        page.reserve(12.0);
+        page.reserve(20.0);  // a title never stands alone at the foot
         page.paragraph(Words::tr("%1 (%2 % sure)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
                        PageFlow::font(8.5, QFont::DemiBold), kInk);
         const auto part = [&](const QString& label, const std::string& words) {
