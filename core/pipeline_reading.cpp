@@ -109,6 +109,7 @@ Reading Pipeline::Stages::reading(bool final) {
     }
     characters.tape = tape;
     characters.plainText = plainText;
+    characters.telling = telling(characters);
     Reading r = composeReading(characters, options, limits, inputReading());
     firmUp(r, characters);
     if (characters.recent.size() >= kFewestForFindings) return r;
@@ -137,8 +138,8 @@ void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
 void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
     if (characters.size() <= asked.window.size()) return;
-    const WindowOfCharacters wide{characters, characters, causeParts ? causeParts : asked.parts, asked.tape,
-                                  asked.plainText};
+    const WindowOfCharacters wide{characters, characters,      causeParts ? causeParts : asked.parts,
+                                  asked.tape, asked.plainText, {}};
     FirmReading more{characters.size(), composeReading(wide, options, limits, inputReading()), {}};
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;

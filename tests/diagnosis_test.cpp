@@ -155,11 +155,16 @@ TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
                                         "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG THE QUICK BROWN "
                                         "FOX JUMPS OVER THE LAZY DOG THE QUICK BROWN FOX JUMPS"))
         codes.push_back(c);
-    const Reading r = measured(sender, codes).reading;
-    ASSERT_TRUE(r.speed.errorPercent && r.speed.stopUnits);
-    EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
-    EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
-    EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
+    for (const int window : {0, 64, 32, 8}) {
+        SCOPED_TRACE("window " + std::to_string(window));
+        Options options;
+        options.windowCharacters = window;
+        const Reading r = measured(sender, codes, options).reading;
+        ASSERT_TRUE(r.speed.errorPercent && r.speed.stopUnits);
+        EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
+        EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
+        EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
+    }
 }
 
 // What is periodic looks random to a window that holds less than its period some times over.

@@ -241,7 +241,8 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);
-    const auto pattern = displacementPattern(instantStatistics(window, fit->unit.value), levels);
+    const std::vector<const Character*> telling = characters.telling.empty() ? window : plain(characters.telling);
+    const auto pattern = displacementPattern(instantStatistics(telling, fit->unit.value), levels);
     if (pattern) doubtSpeed(r.speed, *pattern);
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;

@@ -20,9 +20,10 @@ namespace trueunit {
 struct WindowOfCharacters {
     std::vector<const LoggedCharacter*> window;
     std::vector<const LoggedCharacter*> recent;
-    std::optional<Decomposition> parts;         // of the window's displacement
-    std::optional<TapeStudy> tape;              // held against the text of the tape; empty: that is not known
-    std::optional<PlainTextStudy> plainText{};  // then: read as a plain text, if there are characters enough
+    std::optional<Decomposition> parts;             // of the window's displacement
+    std::optional<TapeStudy> tape;                  // held against the text of the tape; empty: that is not known
+    std::optional<PlainTextStudy> plainText{};      // then: read as a plain text, if there are characters enough
+    std::vector<const LoggedCharacter*> telling{};  // by which a lever out of place is told; empty: the window's
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
