@@ -42,6 +42,11 @@ struct Page {
 const Page kPages[] = {
     {"index.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Contents")},
     {"connect.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Connecting a loop")},
+    {"battery.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Off the loop: battery")},
+    {"tone.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Off the loop: tone")},
+    {"quench.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Live loop: quench")},
+    {"optocoupler.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Live loop: optocoupler")},
+    {"transformer.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Live loop: transformer")},
     {"speed.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Speed and unit")},
     {"bias.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Bias")},
     {"end.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "End distortion")},

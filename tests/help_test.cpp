@@ -158,27 +158,34 @@ TEST(Help, WordsAreFoundOnThePageOneAfterTheOtherAndRoundAgain) {
     EXPECT_TRUE(help.find().said().isEmpty());
 }
 
-TEST(Help, EveryLinkInsideTheGuideNamesOneOfItsHeadings) {
+TEST(Help, EveryLinkToAHeadingNamesOneOfItsPage) {
     static const QRegularExpression mark("[^\\w -]", QRegularExpression::UseUnicodePropertiesOption);
-    for (const char* page : {"connect.md", "de/connect.md"}) {
-        QStringList slugs;
-        for (const QString& heading : found("^#+ (.+)$", textOf(page)))
-            slugs += heading.toLower().remove(mark).replace(' ', '-');
-        for (const QString& link : found("\\]\\(#([^)]+)\\)", textOf(page)))
-            EXPECT_TRUE(slugs.contains(link)) << link.toStdString();
-    }
+    static const QRegularExpression link("\\]\\(([^)#]*)#([^)]+)\\)");
+    for (const QString folder : {"", "de/"})
+        for (const QString& page : HelpWindow::pageNames())
+            for (const auto& match : link.globalMatch(textOf(folder + page))) {
+                const QString to = folder + (match.captured(1).isEmpty() ? page : match.captured(1));
+                QStringList slugs;
+                for (const QString& heading : found("^#+ (.+)$", textOf(to)))
+                    slugs += heading.toLower().remove(mark).replace(' ', '-');
+                EXPECT_TRUE(slugs.contains(match.captured(2))) << (folder + page + match.captured()).toStdString();
+            }
 }
 
 TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
-    const QString guide = textOf("connect.md");
+    QString guide = textOf("connect.md");
+    EXPECT_LT(guide.indexOf("## When to fetch a licensed person"), guide.indexOf("## Which way?"));
+    for (const QString way : {"battery.md", "tone.md", "quench.md", "optocoupler.md", "transformer.md"}) {
+        EXPECT_TRUE(textOf(way).left(600).contains("**First read [Connecting a loop](connect.md) whole**"));
+        guide += textOf(way).simplified();
+    }
     for (const char* caution :
          {"hazardous live", "does not make it safe", "Local codes and licensed practice", "Unplug the machine",
-          "Guard what turns", "Fuse a machine", "not oiled", "never joined, never left bare", "hang on one plug",
-          "The other machines of the loop stand still", "It stands in series with the loop", "Never across the supply",
-          "with one that you do not know, do not connect", "Before its first use",
+          "Guard what turns", "A machine that has no fuse gets one", "not oiled", "never joined, never left bare",
+          "hang on one plug", "The other machines of the loop stand still", "It stands in series with the loop",
+          "Never across the supply", "with one that you do not know, do not connect", "Before its first use",
           "the data sheet of the part decides"})
         EXPECT_TRUE(guide.contains(caution)) << caution;
-    EXPECT_LT(guide.indexOf("## When to fetch a licensed person"), guide.indexOf("## Which way?"));
 }
 
 class Memory : public ::testing::Test {

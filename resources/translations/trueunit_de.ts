@@ -4478,6 +4478,26 @@ Bitte den Namen prüfen.</translation>
         <translation>Linienstrom anschließen</translation>
     </message>
     <message>
+        <source>Off the loop: battery</source>
+        <translation>Ohne Linie: Batterie</translation>
+    </message>
+    <message>
+        <source>Off the loop: tone</source>
+        <translation>Ohne Linie: Ton</translation>
+    </message>
+    <message>
+        <source>Live loop: quench</source>
+        <translation>In der Linie: Löschung</translation>
+    </message>
+    <message>
+        <source>Live loop: optocoupler</source>
+        <translation>In der Linie: Optokoppler</translation>
+    </message>
+    <message>
+        <source>Live loop: transformer</source>
+        <translation>In der Linie: Übertrager</translation>
+    </message>
+    <message>
         <source>Speed and unit</source>
         <translation>Geschwindigkeit, Schrittlänge</translation>
     </message>
