@@ -12,6 +12,7 @@
 
 #include "app/bench_log.h"
 #include "app/bench_panels.h"
+#include "app/contact_tone.h"
 #include "app/ear.h"
 #include "app/first_steps.h"
 #include "app/help_window.h"
@@ -88,7 +89,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       panels_(new BenchPanels),
       editor_(new NoteEditor(&panels_->grid(), panels_)),
       log_(new BenchLog(keeper_, session_, this)),
-      ear_(new Ear(session, this)) {
+      ear_(new Ear(session, this)),
+      contactTone_(new ContactTone(session, this)) {
     setWindowTitle(QStringLiteral("Trueunit"));
     QApplication::setPalette(paper());  // dialogs too
     edgeFields();
@@ -192,6 +194,7 @@ void MainWindow::takeTick(const std::shared_ptr<const Snapshot>& snapshot) {
         messages_->showState(live_->stateText.empty() ? inputFound() : told(live_->stateText));
     tellLosses(*live_);
     ear_->follow(*live_);
+    contactTone_->watch();
     if (keeper_.frozen())
         tellFrozen();
     else

@@ -21,6 +21,7 @@ class BenchLog;
 class BenchPanels;
 class FirstSteps;
 class CheckDialog;
+class ContactTone;
 class Ear;
 class LogbookWindow;
 class MessageLine;
@@ -82,6 +83,7 @@ private:
     void makeProvingActions();
     void makeAdjustActions();
     void makeEarActions();
+    QAction* makeContactTone();
     void makeAppearanceActions();
     void askAppearance();
     void chooseEarOutput();
@@ -143,6 +145,7 @@ private:
     QAction* margin_ = nullptr;
     QAction* hear_ = nullptr;
     Ear* ear_;
+    ContactTone* contactTone_;
     std::shared_ptr<const Snapshot> live_;
     std::shared_ptr<const Snapshot> before_;  // what is held against the present; empty: nothing
     std::int64_t beforeTakenSecondsUtc_ = 0;

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The window and the tone for work by ear.
+// The window and its tones: for work by ear, and for contacts to interrupt.
 #include <QAction>
 #include <QMenu>
 
+#include "app/contact_tone.h"
 #include "app/ear.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
@@ -25,10 +26,21 @@ void MainWindow::makeEarActions() {
         [this] { ear_->changeVolume(-kVolumeStep); });
     act(tr("Mute"), tr("Mute the tone, or no longer"), {Qt::Key_U}, [this] { ear_->toggleMute(); });
     more_->menu()->addSeparator();
-    more_->menu()->addActions({hear_, output});
+    more_->menu()->addActions({hear_, output, makeContactTone()});
     connect(ear_, &Ear::changed, this, [this] { hear_->setChecked(ear_->on()); });
     connect(ear_, &Ear::said, messages_, &MessageLine::say);
     connect(ear_, &Ear::warned, messages_, &MessageLine::warn);
+}
+
+QAction* MainWindow::makeContactTone() {
+    group_ = tr("Input and machine");
+    QAction* action = act(tr("Tone for contacts"), tr("Play the tone for bare contacts, or stop it"),
+                          {Qt::CTRL | Qt::SHIFT | Qt::Key_C}, [this] { contactTone_->toggle(); });
+    action->setCheckable(true);
+    connect(contactTone_, &ContactTone::changed, action, [=, this] { action->setChecked(contactTone_->on()); });
+    connect(contactTone_, &ContactTone::said, messages_, &MessageLine::say);
+    connect(contactTone_, &ContactTone::warned, messages_, &MessageLine::warn);
+    return action;
 }
 
 void MainWindow::chooseEarOutput() {

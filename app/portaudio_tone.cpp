@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The beat tone through the sound library.
+// Tones through the sound library.
 #include <algorithm>
 #include <iterator>
 #include <utility>
 
 #include "app/beat_tone.h"
 #include "app/portaudio_stream.h"
+#include "app/steady_tone.h"
 #include "app/tone_player.h"
 
 namespace trueunit {
@@ -25,17 +26,29 @@ std::optional<SoundDevice> chosenOutput(const DeviceList& outputs, const std::op
 }  // namespace
 
 struct TonePlayer::Stream : PortAudioStream {
-    BeatTone tone;
+    explicit Stream(Voice chosen) : voice(chosen) {}
+
+    const Voice voice;
+    BeatTone beats;
+    SteadyTone steady;
 
     // The library hands back what it was given: the stream.
     static int callback(const void*, void* output, unsigned long frames, const PaStreamCallbackTimeInfo*,
                         PaStreamCallbackFlags, void* self) noexcept {
-        static_cast<Stream*>(static_cast<PortAudioStream*>(self))->tone.render(static_cast<float*>(output), frames);
+        auto& stream = *static_cast<Stream*>(static_cast<PortAudioStream*>(self));
+        auto* out = static_cast<float*>(output);
+        if (stream.voice == Voice::steady)
+            stream.steady.render(out, frames);
+        else
+            stream.beats.render(out, frames);
         return paContinue;
     }
 
 protected:
-    void useRate(double rate) override { tone.setRate(rate); }
+    void useRate(double rate) override {
+        beats.setRate(rate);
+        steady.setRate(rate);
+    }
 };
 
 TonePlayer::~TonePlayer() { stop(); }
@@ -53,7 +66,7 @@ Outcome TonePlayer::start(const std::optional<SoundDevice>& output) {
     if (!list) return list.error();
     const std::optional<SoundDevice> device = chosenOutput(*list, output);
     if (!device) return Error{"There is no sound output to play the tone on."};
-    auto stream = std::make_shared<Stream>();
+    auto stream = std::make_shared<Stream>(voice_);
     hand(*stream);
     const PortAudioStream::Order order{false, 1, kToneLatencySeconds, paNoFlag, &Stream::callback};
     if (Outcome started = PortAudioStream::start(stream, *device, order); !started) return started;
@@ -70,10 +83,10 @@ bool TonePlayer::lost() const { return stream_ && !stream_->active(); }
 std::string TonePlayer::outputTitle() const { return device_.title(); }
 
 void TonePlayer::hand(Stream& stream) const {
-    stream.tone.setBias(bias_.value_or(0.0));
-    stream.tone.setKnown(bias_.has_value());
-    stream.tone.setVolume(volume_);
-    stream.tone.setMuted(muted_);
+    stream.beats.setBias(bias_.value_or(0.0));
+    stream.beats.setKnown(bias_.has_value());
+    stream.beats.setVolume(volume_);
+    stream.beats.setMuted(muted_);
 }
 
 void TonePlayer::setBias(std::optional<double> percent) {

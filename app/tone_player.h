@@ -9,11 +9,16 @@
 
 namespace trueunit {
 
-// Plays the beat tone on a sound output, from start() to stop() and never by itself. Window's thread; the sound
+// Plays a tone on a sound output, from start() to stop() and never by itself. Window's thread; the sound
 // library's callback renders and nothing else.
 class TonePlayer {
 public:
-    TonePlayer() = default;
+    enum class Voice {
+        beats,   // of the bias, to adjust by ear
+        steady,  // for bare contacts to interrupt; bias, volume and muting do not matter to it
+    };
+
+    explicit TonePlayer(Voice voice = Voice::beats) : voice_(voice) {}
     ~TonePlayer();
     TonePlayer(const TonePlayer&) = delete;
     TonePlayer& operator=(const TonePlayer&) = delete;
@@ -35,6 +40,7 @@ private:
     struct Stream;
     void hand(Stream& stream) const;
 
+    const Voice voice_;
     std::shared_ptr<Stream> stream_;
     SoundDevice device_;
     std::optional<double> bias_;

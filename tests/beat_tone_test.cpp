@@ -7,6 +7,8 @@
 #include <cmath>
 #include <vector>
 
+#include "app/steady_tone.h"
+
 namespace trueunit {
 namespace {
 
@@ -102,6 +104,22 @@ TEST(BeatTone, ChangesWithoutAClick) {
     // The steepest a sum of sines of these parts can be: 2 pi f a / rate.
     const double bound = 2.0 * std::numbers::pi * 0.5 * (0.42 * 657.0 + 0.26 * 717.0 + 0.32 * 1434.0) / kRate;
     EXPECT_LT(steepest, bound);
+}
+
+TEST(SteadyTone, IsOneSineOfHalfOfFullScaleThatSwellsWithoutAClick) {
+    SteadyTone tone;
+    tone.setRate(kRate);
+    std::vector<float> x(static_cast<std::size_t>(kRate));
+    tone.render(x.data(), x.size());
+    double step = 0.0;
+    for (std::size_t n = 1; n < x.size(); ++n) step = std::max(step, std::abs(static_cast<double>(x[n] - x[n - 1])));
+    EXPECT_LT(std::abs(x.front()), 0.001);
+    EXPECT_LT(step, 1.01 * 0.5 * 2.0 * std::numbers::pi * SteadyTone::kHz / kRate);
+    x.erase(x.begin(), x.begin() + 2400);
+    EXPECT_NEAR(amplitudeAt(x, SteadyTone::kHz), SteadyTone::kAmplitude, 0.001);
+    double squares = 0.0;
+    for (const float v : x) squares += static_cast<double>(v) * static_cast<double>(v);
+    EXPECT_NEAR(squares / static_cast<double>(x.size()), 0.5 * 0.25, 0.001) << "and nothing beside it";
 }
 
 }  // namespace

@@ -269,6 +269,17 @@ TEST_F(LiveAudio, TheToneIsHeardInAnInputThatRecordsWhatIsPlayedAndOnlyWhileItPl
     EXPECT_FALSE(player.playing());
 }
 
+TEST_F(LiveAudio, TheToneForContactsComesAtHalfOfFullScaleUntilItIsStopped) {
+    Session session;
+    ASSERT_TRUE(session.listen(input()));
+    TonePlayer player(TonePlayer::Voice::steady);
+    ASSERT_TRUE(player.start(std::nullopt));
+    EXPECT_TRUE(waitUntil([&] { return std::abs(session.latest()->levelDbfs + 6.0) < 0.5; }, 10000))
+        << session.latest()->levelDbfs;
+    player.stop();
+    EXPECT_TRUE(waitUntil([&] { return session.latest()->levelDbfs < -60.0; }, 10000));
+}
+
 TEST_F(LiveAudio, AnOutputThatIsNotThereIsRefusedAndOneThatGoesIsNoticed) {
     TonePlayer player;
     SoundDevice gone;

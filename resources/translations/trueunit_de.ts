@@ -4353,6 +4353,21 @@ Bitte den Namen prüfen.</translation>
     </message>
 </context>
 <context>
+    <name>trueunit::ContactTone</name>
+    <message>
+        <source>The tone for contacts is off.</source>
+        <translation>Der Ton für Kontakte ist aus.</translation>
+    </message>
+    <message>
+        <source>A tone of 3 kHz plays on %1, for contacts off the loop to interrupt.</source>
+        <translation>Ein Ton von 3 kHz spielt auf %1, den Kontakte ohne Linie unterbrechen.</translation>
+    </message>
+    <message>
+        <source>The sound output has gone; the tone is off.</source>
+        <translation>Der Tonausgang ist verschwunden; der Ton ist aus.</translation>
+    </message>
+</context>
+<context>
     <name>trueunit::Ear</name>
     <message>
         <source>The tone is off.</source>
@@ -5606,6 +5621,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Hear the bias as beats, or be silent</source>
         <translation>Die einseitige Verzerrung als Schwebung hören, oder still sein</translation>
+    </message>
+    <message>
+        <source>Tone for contacts</source>
+        <translation>Ton für Kontakte</translation>
+    </message>
+    <message>
+        <source>Play the tone for bare contacts, or stop it</source>
+        <translation>Den Ton für bloße Kontakte spielen oder beenden</translation>
     </message>
     <message>
         <source>Tone output</source>
