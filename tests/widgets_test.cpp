@@ -211,19 +211,18 @@ TEST(FindingsPanel, NoLineIsCutThroughWhateverTheHeight) {
 TEST(BiasTrail, WordsOfNudgesNeverLieOnEachOther) {
     std::mt19937 random(7);
     // Two in the last seconds: both are told.
-    const std::vector<NudgeWords> two = {{290.0, "+9.0 to +3.9", "-5.1", 70.0, 28.0},
-                                         {240.0, "+13.9 to +9.0", "-4.9", 74.0, 28.0}};
+    const std::vector<NudgeWords> two = {{290.0, "+9.0 to +3.9", 70.0}, {240.0, "+13.9 to +9.0", 74.0}};
     EXPECT_EQ(placeNudgeWords(two, 0.0, 300.0, 2).size(), 2U);
     // Five, one after the other: with room for four rows, each.
     std::vector<NudgeWords> five;
-    for (int i = 0; i < 5; ++i) five.push_back({200.0 - 7.0 * i, "+9.0 to +3.9", "-5.1", 70.0, 28.0});
+    for (int i = 0; i < 5; ++i) five.push_back({200.0 - 7.0 * i, "+9.0 to +3.9", 70.0});
     EXPECT_EQ(placeNudgeWords(five, 0.0, 300.0, 4).size(), 5U);
     for (int round = 0; round < 300; ++round) {
         std::vector<double> at(1 + round % 9);
         for (double& x : at) x = std::uniform_real_distribution<>(0.0, 300.0)(random);
         std::sort(at.rbegin(), at.rend());
         std::vector<NudgeWords> words;
-        for (const double x : at) words.push_back({x, "+7.3 to +0.4", "-6.9", 70.0, 28.0});
+        for (const double x : at) words.push_back({x, "+7.3 to +0.4", 70.0});
         const auto places = placeNudgeWords(words, -80.0, 300.0, 2);
         ASSERT_FALSE(places.empty());
         EXPECT_EQ(places.front().words, &words.front());

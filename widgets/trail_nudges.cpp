@@ -33,22 +33,20 @@ bool clear(const NudgePlace& wanted, const std::vector<NudgePlace>& taken) {
 std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double left, double right,
                                         int rows) {
     std::vector<NudgePlace> taken;
-    const auto placed = [&](const NudgeWords& words, bool rightward, bool full, int row) {
-        const double width = full ? words.fullWidth : words.briefWidth;
-        const double from = rightward ? std::min(words.x, right - width) : words.x - width - kHairlineGap;
-        const NudgePlace wanted{&words, full, row, from, from + width};
+    const auto placed = [&](const NudgeWords& words, bool rightward, int row) {
+        const double from = rightward ? std::min(words.x, right - words.width) : words.x - words.width - kHairlineGap;
+        const NudgePlace wanted{&words, row, from, from + words.width};
         if (from < left || !clear(wanted, taken)) return false;
         taken.push_back(wanted);
         return true;
     };
     for (const NudgeWords& words : youngestFirst) {
         // Words that lie to the left, over older hairlines, bar none of them in the top row.
-        const bool atTheEnd = words.x + words.fullWidth > right;
+        const bool atTheEnd = words.x + words.width > right;
         bool done = false;
         for (const bool rightward : {true, false})
-            for (const bool full : {true, false})
-                for (int i = 0; i < rows && !done; ++i)
-                    done = placed(words, rightward, full, atTheEnd || !rightward ? rows - 1 - i : i);
+            for (int i = 0; i < rows && !done; ++i)
+                done = placed(words, rightward, atTheEnd || !rightward ? rows - 1 - i : i);
     }
     return taken;
 }
@@ -69,10 +67,9 @@ void TrailNudges::draw(QCPPainter* painter) {
         const double x = parentPlot()->xAxis->coordToPixel(n->seconds - snapshot_->seconds);
         if (x < inside.left()) break;
         drawMark(*painter, *n, x);
-        const QString full =
+        const QString words =
             Words::tr("%1 to %2").arg(signedNumber(n->before.value, 1), signedNumber(n->after.value, 1));
-        const QString brief = signedNumber(n->step.value, 1);
-        all.push_back({x, full, brief, figuresWidth(metrics, full), figuresWidth(metrics, brief)});
+        all.push_back({x, words, figuresWidth(metrics, words)});
     }
     for (const NudgePlace& place : placeNudgeWords(all, inside.left(), inside.right(), rows_))
         drawWords(*painter, place);
@@ -100,8 +97,7 @@ void TrailNudges::drawWords(QCPPainter& painter, const NudgePlace& place) const 
         painter.drawLine(QPointF(place.words->x, foot), QPointF(place.words->x, parentPlot()->axisRect()->top()));
     painter.setAntialiasing(true);
     painter.setPen(theme::kSecondary);
-    drawFigures(painter, {place.left, foot - QFontMetricsF(painter.font()).descent()},
-                place.full ? place.words->full : place.words->brief);
+    drawFigures(painter, {place.left, foot - QFontMetricsF(painter.font()).descent()}, place.words->words);
 }
 
 }  // namespace trueunit

@@ -9,23 +9,22 @@
 
 namespace trueunit {
 
-// What is written of a nudge, at x: in full, or its step alone where there is less room. Widths in pixels.
+// What is written of a nudge, at x. Pixels.
 struct NudgeWords {
     double x = 0.0;
-    QString full, brief;
-    double fullWidth = 0.0, briefWidth = 0.0;
+    QString words;
+    double width = 0.0;
 };
 
 // Where it is written: row 0 is the nearest to the drawing.
 struct NudgePlace {
     const NudgeWords* words = nullptr;
-    bool full = false;
     int row = 0;
     double left = 0.0, right = 0.0;
 };
 
 // In rows above the drawing, the youngest first; none lies on another or on the hairline up to another, and an older
-// nudge that finds no room goes without words. Between the pixels left and right. Pure.
+// nudge that finds no room for all of its words goes without. Between the pixels left and right. Pure.
 std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double left, double right,
                                         int rows);
 
