@@ -99,6 +99,7 @@ private:
     MessageLine* foot_;
     QTimer* searchPause_;
     qint64 shownVisit_ = 0;
+    qint64 framesListed_ = 0;  // of all the machines in the list
 };
 
 }  // namespace trueunit

@@ -102,10 +102,12 @@ void LogbookWindow::fillMachines() {
     const auto before = chosenMachine();
     const auto all = listMachines(*store_, search_->text());
     if (failed(all)) return;
+    framesListed_ = 0;
     {
         const QSignalBlocker quiet(machines_);
         machines_->clear();
         for (const MachineSummary& m : *all) {
+            framesListed_ += m.frames;
             QListWidgetItem* item = machineItem(m, machines_);
             if (before == m.machine.id) machines_->setCurrentItem(item);
         }
@@ -124,11 +126,12 @@ void LogbookWindow::sayFound(qint64 frames) {
         if (!typed.isEmpty() && !dayIn(typed).isValid())
             return foot_->warn(tr("\u201c%1\u201d is not a day; write it as %2, or leave the field empty for any day.")
                                    .arg(typed, exampleDay()));
+    const QString shownOfAll = frames < framesListed_ ? tr("%1 of %2 frames").arg(frames).arg(framesListed_)
+                                                      : counted(frames, tr("frame"), tr("frames"));
     foot_->showState(
         frames > kMostFrames
             ? tr("The newest %1 of %2 frames are shown; narrow the search for others.").arg(kMostFrames).arg(frames)
-            : tr("%1 in %2. Enter opens a frame, F1 is the help.")
-                  .arg(counted(frames, tr("frame"), tr("frames")), path_));
+            : tr("%1 in %2. Enter opens a frame, F1 is the help.").arg(shownOfAll, path_));
 }
 
 void LogbookWindow::fillVisits() {

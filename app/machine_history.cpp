@@ -18,14 +18,17 @@ struct MachineHistory::Row {
     const char* name;
     std::optional<double> FrameRow::*value;
     bool bothSides;  // the scale goes from minus to plus
-    double least;    // half height of the scale at least, percent
+    double least;    // of the end of the scale, percent
 };
 
 namespace {
 
 constexpr double kSpread = 0.5;  // of a visit's column: from its first frame to its last
-constexpr int kMostLabels = 8;
 constexpr int kLeft = 78, kRight = 12;
+constexpr int kTop = 15, kFoot = 19, kBetween = 5;  // for repairs, for days, about each curve
+constexpr double kRing = 7.0;                       // pixels across
+constexpr double kRingRoom = 5.0;                   // from the middle of a ring to the edge
+constexpr double kWordsApart = 8.0;                 // pixels
 
 double placeOf(std::size_t visit, std::size_t frame, std::size_t frames) {
     const double part = frames < 2 ? 0.0 : double(frame) / double(frames - 1) - 0.5;
@@ -55,25 +58,37 @@ QCPGraph* dots(QCustomPlot& plot, QCPAxisRect& rect, const QColor& ground, doubl
     return graph;
 }
 
-// The largest of 1, 2 and 5 times a power of ten that is not beyond the given.
-double roundBelow(double most) {
+// The least round value that is not below the given, so that no dot lies beyond the figures.
+double roundAbove(double most) {
     const double power = std::pow(10.0, std::floor(std::log10(most)));
-    for (const double digit : {5.0, 2.0})
-        if (digit * power <= most) return digit * power;
-    return power;
+    for (const double digit : {1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0})
+        if (digit * power >= most) return digit * power;
+    return 10.0 * power;
 }
 
-// Zero and one round value, on either side where there are two: what a low drawing has room for.
-void ruleValues(QCPAxis& axis, double most, bool bothSides) {
-    const double round = roundBelow(most);
-    const int decimals = round < 1.0 ? 1 : 0;
+// The ends of the scale; zero, which has a line of its own, where its figure has room between them.
+QSharedPointer<QCPAxisTicker> ticksTo(double end, bool bothSides, bool zero) {
+    const int decimals = end < 1.0 ? 1 : 0;
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
-    ticker->addTick(0.0, QStringLiteral("0"));
-    ticker->addTick(round, bothSides ? signedNumber(round, decimals) : number(round, decimals));
-    if (bothSides) ticker->addTick(-round, signedNumber(-round, decimals));
-    axis.setTicker(ticker);
-    axis.setRange(bothSides ? -most : 0.0, most);
+    ticker->addTick(0.0, zero ? QStringLiteral("0") : QString());
+    ticker->addTick(end, bothSides ? signedNumber(end, decimals) : number(end, decimals));
+    if (bothSides) ticker->addTick(-end, signedNumber(-end, decimals));
+    return ticker;
 }
+
+// Words side by side, of which none touches another. Pixels.
+class WordsInARow {
+public:
+    bool take(double left, double width) {
+        for (const auto& [from, to] : taken_)
+            if (left < to + kWordsApart && from < left + width + kWordsApart) return false;
+        taken_.emplace_back(left, left + width);
+        return true;
+    }
+
+private:
+    std::vector<std::pair<double, double>> taken_;
+};
 
 }  // namespace
 
@@ -82,6 +97,9 @@ MachineHistory::MachineHistory(QWidget* parent)
       plot_(new QCustomPlot(this)),
       legend_(new QLabel(tr("\u25cb before   \u25cf after the repair   \u2022 other frames"))) {
     dressPlot(*plot_);
+    plot_->plotLayout()->setAutoMargins(QCP::msNone);
+    plot_->plotLayout()->setMargins(QMargins(0, kTop, 0, kFoot));
+    connect(plot_, &QCustomPlot::beforeReplot, this, &MachineHistory::fit);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -96,14 +114,50 @@ MachineHistory::MachineHistory(QWidget* parent)
     setAccessibleName(tr("Bias, end, gross distortion and speed over the visits"));
 }
 
-void MachineHistory::ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled) {
+// Room for a whole ring at either end of each scale.
+void MachineHistory::fit() {
+    plot_->plotLayout()->update(QCPLayoutElement::upLayout);  // to the size the plot has now
+    const double figure = QFontMetricsF(theme::text(theme::kSmallPx)).height();
+    for (const auto& [axis, from, to] : scales_) {
+        const bool across = axis->orientation() == Qt::Horizontal, bothSides = from < 0.0;
+        const int side = across ? axis->axisRect()->width() : axis->axisRect()->height();
+        const double length = std::max(1.0, side - 2.0 * kRingRoom);
+        const double ring = kRingRoom * (to - from) / length;
+        axis->setRange(from - ring, to + ring);
+        if (!across) axis->setTicker(ticksTo(to, bothSides, length > (bothSides ? 2.0 : 1.0) * figure));
+    }
+    nameDays();
+    nameRepairs();
+}
+
+// The newest and the oldest, and between them those that have room.
+void MachineHistory::nameDays() {
+    QCPAxis* axis = plot_->axisRects().last()->axis(QCPAxis::atBottom);
+    const QFontMetricsF metrics(axis->tickLabelFont());
     const QSharedPointer<QCPAxisTickerText> ticker(new QCPAxisTickerText);
-    const std::size_t each = std::max<std::size_t>(1, (visits.size() + kMostLabels - 1) / kMostLabels);
-    for (std::size_t i = 0; i < visits.size(); i += each) ticker->addTick(double(i), dayWords(visits[i].visit.opened));
-    QCPAxis* axis = rect.axis(QCPAxis::atBottom);
+    WordsInARow row;
+    const auto name = [&](std::size_t visit) {
+        const QString day = dayWords(visits_[visit].visit.opened);
+        const double width = metrics.horizontalAdvance(day);
+        const double left =
+            std::min(axis->coordToPixel(double(visit)) - 0.5 * width, plot_->width() - width - kWordsApart);
+        if (row.take(left, width)) ticker->addTick(axis->pixelToCoord(left + 0.5 * width), day);
+    };
+    if (!visits_.empty()) name(visits_.size() - 1);
+    for (std::size_t i = 0; i + 1 < visits_.size(); ++i) name(i);
     axis->setTicker(ticker);
-    axis->setTickLabels(labelled);
-    axis->setRange(-0.6, std::max(0.6, double(visits.size()) - 0.4));
+}
+
+// The newest first; beside the right edge to the left of its rule.
+void MachineHistory::nameRepairs() {
+    WordsInARow row;
+    for (auto word = repairs_.rbegin(); word != repairs_.rend(); ++word) {
+        const double width = QFontMetricsF((*word)->font()).horizontalAdvance((*word)->text());
+        const double at = (*word)->position->pixelPosition().x();
+        const bool atTheEdge = at + 0.5 * width > plot_->width();
+        (*word)->setPositionAlignment(Qt::AlignBottom | (atTheEdge ? Qt::AlignRight : Qt::AlignHCenter));
+        (*word)->setVisible(row.take(at - (atTheEdge ? width : 0.5 * width), width));
+    }
 }
 
 void MachineHistory::markRepairs(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool named) {
@@ -127,7 +181,8 @@ void MachineHistory::markRepairs(QCPAxisRect& rect, const std::vector<VisitHisto
         word->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
         word->position->setAxisRect(&rect);
         word->position->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
-        word->position->setCoords(at, -0.14);
+        word->position->setCoords(at, 0.0);
+        repairs_.push_back(word);
     }
 }
 
@@ -136,8 +191,8 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
     QCPGraph* line = plot_->addGraph(rect.axis(QCPAxis::atBottom), y);
     line->setPen(theme::pen(theme::kSecondary));
     QCPGraph* others = dots(*plot_, rect, theme::kInk, 2.0);
-    QCPGraph* before = dots(*plot_, rect, theme::kPanel, 7.0);
-    QCPGraph* after = dots(*plot_, rect, theme::kInk, 7.0);
+    QCPGraph* before = dots(*plot_, rect, theme::kPanel, kRing);
+    QCPGraph* after = dots(*plot_, rect, theme::kInk, kRing);
     double most = row.least;
     for (std::size_t v = 0; v < visits.size(); ++v) {
         const auto& frames = visits[v].frames;
@@ -145,14 +200,15 @@ void MachineHistory::drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>&
             const auto& value = frames[f].*row.value;
             if (!value) continue;
             const double x = placeOf(v, f, frames.size());
-            most = std::max(most, 1.15 * std::abs(*value));
+            most = std::max(most, std::abs(*value));
             line->addData(x, *value);
             const FrameRole role = frames[f].role;
             (role == FrameRole::before ? before : role == FrameRole::after ? after : others)->addData(x, *value);
         }
         line->addData(double(v) + 0.5, std::nan(""));  // visits are not joined: nobody knows what was between
     }
-    ruleValues(*y, most, row.bothSides);
+    const double end = roundAbove(most);
+    scales_.push_back({y, row.bothSides ? -end : 0.0, end});
     y->setLabel(MachineHistory::tr(row.name));
     y->setLabelFont(theme::text(theme::kSmallPx));
     y->setLabelColor(theme::kSecondary);
@@ -174,16 +230,18 @@ void MachineHistory::draw() {
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "bias %"), &FrameRow::bias, true, 5.0},
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "end %"), &FrameRow::end, true, 5.0},
         {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "gross %"), &FrameRow::gross, false, 10.0},
-        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "speed %"), &FrameRow::speedError, true, 0.75}};
+        {QT_TRANSLATE_NOOP("trueunit::MachineHistory", "speed %"), &FrameRow::speedError, true, 0.5}};
     plot_->clearItems();
     plot_->clearGraphs();
     plot_->plotLayout()->clear();
+    scales_.clear();
+    repairs_.clear();
     std::size_t at = 0;
     for (const Row& row : rows) {
         auto* rect = new QCPAxisRect(plot_);
         rect->setAutoMargins(QCP::msNone);
         const bool last = at + 1 == std::size(rows);
-        rect->setMargins(QMargins(kLeft, at == 0 ? 20 : 9, kRight, last ? 24 : 9));
+        rect->setMargins(QMargins(kLeft, kBetween, kRight, kBetween));
         rect->setMinimumSize(50, 30);
         plot_->plotLayout()->addElement(int(at), 0, rect);
         for (QCPAxis* axis : rect->axes()) {
@@ -196,7 +254,8 @@ void MachineHistory::draw() {
             axis->grid()->setZeroLinePen(theme::pen(theme::kSecondary, 0.8));
         }
         rect->axis(QCPAxis::atBottom)->grid()->setVisible(false);
-        ruleVisits(*rect, visits_, last);
+        rect->axis(QCPAxis::atBottom)->setTickLabels(last);
+        scales_.push_back({rect->axis(QCPAxis::atBottom), -0.5, std::max(0.5, double(visits_.size()) - 0.5)});
         markRepairs(*rect, visits_, at == 0);
         drawRow(*rect, visits_, row);
         ++at;

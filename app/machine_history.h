@@ -7,7 +7,9 @@
 #include "app/logbook/frames.h"
 #include "app/logbook/visits.h"
 
+class QCPAxis;
 class QCPAxisRect;
+class QCPItemText;
 class QCustomPlot;
 class QLabel;
 
@@ -33,12 +35,21 @@ public:
 
 private:
     struct Row;
+    struct Scale {  // of an axis: from the first to the last value that is written beside it
+        QCPAxis* axis;
+        double from, to;
+    };
+
     void draw();
     void drawRow(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, const Row& row);
     void markRepairs(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool named);
-    void ruleVisits(QCPAxisRect& rect, const std::vector<VisitHistory>& visits, bool labelled);
+    void fit();
+    void nameDays();
+    void nameRepairs();
 
     std::vector<VisitHistory> visits_;
+    std::vector<Scale> scales_;
+    std::vector<QCPItemText*> repairs_;  // the words above the rules
     QCustomPlot* plot_;
     QLabel* legend_;  // what the rings mean
 };

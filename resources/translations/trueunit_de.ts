@@ -3196,6 +3196,10 @@ Bitte den Namen prüfen.</translation>
         <translation>außen</translation>
     </message>
     <message>
+        <source>before to now</source>
+        <translation>vorher bis jetzt</translation>
+    </message>
+    <message>
         <source>rms spread</source>
         <translation>Streuung eff.</translation>
     </message>
@@ -4967,6 +4971,10 @@ Bitte den Namen prüfen.</translation>
         <translation>Die neuesten %1 von %2 Bildern sind gezeigt; für andere die Suche einengen.</translation>
     </message>
     <message>
+        <source>%1 of %2 frames</source>
+        <translation>%1 von %2 Bildern</translation>
+    </message>
+    <message>
         <source>%1 in %2. Enter opens a frame, F1 is the help.</source>
         <translation>%1 in %2. Die Eingabetaste öffnet ein Bild, F1 ist die Hilfe.</translation>
     </message>
@@ -5959,8 +5967,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Sprache, Größe und Farben gelten ab dem nächsten Programmstart.</translation>
     </message>
     <message>
-        <source>Marked as &quot;before&quot;; it stays as the dashed reference and on reports until Shift+B, and K keeps it in the logbook with the moment after.</source>
-        <translation>Als „vorher“ gemerkt; es bleibt gestrichelt als Bezug und auf Berichten bis Umschalt+B, und K behält es im Logbuch mit dem Augenblick danach.</translation>
+        <source>Marked as &quot;before&quot;, dashed until Shift+B forgets it; K keeps it with the moment after.</source>
+        <translation>Als „vorher“ gemerkt, gestrichelt, bis Umschalt+B es vergisst; K behält es mit dem Augenblick danach.</translation>
     </message>
     <message>
         <source>%1 What is frozen stays as it was read.</source>
@@ -5991,8 +5999,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Die Übergänge gelten bei %1 % des Hubs.</translation>
     </message>
     <message>
-        <source>Marked as &quot;before&quot; over %1 characters; a longer window makes the proof firmer. Shift+B forgets it, K keeps it in the logbook with the moment after.</source>
-        <translation>Über %1 Zeichen als „vorher“ gemerkt; ein längeres Fenster macht den Nachweis fester. Umschalt+B vergisst es, K behält es im Logbuch mit dem Augenblick danach.</translation>
+        <source>Marked as &quot;before&quot; over few characters (%1). Shift+B forgets it, K keeps it.</source>
+        <translation>Über wenige Zeichen (%1) als „vorher“ gemerkt. Umschalt+B vergisst es, K behält es.</translation>
     </message>
     <message>
         <source>Taller findings</source>

@@ -21,6 +21,7 @@
 #include "app/bench_log.h"
 #include "app/frame_window.h"
 #include "app/logbook/excerpt_flac.h"
+#include "app/machine_history.h"
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "app/session.h"
@@ -36,7 +37,7 @@ namespace {
 
 constexpr qint64 kDay = 86400;
 
-void picture(QWidget& widget, const char* name) {
+void picture(QWidget& widget, const QString& name) {
     const QByteArray folder = qgetenv("TRUEUNIT_PICTURES");
     if (!folder.isEmpty()) widget.grab().save(QString::fromLocal8Bit(folder) + "/" + name + ".png");
 }
@@ -89,6 +90,7 @@ TEST_F(LogbookWindowTest, ShowsMachinesVisitsAndFramesAndSavesWhatIsTyped) {
     EXPECT_EQ(window.visits().topLevelItem(0)->childCount(), 2);
     EXPECT_EQ(window.visits().headerItem()->text(2), "end %");
     EXPECT_EQ(window.visits().topLevelItem(0)->child(1)->text(2), "+3.7");
+    EXPECT_TRUE(window.said().startsWith("6 of 7 frames in ")) << window.said().toStdString();
     QTest::qWait(50);
     picture(window, "logbook-1366x768");
     window.resize(1440, 900);
@@ -197,6 +199,65 @@ TEST_F(LogbookWindowTest, ARepairIsRuledBesideItsVisitAsSoonAsItIsTicked) {
     window.visits().setCurrentItem(window.visits().topLevelItem(0)->child(0));
     press(window, Qt::CTRL | Qt::Key_2);
     EXPECT_LT(repairsAt(*plot).last(), 1.75) << "left of the frame that is now the one after";
+}
+
+// Words of a row side by side, pixels: left, right.
+void expectApart(QList<std::pair<double, double>> words, const QCustomPlot& plot) {
+    std::sort(words.begin(), words.end());
+    double taken = 0.0;
+    for (const auto& [left, right] : words) {
+        EXPECT_GT(left, taken);
+        taken = right;
+    }
+    EXPECT_LE(taken, plot.width());
+}
+
+TEST_F(LogbookWindowTest, TheCurvesAreWholeWithinTheirFiguresAndNoWordTouchesAnother) {
+    std::vector<VisitHistory> visits(23);
+    for (std::size_t i = 0; i < visits.size(); ++i) {
+        visits[i].visit.opened = kMorning + qint64(i) * 9 * kDay;
+        visits[i].visit.repaired = true;
+        for (const FrameRole role : {FrameRole::before, FrameRole::after}) {
+            FrameRow row;
+            row.role = role;
+            row.bias = role == FrameRole::before ? 7.3 + double(i) : -0.4;
+            row.gross = std::abs(*row.bias) + 1.0;
+            visits[i].frames.push_back(row);
+        }
+    }
+    MachineHistory history;
+    history.show();
+    for (const QSize size : {QSize(330, 250), QSize(560, 300), QSize(900, 500)}) {
+        history.resize(size);
+        history.show(visits);
+        QTest::qWait(50);
+        picture(history, "history-" + QString::number(size.width()));
+        auto& plot = *history.findChild<QCustomPlot*>();
+        for (int i = 0; i < plot.graphCount(); ++i) {
+            const auto ticks = plot.graph(i)->valueAxis()->ticker().dynamicCast<QCPAxisTickerText>()->ticks();
+            for (const QCPGraphData& point : *plot.graph(i)->data()) {
+                if (std::isnan(point.value)) continue;
+                EXPECT_LE(point.value, ticks.lastKey());
+                const QRect whole = plot.graph(i)->keyAxis()->axisRect()->rect().adjusted(4, 4, -4, -4);
+                EXPECT_TRUE(whole.contains(plot.graph(i)->coordsToPixels(point.key, point.value).toPoint()));
+            }
+        }
+        const QCPAxis& days = *plot.axisRects().last()->axis(QCPAxis::atBottom);
+        QList<std::pair<double, double>> words;
+        const auto named = days.ticker().dynamicCast<QCPAxisTickerText>()->ticks();
+        for (auto day = named.begin(); day != named.end(); ++day) {
+            const double half = 0.5 * QFontMetricsF(days.tickLabelFont()).horizontalAdvance(day.value());
+            words += {days.coordToPixel(day.key()) - half, days.coordToPixel(day.key()) + half};
+        }
+        EXPECT_GE(words.size(), 2);
+        expectApart(words, plot);
+        words.clear();
+        for (int i = 0; i < plot.itemCount(); ++i)
+            if (const auto* word = qobject_cast<QCPItemText*>(plot.item(i)); word && word->visible())
+                words += {word->left->pixelPosition().x(), word->right->pixelPosition().x()};
+        EXPECT_GE(words.size(), 2);
+        expectApart(words, plot);
+    }
 }
 
 TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
