@@ -40,8 +40,9 @@ public:
     // What was typed for a report is kept, though its own moment is not: with the frame that was kept last, of this
     // machine and input and in the visit that goes on; when there is none, with the one that is kept next.
     Outcome carryRemarks();
-    bool beforeKept() const { return before_ && before_->kept; }  // with a moment after it
-    bool kept() const { return kept_; }                           // the frame is in the logbook as it is now
+    bool beforeKept() const { return before_ && before_->kept; }     // with a moment after it
+    bool kept() const { return kept_; }                              // the frame is in the logbook as it is now
+    bool holdsFrame() const { return last_ && last_->uid == uid_; }  // as it was when it was kept
 
     Result<Store*> store();  // opened, made, brought forward or mended
     std::optional<QString> takeMendedSentence();

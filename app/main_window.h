@@ -105,6 +105,7 @@ private:
     void signFrame();  // with the machine of the input, where the frame is of this one
     void frameChanged();
     void startNote(double units, double level);
+    void carryNotes();
     std::optional<std::size_t> noteNear(double units, double level) const;
     void openNote(std::size_t index);
     void openNextNote();

@@ -41,11 +41,9 @@ void MainWindow::markBefore() {
     panels_->setBefore(before_);
     messages_->say(
         before_->windowUsed < kFirmCharacters
-            ? tr("Marked as \"before\" over %1 characters; a longer window makes the proof firmer. "
-                 "Shift+B forgets it, K keeps it in the logbook with the moment after.")
+            ? tr("Marked as \"before\" over few characters (%1). Shift+B forgets it, K keeps it.")
                   .arg(before_->windowUsed)
-            : tr("Marked as \"before\"; it stays as the dashed reference and on reports until Shift+B, and K keeps "
-                 "it in the logbook with the moment after."));
+            : tr("Marked as \"before\", dashed until Shift+B forgets it; K keeps it with the moment after."));
 }
 
 void MainWindow::dropBefore() {

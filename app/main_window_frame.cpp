@@ -45,10 +45,17 @@ void MainWindow::connectGrid() {
             keeper_.editNote(*editedNote_, text);
         else
             keeper_.addNote(noteUnits_, noteLevel_, text);
+        carryNotes();
     });
     connect(editor_, &NoteEditor::deleted, this, [this] {
         if (editedNote_) keeper_.editNote(*editedNote_, {});
+        carryNotes();
     });
+}
+
+// What is in the logbook already has its notes there, too.
+void MainWindow::carryNotes() {
+    if (log_->holdsFrame() && !log_->kept()) (void)static_cast<bool>(keepInLog());
 }
 
 void MainWindow::signFrame() {

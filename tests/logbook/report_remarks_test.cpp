@@ -14,6 +14,8 @@
 #include "app/bench_log.h"
 #include "app/logbook_window.h"
 #include "app/main_window.h"
+#include "app/message_line.h"
+#include "app/note_editor.h"
 #include "app/report_dialog.h"
 #include "app/session.h"
 #include "tests/logbook/logbook_rig.h"
@@ -83,6 +85,29 @@ TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
     QTest::keyClick(&window, Qt::Key_K);
     EXPECT_TRUE(QString::fromStdString(readFrame(*store, 2)->frame.remarks).endsWith(": Oiled."))
         << "the next visit begins with it";
+}
+
+TEST(NotesOfAKeptFrame, GoIntoTheLogbookAsTheyAreWritten) {
+    const test::TemporaryFolder folder;
+    const QString book = QString::fromStdString(folder.file("book.sqlite"));
+    Session session;
+    ASSERT_TRUE(session.playDemonstration());
+    MainWindow window(session);
+    window.startLog(book);
+    window.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+    QTest::keyClick(&window, Qt::Key_Space);
+    QTest::keyClick(&window, Qt::Key_K);
+    QTest::keyClick(&window, Qt::Key_N);
+    auto* slip = window.findChild<NoteEditor*>();
+    ASSERT_TRUE(slip && slip->isVisible());
+    auto* words = slip->findChild<QPlainTextEdit*>();
+    words->setPlainText("Lever sticks.");
+    QTest::keyClick(words, Qt::Key_Return);
+    const auto store = test::opened(book);
+    ASSERT_EQ(framesOf(*store, 1)->size(), 1U);
+    EXPECT_EQ(framesOf(*store, 1)->front().notes, "Lever sticks.");
+    EXPECT_TRUE(window.messages().sentence().startsWith("The notes of frame 1"));
 }
 
 // What the dialog's button to the logbook says.
