@@ -136,12 +136,16 @@ void BenchPanels::placeFindings() {
         findings_->show();
     }
     rightList_->setSpacing(apart ? kGap / 2 : kGap);  // before and now belong to the readings
-    readings_->setVisible(!findingsTall_);
+    readings_->setBrief(findingsTall_);
+    if (apart && findingsTall_)
+        rightAll_->insertWidget(1, readings_);
+    else
+        rightList_->insertWidget(1, readings_);
     right_->setVisible(!gaugeAlone_ && !(apart && findingsTall_));
     const bool keepsThird = apart && height() >= kAllFits && !findingsTall_;  // as the gauge has it beside two others
     rightAll_->setStretchFactor(gauge_, keepsThird ? 3 : 2);
     if (apart) rightAll_->setStretchFactor(findings_, findingsTall_ ? 6 : 2);
-    spaceReadings();
+    spaceColumn();
 }
 
 void BenchPanels::setFindingsTall(bool tall) {
@@ -149,17 +153,17 @@ void BenchPanels::setFindingsTall(bool tall) {
     placeFindings();
 }
 
-// Rows are low rather than out of sight; where even the findings scroll they have their full height.
-void BenchPanels::spaceReadings() {
+// Where even the findings scroll they have their full height, and all that is judged stands close below the gauge.
+void BenchPanels::spaceColumn() {
     const bool allScrolls = height() < kLeastApart;
     findings_->setMinimumHeight(findingsTall_ && allScrolls ? findings_->fullHeight() : 0);
-    readings_->setMinimumHeight(allScrolls ? readings_->sizeHint().height() : 0);
+    rightAll_->setSpacing(allScrolls ? kGap / 2 : kGap);
 }
 
 void BenchPanels::show(const SnapshotPtr& snapshot) {
     shown_ = snapshot;
     for (Panel* panel : panels_) panel->show(snapshot);
-    spaceReadings();
+    spaceColumn();
 }
 
 void BenchPanels::pickOut(const EvidencePlaces& places) {

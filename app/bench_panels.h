@@ -59,8 +59,8 @@ private:
     QWidget* makeLeft();
     QWidget* makeRight();
     void placeFindings();
-    void spaceReadings();
-    void setFindingsTall(bool tall);             // in the place of the readings
+    void spaceColumn();
+    void setFindingsTall(bool tall);             // in the place of most of the readings
     void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it
 
     CharacterGrid* grid_;

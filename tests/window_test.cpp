@@ -166,6 +166,22 @@ TEST_F(Window, TwoThirdsOfTheReadingsStayInSightBesideTheMomentBefore) {
     EXPECT_GE(3 * whole, 2 * all) << whole << " of " << all;
 }
 
+TEST_F(Window, SpeedAndBiasStayInSightBesideTallFindings) {
+    ASSERT_TRUE(biasIsKnown());
+    for (const QSize size : {QSize(1366, 748), QSize(1440, 900), QSize(720, 450)}) {
+        window.resize(size);
+        for (const bool tall : {true, false}) {
+            emit panels().findings().tallWanted(tall);
+            QTest::qWait(50);
+            const auto rows = panels().findChildren<ReadingRow*>();
+            const auto seen = [](const ReadingRow* row) { return row->isVisible(); };
+            EXPECT_EQ(std::count_if(rows.begin(), rows.end(), seen), tall ? 2 : rows.size());
+            const bool scrolls = size.height() < 480;
+            EXPECT_TRUE(scrolls || rows[3]->visibleRegion().boundingRect() == rows[3]->rect());
+        }
+    }
+}
+
 TEST_F(Window, CursorsSetBeforeFreezingStandOnTheFrame) {
     ASSERT_TRUE(biasIsKnown());
     panels().grid().toggleCursors();

@@ -163,7 +163,10 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 13;
         words(toWords(to));
     }
-    if (const QString before = Words::tr("before"); before_ && fits(13, before)) {
+    const QString led = Words::tr("before to now");
+    if (const QString before = fits(13, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
+        painter.setPen(theme::pen(theme::kInk, 1.0));
+        painter.drawLine(QPointF(x + 4, middle), QPointF(x + 4, middle - 9));
         drawLozenge(painter, {x + 4, middle}, 8.0);
         x += 13;
         words(before);

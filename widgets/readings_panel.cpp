@@ -233,11 +233,20 @@ ReadingsPanel::ReadingsPanel(QWidget* parent)
 }
 
 QSize ReadingsPanel::sizeHint() const {
-    constexpr int kHeight = 294;
-    return {378, kHeight + (reason_->isHidden() ? 0 : reason_->sizeHint().height())};
+    constexpr int kHeight = 294, kBriefHeight = 84;
+    return {378, (brief_ ? kBriefHeight : kHeight) + (reason_->isHidden() ? 0 : reason_->sizeHint().height())};
 }
 
 QString ReadingsPanel::reasonShown() const { return reason_->text(); }
+
+void ReadingsPanel::setBrief(bool brief) {
+    if (brief == brief_) return;
+    brief_ = brief;
+    for (const Row which : {shaft, stop, end, gross, synchronous, cyclic, scatter, sampling, levels, framing})
+        rows_[which]->setHidden(brief);
+    refresh(shown());
+    updateGeometry();
+}
 
 void ReadingsPanel::refresh(const Snapshot& s) {
     QString firstReason;
@@ -246,7 +255,8 @@ void ReadingsPanel::refresh(const Snapshot& s) {
         RowText text = rowText(static_cast<Row>(i), s, decimals_[static_cast<std::size_t>(i)]);
         if (text.value.isEmpty()) {
             text.reason = reasonFor(s, i);
-            if (firstReason.isEmpty() && text.judgement.isEmpty()) firstReason = text.reason;  // else its row says it
+            const bool untold = text.judgement.isEmpty() && !rows_[static_cast<std::size_t>(i)]->isHidden();
+            if (firstReason.isEmpty() && untold) firstReason = text.reason;  // else its row says it
         }
         rows_[static_cast<std::size_t>(i)]->setText(text);
         said << rows_[static_cast<std::size_t>(i)]->said();

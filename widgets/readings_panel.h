@@ -23,6 +23,7 @@ public:
 
     const ReadingRow& row(Row which) const { return *rows_[which]; }
     QString reasonShown() const;  // below the rows; empty when nothing is missing
+    void setBrief(bool brief);    // speed and bias alone
 
     QSize sizeHint() const override;  // what is left over belongs to the findings
 
@@ -33,6 +34,7 @@ private:
     std::vector<ReadingRow*> rows_;
     std::vector<StableDecimals> decimals_;
     ReasonLine* reason_;
+    bool brief_ = false;
 };
 
 }  // namespace trueunit
