@@ -110,7 +110,7 @@ MachineHistory::MachineHistory(QWidget* parent)
     legend_->setStyleSheet(QStringLiteral("color: %1; background: %2; padding: 0 0 4px %3px;")
                                .arg(theme::kSecondary.name(), theme::kPanel.name())
                                .arg(kLeft));
-    setMinimumSize(330, 250);  // three days side by side
+    setMinimumSize(330, 264);  // three days side by side, the names of the scales above each other
     setAccessibleName(tr("Bias, end, gross distortion and speed over the visits"));
 }
 

@@ -163,15 +163,16 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 13;
         words(toWords(to));
     }
-    const QString led = Words::tr("before to now");
-    if (const QString before = fits(13, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
+    const QString mean = Words::tr("mean"), led = Words::tr("before to now");
+    const double besides = 13 + 12 + 19 + metrics.horizontalAdvance(mean);  // the mean comes before more words
+    if (const QString before = fits(besides, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
         painter.setPen(theme::pen(theme::kInk, 1.0));
         painter.drawLine(QPointF(x + 4, middle), QPointF(x + 4, middle - 9));
         drawLozenge(painter, {x + 4, middle}, 8.0);
         x += 13;
         words(before);
     }
-    if (const QString mean = Words::tr("mean"); fits(19, mean)) {
+    if (fits(19, mean)) {
         painter.setPen(theme::pen(theme::kInk, 2.2));
         painter.drawLine(QPointF(x, middle), QPointF(x + 14, middle));
         x += 19;
