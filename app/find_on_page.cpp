@@ -45,7 +45,11 @@ void FindOnPage::find(int from) {
     QTextCursor found = words.isEmpty() ? QTextCursor() : foundFrom(from);
     if (found.isNull() && !words.isEmpty()) found = foundFrom(0);
     say(words.isEmpty() || !found.isNull() ? QString() : tr("not on this page"));
-    if (!found.isNull()) page_->setTextCursor(found);
+    if (found.isNull()) {  // what was found of the word's beginning is no longer marked
+        found = page_->textCursor();
+        found.setPosition(found.selectionStart());
+    }
+    page_->setTextCursor(found);
 }
 
 }  // namespace trueunit

@@ -157,6 +157,10 @@ HelpPages::HelpPages(QWidget* parent) : QTextBrowser(parent) {
     paper.setColor(QPalette::Text, theme::kInk);
     paper.setColor(QPalette::Link, theme::kBlue);
     setPalette(paper);
+    connect(this, &QTextBrowser::sourceChanged, this, [this](const QUrl& url) {  // on the way back as well
+        layOut(*document());
+        emit opened(url.fileName());
+    });
 }
 
 void HelpPages::open(const QString& page) { setSource(QUrl(QStringLiteral("qrc:/help/") + inOurLanguage(page))); }
@@ -165,9 +169,7 @@ void HelpPages::doSetSource(const QUrl& url, QTextDocument::ResourceType type) {
     if (url.scheme() != QLatin1String("qrc") && !url.isRelative()) return;  // no page leads out of the program
     const QUrl whole = source().resolved(url);
     QTextBrowser::doSetSource(url, type);
-    layOut(*document());
     scrollToHeading(whole.fragment());
-    emit opened(whole.fileName());
 }
 
 void HelpPages::scrollToHeading(const QString& slug) {
@@ -257,7 +259,7 @@ void HelpWindow::keyPressEvent(QKeyEvent* event) {
 void openHelpBeside(QWidget* window, const QString& page) {
     auto* help = window->findChild<HelpWindow*>(QString(), Qt::FindDirectChildrenOnly);
     if (!help) help = new HelpWindow(window);
-    help->pages().open(page);
+    if (help->pages().source().fileName() != page) help->pages().open(page);  // else it stays where it was read to
     help->show();
     help->raise();
     help->activateWindow();

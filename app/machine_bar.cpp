@@ -92,6 +92,9 @@ MachineBar::MachineBar(QWidget* parent)
     speed_->lineEdit()->setAccessibleName(tr("Speed, baud"));
     stop_->lineEdit()->setAccessibleName(tr("Stop, units"));
     fillChoices();
+    const std::pair<QWidget*, const char*> kPages[] = {
+        {name_, "cards.md"}, {code_, "tape.md"}, {speed_, "speed.md"}, {stop_, "stop.md"}, {window_, "adjusting.md"}};
+    for (const auto& [field, page] : kPages) field->setProperty(theme::kHelpPage, QLatin1String(page));
     show(Options{});
     connect(name_, &QLineEdit::editingFinished, this, [this] { emit renamed(machine()); });
     connect(name_, &QLineEdit::returnPressed, name_, &QWidget::clearFocus);

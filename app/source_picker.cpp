@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/source_picker.h"
 
+#include <QActionGroup>
 #include <QFileInfo>
 #include <QMenu>
 #include <QStandardPaths>
@@ -38,6 +39,7 @@ void SourcePicker::fill() {
     fillInputs();
     menu_->addAction(tr("Look for inputs again"), this, &SourcePicker::rescan);
     if (kind == SourceKind::soundInput && session_.channels() > 1) fillChannels();
+    fillKinds();
 }
 
 void SourcePicker::fillRecent() {
@@ -78,6 +80,27 @@ void SourcePicker::fillChannels() {
         action->setCheckable(true);
         action->setChecked(session_.channel() == channel);
         connect(action, &QAction::triggered, this, [this, channel] { session_.setChannel(channel); });
+    }
+}
+
+void SourcePicker::fillKinds() {
+    menu_->addSeparator();
+    QMenu* kinds = menu_->addMenu(tr("Take the signal as"));
+    auto* one = new QActionGroup(kinds);
+    const std::pair<InputKind, QString> kKinds[] = {{InputKind::automatic, tr("what it is found to be")},
+                                                    {InputKind::loop, tr("loop current")},
+                                                    {InputKind::tone, tr("a tone that contacts interrupt")},
+                                                    {InputKind::twoTone, tr("two tones")}};
+    for (const auto& [kind, words] : kKinds) {
+        QAction* action = one->addAction(kinds->addAction(words));
+        action->setCheckable(true);
+        action->setChecked(session_.options().input == kind);
+        connect(action, &QAction::triggered, this, [this, kind = kind] {
+            Options options = session_.options();
+            options.input = kind;
+            if (const Outcome outcome = session_.setOptions(options); !outcome)
+                emit refused(told(outcome.error().text));
+        });
     }
 }
 

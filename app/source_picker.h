@@ -17,7 +17,7 @@ class SourcePicker : public QPushButton {
 public:
     explicit SourcePicker(Session& session, QWidget* parent = nullptr);
     QSize sizeHint() const override { return {240, 28}; }  // whatever the input is called
-    QSize minimumSizeHint() const override { return {150, 28}; }
+    QSize minimumSizeHint() const override { return {176, 28}; }
 
     void playDemonstration();
     void openRecording();  // asks which
@@ -37,6 +37,7 @@ private:
     void fillRecent();
     void fillInputs();
     void fillChannels();
+    void fillKinds();  // of signal
     void showSource();
     QString ask(const QString& title, const QString& kinds);
 

@@ -72,6 +72,8 @@ QWidget* TopBar::makeInput() {
     row->setSpacing(8);
     state_->setFont(theme::text(theme::kTextPx, QFont::DemiBold));
     state_->setFixedWidth(state_->fontMetrics().horizontalAdvance(stateWords(SignalState::searching)) + 12);
+    source_->setProperty(theme::kHelpPage, tr("connect.md#the-sound-input", "page of the help"));
+    level_->setProperty(theme::kHelpPage, tr("connect.md#levels-and-grounds", "page of the help"));
     row->addWidget(captioned(tr("Input"), source_), 8, Qt::AlignBottom);
     row->addWidget(captioned(tr("State"), state_), 0, Qt::AlignBottom);
     row->addStretch(1);

@@ -27,7 +27,9 @@
 #include "app/main_window.h"
 #include "app/message_line.h"
 #include "app/session.h"
+#include "app/source_picker.h"
 #include "app/window_memory.h"
+#include "widgets/level_meter.h"
 
 namespace trueunit {
 namespace {
@@ -125,6 +127,22 @@ TEST(Help, AHeadingIsFoundByItsLink) {
     EXPECT_EQ(help.pages().textCursor().block().text(), "When to fetch a licensed person");
 }
 
+TEST(Help, TheWayBackBringsThePageAsItWasAndItsPlaceInTheContents) {
+    HelpWindow help;
+    help.show();
+    help.pages().open("connect.md");
+    const auto laidOut = [&] { return help.pages().document()->size().height(); };
+    const auto* contents = help.findChild<QListWidget*>();
+    const double height = laidOut();
+    const QString entry = contents->currentItem()->text();
+    help.pages().open("optocoupler.md");
+    EXPECT_NE(contents->currentItem()->text(), entry);
+    help.pages().backward();
+    EXPECT_EQ(help.pages().source().fileName(), "connect.md");
+    EXPECT_EQ(laidOut(), height);
+    EXPECT_EQ(contents->currentItem()->text(), entry);
+}
+
 TEST(Help, WordsAreFoundOnThePageOneAfterTheOtherAndRoundAgain) {
     HelpWindow help;
     help.show();
@@ -153,6 +171,7 @@ TEST(Help, WordsAreFoundOnThePageOneAfterTheOtherAndRoundAgain) {
     QTest::keyClicks(&field, "qqq");
     EXPECT_EQ(help.find().said(), "not on this page");
     EXPECT_EQ(at(), first);
+    EXPECT_FALSE(help.pages().textCursor().hasSelection());
     keepPicture(help, "help-find");
     help.pages().open("end.md");
     EXPECT_TRUE(help.find().said().isEmpty());
@@ -176,13 +195,14 @@ TEST(Help, ThePagesThatTellToConnectCarryTheCautions) {
     QString guide = textOf("connect.md");
     EXPECT_LT(guide.indexOf("## When to fetch a licensed person"), guide.indexOf("## Which way?"));
     for (const QString way : {"battery.md", "tone.md", "quench.md", "optocoupler.md", "transformer.md"}) {
-        EXPECT_TRUE(textOf(way).left(600).contains("**First read [Connecting a loop](connect.md) whole**"));
+        EXPECT_TRUE(
+            textOf(way).left(600).simplified().contains("**First read [Connecting a loop](connect.md) whole**"));
         guide += textOf(way).simplified();
     }
     for (const char* caution :
          {"hazardous live", "does not make it safe", "Local codes and licensed practice", "Unplug the machine",
           "Guard what turns", "A machine that has no fuse gets one", "not oiled", "never joined, never left bare",
-          "hang on one plug", "The other machines of the loop stand still", "It stands in series with the loop",
+          "hang on one plug", "**The other machines of the loop** see it open", "It stands in series with the loop",
           "Never across the supply", "with one that you do not know, do not connect", "Before its first use",
           "the data sheet of the part decides"})
         EXPECT_TRUE(guide.contains(caution)) << caution;
@@ -200,6 +220,11 @@ protected:
     Session session;
     MainWindow window{session};
 };
+
+TEST_F(Memory, TheHelpForTheInputIsWhereItIsConnected) {
+    EXPECT_EQ(MainWindow::pageUnder(window.findChild<SourcePicker*>()), "connect.md#the-sound-input");
+    EXPECT_EQ(MainWindow::pageUnder(window.findChild<LevelMeter*>()), "connect.md#levels-and-grounds");
+}
 
 TEST_F(Memory, TheFirstStepsAreThreeAndNeverComeAgain) {
     EXPECT_FALSE(firstStepsSeen());

@@ -6372,6 +6372,26 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>trueunit::SourcePicker</name>
     <message>
+        <source>Take the signal as</source>
+        <translation>Das Signal nehmen als</translation>
+    </message>
+    <message>
+        <source>what it is found to be</source>
+        <translation>das, was gefunden wird</translation>
+    </message>
+    <message>
+        <source>loop current</source>
+        <translation>Linienstrom</translation>
+    </message>
+    <message>
+        <source>a tone that contacts interrupt</source>
+        <translation>Ton, den Kontakte unterbrechen</translation>
+    </message>
+    <message>
+        <source>two tones</source>
+        <translation>zwei Töne</translation>
+    </message>
+    <message>
         <source>Demonstration</source>
         <translation>Vorführung</translation>
     </message>
@@ -6506,6 +6526,16 @@ Worauf gehört wird (Strg+I)</translation>
 </context>
 <context>
     <name>trueunit::TopBar</name>
+    <message>
+        <source>connect.md#the-sound-input</source>
+        <comment>page of the help</comment>
+        <translation>connect.md#der-toneingang</translation>
+    </message>
+    <message>
+        <source>connect.md#levels-and-grounds</source>
+        <comment>page of the help</comment>
+        <translation>connect.md#pegel-und-masse</translation>
+    </message>
     <message>
         <source>○ waiting</source>
         <translation>○ wartet</translation>
