@@ -17,7 +17,7 @@ class SourcePicker : public QPushButton {
 public:
     explicit SourcePicker(Session& session, QWidget* parent = nullptr);
     QSize sizeHint() const override { return {240, 28}; }  // whatever the input is called
-    QSize minimumSizeHint() const override { return {176, 28}; }
+    QSize minimumSizeHint() const override { return {162, 28}; }
 
     void playDemonstration();
     void openRecording();  // asks which
