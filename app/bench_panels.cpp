@@ -172,7 +172,10 @@ void BenchPanels::pickOut(const EvidencePlaces& places) {
     tape_->setEvidence(places);
 }
 
-void BenchPanels::setEccentricShown(bool shown) { eccentric_->setVisible(shown); }
+void BenchPanels::setSimulated(bool simulated) {
+    eccentric_->setVisible(simulated);
+    findings_->setExercise(simulated);
+}
 
 void BenchPanels::setGaugeAlone(bool alone) {
     gaugeAlone_ = alone;

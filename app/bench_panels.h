@@ -36,7 +36,7 @@ public:
     using QWidget::show;
     const SnapshotPtr& shown() const { return shown_; }
 
-    void setEccentricShown(bool shown);
+    void setSimulated(bool simulated);  // an eccentric to turn, and findings that say so
     void setGaugeAlone(bool alone);
     bool gaugeAlone() const { return gaugeAlone_; }
     void setFrozen(bool frozen);      // what is shown is not of now

@@ -11,6 +11,7 @@
 
 #include "app/captioned.h"
 #include "core/frame/code_table.h"
+#include "widgets/theme.h"
 #include "widgets/told.h"
 
 namespace trueunit {

@@ -179,7 +179,7 @@ void MainWindow::sourceChanged() {
     newInput();
     messages_->clear();
     lostBefore_ = 0;
-    panels_->setEccentricShown(session_.hasEccentric());
+    panels_->setSimulated(session_.hasEccentric());
     panels_->eccentric().setTurnedSoFar(session_.eccentricPercent());
     if (const Scenario* scenario = session_.scenario()) messages_->say(told(scenario->story));
     playbackMoved();

@@ -19,9 +19,10 @@ using namespace report_ink;
 namespace {
 const QColor kHair(0xc9, 0xc6, 0xbb);
 constexpr double kTablePoints = 8.0;
-constexpr double kPointAt = 0.6;    // of the column's width: where decimal points stand
-constexpr double kLittle = 70.0;    // of a last page, from its top: not worth a page
-constexpr double kTogether = 70.0;  // a paragraph up to this is never broken across pages
+constexpr double kPointAt = 0.6;        // of the column's width: where decimal points stand
+constexpr double kLittle = 125.0;       // of a last page, from its top: not worth a page
+constexpr double kUnderHeading = 14.0;  // a heading never stands alone at the foot
+constexpr double kTogether = 70.0;      // a paragraph up to this is never broken across pages
 
 // "S.3" is one word, and so is "2 %".
 QString unbroken(QString text) {
@@ -104,7 +105,7 @@ QRectF PageFlow::area(double left, double width, double height) const {
 }
 
 void PageFlow::heading(const QString& text, double left) {
-    reserve(14.0);  // a heading never stands alone at the foot
+    reserve(kUnderHeading);
     y_ += tight_ ? 2.5 : 3.5;
     painter_->setFont(font(10.0, QFont::DemiBold));
     painter_->setPen(kInk);
@@ -143,6 +144,14 @@ double PageFlow::paragraphHeight(const QString& text, const QFont& f, double wid
         for (int i = 0; i < layout.lineCount(); ++i) height += layout.lineAt(i).height();
     }
     return height * lineSpacing() * 25.4 / kDotsPerInch;
+}
+
+void PageFlow::together(const std::vector<PageParagraph>& paragraphs, const QString& title) {
+    double whole = title.isEmpty() ? 0.0 : kUnderHeading;
+    for (const PageParagraph& p : paragraphs) whole += paragraphHeight(p.text, p.font);
+    reserve(whole);
+    if (!title.isEmpty()) heading(title);
+    for (const PageParagraph& p : paragraphs) paragraph(p.text, p.font, p.color);
 }
 
 void PageFlow::beside(const QString& label, const QString& text, double points, double left) {

@@ -28,6 +28,12 @@ struct PageRow {
     bool strong = false;
 };
 
+struct PageParagraph {
+    QString text;
+    QFont font;
+    QColor color;
+};
+
 enum class Paper { a4, letter };
 
 // Pages of paper filled from top to bottom, as pictures or into a PDF. The column of text is as wide on either paper.
@@ -59,6 +65,8 @@ public:
     void paragraph(const QString& text, const QFont& font, const QColor& color, double left = 0.0,
                    double width = kTextWidth);
     double paragraphHeight(const QString& text, const QFont& font, double width = kTextWidth) const;
+    // On one page when they fit on a page at all, and under their heading if they have one.
+    void together(const std::vector<PageParagraph>& paragraphs, const QString& heading = {});
     // A short label, and its text hanging beside it from the given place on; they begin on one page.
     void beside(const QString& label, const QString& text, double points, double left);
     void table(const std::vector<PageColumn>& columns, const std::vector<PageRow>& rows, double left = 0.0);

@@ -11,8 +11,10 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QRegularExpression>
 #include <QStandardPaths>
+#include <QVBoxLayout>
 
 #include "app/ask_file.h"
 #include "app/help_window.h"
@@ -24,7 +26,8 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     : QDialog(parent),
       machine_(new QLineEdit(machine)),
       remarks_(new QPlainTextEdit(remarks)),
-      path_(new QLineEdit(path)) {
+      path_(new QLineEdit(path)),
+      file_(new QWidget) {
     setWindowTitle(tr("Report"));
     machine_->setAccessibleName(tr("Machine"));
     remarks_->setTabChangesFocus(true);
@@ -33,45 +36,52 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
     path_->setAccessibleName(tr("File"));
     auto* choose = new QPushButton(tr("&Choose\u2026"));
     connect(choose, &QPushButton::clicked, this, &ReportDialog::browse);
-    auto* file = new QHBoxLayout;
+    auto* file = new QHBoxLayout(file_);
+    file->setContentsMargins(0, 0, 0, 0);
     file->addWidget(path_, 1);
     file->addWidget(choose);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    QPushButton* write = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);
-    write->setDefault(true);
+    write_ = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);
+    write_->setDefault(true);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
     buttons->addButton(makeHelpButton(this, QStringLiteral("logbook.md")), QDialogButtonBox::HelpRole);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, [this] { done(visitWanted_ ? kVisitWanted : Accepted); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(path_, &QLineEdit::textChanged, this,
-            [this, write] { write->setEnabled(!path_->text().trimmed().isEmpty()); });
+    connect(path_, &QLineEdit::textChanged, this, &ReportDialog::weigh);
     auto* form = new QFormLayout(this);
+    if (visit != Visit::none) form->addRow(choice(visit == Visit::kept));
     form->addRow(tr("&Machine"), machine_);
     form->addRow(tr("&Remarks"), remarks_);
     auto* fileLabel = new QLabel(tr("&File"));
     fileLabel->setBuddy(path_);
-    form->addRow(fileLabel, file);
-    if (visit != Visit::none) form->addRow(visitRow(visit == Visit::kept));
+    form->addRow(fileLabel, file_);
     form->addRow(buttons);
     resize(560, visit != Visit::none ? 340 : 300);
     remarks_->setFocus();
 }
 
-QWidget* ReportDialog::visitRow(bool kept) {
-    auto* words = new QLabel(
-        tr("This page is of one moment, held against the one marked before. The report of the visit has complaint, "
-           "work done and a line to sign as well; it is made from the logbook."));
-    words->setWordWrap(true);
-    auto* open = new QPushButton(kept ? tr("Open the &logbook") : tr("Keep and open the &logbook"));
-    open->setAutoDefault(false);
-    connect(open, &QPushButton::clicked, this, [this] { done(kVisitWanted); });
-    auto* row = new QWidget;
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(words, 1);
-    layout->addWidget(open);
-    return row;
+QWidget* ReportDialog::choice(bool kept) {
+    auto* moment = new QRadioButton(tr("One page on &this moment, against the one marked before"));
+    auto* visit = new QRadioButton(tr("The papers of the &visit: also complaint, work done, a line to sign"));
+    moment->setChecked(true);
+    connect(visit, &QRadioButton::toggled, this, [this, kept](bool wanted) {
+        visitWanted_ = wanted;
+        file_->setEnabled(!wanted);
+        write_->setText(!wanted ? tr("&Write the report")
+                        : kept  ? tr("Open the &logbook")
+                                : tr("Keep and open the &logbook"));
+        weigh();
+    });
+    auto* group = new QWidget;
+    auto* layout = new QVBoxLayout(group);
+    layout->setContentsMargins(0, 0, 0, 6);
+    layout->addWidget(moment);
+    layout->addWidget(visit);
+    return group;
 }
+
+// Without a file there is nothing to write to; the papers of the visit get theirs in the logbook.
+void ReportDialog::weigh() { write_->setEnabled(visitWanted_ || !path_->text().trimmed().isEmpty()); }
 
 QString ReportDialog::machine() const { return machine_->text().simplified(); }
 QString ReportDialog::remarks() const { return remarks_->toPlainText().trimmed(); }

@@ -5,6 +5,7 @@
 
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 
 namespace trueunit {
 
@@ -30,11 +31,15 @@ public:
 
 private:
     void browse();
-    QWidget* visitRow(bool kept);  // where the report of the visit is made
+    QWidget* choice(bool kept);  // this moment, or the visit
+    void weigh();
 
     QLineEdit* machine_;
     QPlainTextEdit* remarks_;
     QLineEdit* path_;
+    QWidget* file_;  // the row of the path
+    QPushButton* write_ = nullptr;
+    bool visitWanted_ = false;
 };
 
 }  // namespace trueunit

@@ -6,6 +6,7 @@
 
 #include "app/page_flow.h"
 #include "app/report_compare.h"
+#include "app/report_finding.h"
 #include "app/report_grid.h"
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
@@ -64,7 +65,7 @@ void grid(PageFlow& page, const FrozenFrame& frame) {
                              .arg(trace->number)
                              .arg(gridWords(*frame.snapshot))
                        : Words::tr("Character on the grid"));
-    const double height = page.tight() ? 48.0 : 60.0;
+    const double height = page.tight() ? 34.0 : 60.0;
     page.reserve(height + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
     page.space(height + 2.0);
@@ -154,28 +155,17 @@ std::string withoutCautions(std::string words, std::array<bool, kWorkCautions.si
     return words;
 }
 
-void finding(PageFlow& page, const Finding& f, std::array<bool, kWorkCautions.size()>& said) {
-    page.reserve(10.0);
-    QString title = told(f.title);
-    if (f.id != "no-signal") title = Words::tr("%1 (%2 % sure)").arg(title).arg(qRound(100.0 * f.confidence));
-    page.reserve(20.0);  // a title never stands alone at the foot
-    page.paragraph(title, PageFlow::font(8.5, QFont::DemiBold), kInk);
-    const auto part = [&](const QString& label, const std::string& words) {
-        if (!words.empty()) page.paragraph(label + told(words), PageFlow::font(8.5), kInk);
-    };
-    part({}, f.evidence);
-    part(Words::tr("Look at: "), f.lookAt);
-    part(Words::tr("Confirm: "), withoutCautions(f.confirm, said));
-    page.space(0.8);
-}
-
 // Whether the dead loop was among the cautions, which then stand for the whole page.
-bool findings(PageFlow& page, const Reading& reading) {
+bool findings(PageFlow& page, const FrozenFrame& frame) {
+    const Reading& reading = frame.snapshot->reading;
     if (!reading.findings || reading.findings->empty()) return false;
-    page.reserve(28.0);  // a heading stands over its first finding
-    page.heading(Words::tr("Findings, worst first"));
+    QString heading = Words::tr("Findings, worst first");
     std::array<bool, kWorkCautions.size()> said{};
-    for (const Finding& f : *reading.findings) finding(page, f, said);
+    for (const Finding& f : *reading.findings) {
+        drawFinding(page, f, {told(f.evidence), told(f.lookAt), told(withoutCautions(f.confirm, said))}, heading);
+        heading.clear();
+    }
+    drawFindingNotes(page, isSimulated(frame));
     std::string cautions;
     for (std::size_t i = 0; i < said.size(); ++i)
         if (said[i]) cautions += *kWorkCautions[i];
@@ -186,10 +176,10 @@ bool findings(PageFlow& page, const Reading& reading) {
 
 void text(PageFlow& page, const TextReading& reading) {
     if (reading.decoded.empty()) return;
-    constexpr qsizetype kLonger = 340;  // four lines of the page; the recording holds the rest
+    const qsizetype longest = page.tight() ? 170 : 340;  // two lines of the page or four; the recording holds the rest
     QString words = QString::fromStdString(reading.decoded);
     words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
-    if (words.size() > kLonger) words = QStringLiteral("\u2026 ") + words.right(kLonger);
+    if (words.size() > longest) words = QStringLiteral("\u2026 ") + words.right(longest);
     QFont mono = PageFlow::font(8.5);
     mono.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
     page.reserve(page.paragraphHeight(words, mono) + 10.0);
@@ -215,7 +205,7 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     notes(page, frame);
     tables(page, snapshot);
     drawComparison(page, frame);
-    const bool cautioned = findings(page, snapshot.reading);
+    const bool cautioned = findings(page, frame);
     remarksOfReading(page, snapshot.reading);
     text(page, snapshot.reading.text);
     drawTrail(page, frame);

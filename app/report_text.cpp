@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/report_finding.h"
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
 #include "core/simulate/scenario_source.h"
@@ -17,11 +18,6 @@
 namespace trueunit {
 
 namespace {
-
-bool exceeded(const Snapshot& s, const char* key) {
-    const auto& keys = s.reading.verdict.exceeded;
-    return std::find(keys.begin(), keys.end(), key) != keys.end();
-}
 
 QString inputKindText(InputKind kind) {
     switch (kind) {
@@ -129,18 +125,24 @@ VerdictText inLimitsText(const Snapshot& s) {
             true};
 }
 
-// Whoever reads the headline alone must not take limits that were kept for a machine without a fault.
-QString faultText(const Snapshot& s) {
-    if (!s.reading.findings) return {};
-    QStringList titles;
-    const Finding* first = nullptr;
-    for (const Finding& f : *s.reading.findings) {
-        if (!isSureFault(f) || (first && f.id != first->id)) continue;  // two levers are one fault to the reader
-        if (!first) first = &f;
-        titles << told(f.title);
-    }
-    if (!first) return {};
-    return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * first->confidence)).arg(titles.join(u"; "));
+// Whoever reads the headline alone must not take limits that were kept for a machine without a fault; and what is out
+// is named as the list of findings names it.
+const Finding* headFinding(const Snapshot& s) {
+    if (!s.reading.findings) return nullptr;
+    const std::vector<Finding>& all = *s.reading.findings;
+    const bool out = s.reading.verdict.within == false;
+    const auto fits = [out](const Finding& f) {
+        return isSureFault(f) || (out && isFault(f) && f.confidence > kLikely);
+    };
+    const auto found = std::find_if(all.begin(), all.end(), fits);
+    return found == all.end() ? nullptr : &*found;
+}
+
+QString faultText(const Snapshot& s, const Finding& head) {
+    QStringList titles{told(head.title)};
+    for (const Finding& f : *s.reading.findings)
+        if (&f != &head && f.id == head.id && isSureFault(f)) titles << told(f.title);  // two levers are one fault
+    return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * head.confidence)).arg(titles.join(u"; "));
 }
 
 VerdictText judgedText(const Snapshot& s) {
@@ -153,14 +155,17 @@ VerdictText judgedText(const Snapshot& s) {
     if (*v.within) return inLimitsText(s);
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
-    for (const ReportRow& r : reportRows(s))
-        if (r.out) parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
-    const auto& bias = s.reading.distortion.biasPercent;
-    QString words;
-    if (bias && exceeded(s, "bias_percent"))
-        words = biasWords(bias->value, s.limits.biasPercent) + QStringLiteral(": ");
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    QString detail = words + parts.join(QStringLiteral("; "));
+    QString lead;  // which way, unless a finding says so
+    const bool byLevel = s.reading.findings && aLevelPulls(*s.reading.findings);
+    for (const ReportRow& r : reportRows(s)) {
+        if (!r.out) continue;
+        parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
+        if (r.name != Words::tr("Bias")) continue;
+        if (byLevel) parts.back() += Words::tr(", partly a level");
+        if (!headFinding(s))
+            lead = biasWords(s.reading.distortion.biasPercent->value, s.limits.biasPercent) + QStringLiteral(": ");
+    }
+    QString detail = lead + parts.join(QStringLiteral("; "));
     if (detail.isEmpty()) detail = Words::tr("See the readings");
     detail[0] = detail[0].toUpper();
     return {Words::tr("Out of limits"), Words::tr("%1. Limits: %2.").arg(detail, limits), false};
@@ -170,16 +175,18 @@ VerdictText judgedText(const Snapshot& s) {
 
 VerdictText verdictText(const Snapshot& s) {
     VerdictText text = judgedText(s);
-    text.fault = faultText(s);
-    if (text.fault.isEmpty() || s.reading.verdict.judged.empty()) return text;
+    const Finding* head = headFinding(s);
+    if (!head) return text;
+    text.fault = faultText(s, *head);
+    text.beyond = !head->minor;
+    if (s.reading.verdict.judged.empty()) return text;
     if (!text.within) text.headline = Words::tr("With a fault; whether in limits cannot be told yet");
     if (text.within.value_or(false)) text.headline = Words::tr("%1, yet with a fault").arg(text.headline);
     return text;
 }
 
 QString inOneLine(const VerdictText& v) {
-    const bool saysItself = v.within && !*v.within;  // what is out tells of the fault
-    const QString fault = v.fault.isEmpty() || saysItself ? QString() : v.fault + QLatin1Char(' ');
+    const QString fault = v.fault.isEmpty() ? QString() : v.fault + QLatin1Char(' ');
     return v.headline + QStringLiteral(". ") + fault + v.detail;
 }
 

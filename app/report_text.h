@@ -33,7 +33,8 @@ struct VerdictText {
     QString headline;  // "Out of limits", "In limits", "Not judged"
     QString detail;    // one or two sentences
     std::optional<bool> within;
-    QString fault{};  // a sentence with the first finding that is next to certain, in limits or out of them; or empty
+    QString fault{};      // a sentence with the first finding; in limits, the first that is next to certain; or empty
+    bool beyond = false;  // that finding is beyond its limit
 };
 VerdictText verdictText(const Snapshot& snapshot);
 QString inOneLine(const VerdictText& verdict);  // headline, a fault that it does not tell of, detail

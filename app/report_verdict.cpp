@@ -8,9 +8,10 @@ namespace trueunit {
 using namespace report_ink;
 
 void drawVerdict(PageFlow& page, const VerdictText& v, const QString& when) {
-    const bool bad = !v.fault.isEmpty() || v.within == false;
-    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), bad ? kOut : v.within ? kIn : kFaint);
-    if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), kOut);
+    const bool bad = v.beyond || v.within == false;
+    const QColor calm = !v.fault.isEmpty() ? kInk : v.within ? kIn : kFaint;
+    page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), bad ? kOut : calm);
+    if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), v.beyond ? kOut : kInk);
 }
 
 }  // namespace trueunit

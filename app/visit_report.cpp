@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/report_compare.h"
+#include "app/report_finding.h"
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
 #include "app/report_text.h"
@@ -22,7 +23,6 @@ namespace {
 
 using Align = PageColumn::Align;
 constexpr double kLabel = 30.0;  // mm: the column of labels
-constexpr double kLikely = 0.5;
 
 QString dateText(qint64 secondsUtc) {
     return QDateTime::fromSecsSinceEpoch(secondsUtc).toString(QStringLiteral("yyyy-MM-dd"));
@@ -155,35 +155,26 @@ QString unsaid(const std::string& text, QStringList& said) {
     return fresh.join(QLatin1Char(' '));
 }
 
-// The first, and what is more likely than not; the rest stays in the logbook, to be tried if these are not it.
-void findings(PageFlow& page, const VisitFrame* frame, const QString& heading, QStringList& said) {
-    if (!frame) return;
+// The first, and what is more likely than not; the rest stays in the logbook, to be tried if these are not it. Returns
+// whether there is any.
+bool findings(PageFlow& page, const VisitFrame* frame, QString heading, QStringList& said) {
+    if (!frame) return false;
     const auto& found = frame->frame.snapshot->reading.findings;
-    if (!found || found->empty()) return;
-    page.reserve(28.0);  // a heading stands over its first finding
-    page.heading(heading);
+    if (!found || found->empty()) return false;
     int left = 0;
     for (const Finding& f : *found) {
         if (&f != &found->front() && f.confidence < kLikely) {
             ++left;
             continue;
         }
-        page.reserve(20.0);  // a title never stands alone at the foot
-        page.paragraph(Words::tr("%1 (%2 % sure)").arg(told(f.title)).arg(qRound(100.0 * f.confidence)),
-                       PageFlow::font(8.5, QFont::DemiBold), kInk);
-        const auto part = [&](const QString& label, const std::string& words) {
-            if (const QString text = unsaid(words, said); !text.isEmpty())
-                page.paragraph(label + text, PageFlow::font(8.5), kInk);
-        };
-        part({}, f.evidence);
-        part(Words::tr("Look at: "), f.lookAt);
-        part(Words::tr("Confirm: "), f.confirm);
-        page.space(0.8);
+        drawFinding(page, f, {unsaid(f.evidence, said), unsaid(f.lookAt, said), unsaid(f.confirm, said)}, heading);
+        heading.clear();
     }
     if (left > 0)
         page.paragraph(left == 1 ? Words::tr("One that is less likely is in the logbook.")
                                  : Words::tr("%1 that are less likely are in the logbook.").arg(left),
                        PageFlow::font(8.5), kFaint);
+    return true;
 }
 
 QString roleWords(const VisitStory& story, const VisitFrame& frame) {
@@ -248,8 +239,9 @@ void compose(PageFlow& page, const VisitStory& story) {
     readings(page, story);
     change(page, story);
     QStringList said;
-    findings(page, story.before(), Words::tr("Findings before, worst first"), said);
-    findings(page, story.after(), Words::tr("Findings after, worst first"), said);
+    const bool before = findings(page, story.before(), Words::tr("Findings before, worst first"), said);
+    const bool after = findings(page, story.after(), Words::tr("Findings after, worst first"), said);
+    if (before || after) drawFindingNotes(page, allSimulated(story));
     drawPictures(page, story);
     frames(page, story);
     if (!story.machine.remarks.trimmed().isEmpty()) {

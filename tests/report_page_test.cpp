@@ -85,6 +85,17 @@ TEST(ReportPage, AParagraphIsNotBrokenAcrossPages) {
     EXPECT_EQ(page.finish({}).size(), 2U);
 }
 
+TEST(ReportPage, AFindingStaysOnOnePageUnderItsHeading) {
+    const QString words = QStringLiteral("what the finding rests on ").repeated(20);
+    const std::vector<PageParagraph> parts(3, {words, PageFlow::font(8.5), Qt::black});
+    const double each = PageFlow().paragraphHeight(words, PageFlow::font(8.5));
+    PageFlow page;
+    page.moveTo(297.0 - PageFlow::kFoot - 14.0 - 2.5 * each);
+    page.together(parts, "Findings");
+    EXPECT_GT(page.y(), PageFlow::kTop + 3.0 * each) << "all of it on the second page";
+    EXPECT_EQ(page.finish({}).size(), 2U);
+}
+
 TEST(ReportPage, AFewLinesNeedNoPageOfTheirOwn) {
     const auto lines = [](int count) {
         return [count](PageFlow& page) {
@@ -162,6 +173,19 @@ TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
     EXPECT_EQ(v.headline, "Out of limits");
     EXPECT_TRUE(v.detail.startsWith(u"Marks too long: bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%)"))
         << v.detail.toStdString();
+}
+
+TEST(ReportText, TheHeadNamesTheFirstFindingAndALevelThatPullsTheBias) {
+    Snapshot s = *frameOfLongMarks().snapshot;
+    s.reading.findings = {{"level-late", 0.95, "Level 2 comes 12.0 % early", {}, {}, {}},
+                          {"contact-offset", 0.97, "Marks too long by 5.0 %", {}, {}, {}}};
+    VerdictText v = verdictText(s);
+    EXPECT_EQ(v.fault, "Found, 95 % sure: Level 2 comes 12.0 % early.");
+    EXPECT_TRUE(v.detail.startsWith(u"Bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%), partly a level"))
+        << v.detail.toStdString();
+    EXPECT_TRUE(v.beyond);
+    s.reading.findings->front().minor = true;
+    EXPECT_FALSE(verdictText(s).beyond) << "and so not in the colour of what is out";
 }
 
 Snapshot inLimitsWith(const char* id, double confidence) {

@@ -34,20 +34,12 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     painter.drawText(row, Qt::AlignCenter, words);
 }
 
-bool surelyFound(const Snapshot& s, bool (*fits)(const std::string& id)) {
-    return s.reading.findings && std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
-                                             [&](const Finding& f) { return isSureFault(f) && fits(f.id); });
-}
-
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
 // contact is a little off is what the gauge itself shows.
 bool someCauseStands(const Snapshot& s) {
-    return surelyFound(s, [](const std::string& id) { return id != "contact-offset"; });
-}
-
-// A lever out of place moves the bias as read; it is not the eccentric that wants turning.
-bool aLevelPulls(const Snapshot& s) {
-    return surelyFound(s, [](const std::string& id) { return id == "level-late"; });
+    return s.reading.findings &&
+           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                       [](const Finding& f) { return isSureFault(f) && f.id != "contact-offset"; });
 }
 
 }  // namespace
@@ -110,7 +102,8 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (biasIn && !othersOut_)
         others_ = someCauseStands(snapshot) ? Words::tr("see findings") : othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
-    if (!biasIn && aLevelPulls(snapshot)) (open_ ? words_ : others_) = Words::tr("partly a level, see findings");
+    if (!biasIn && snapshot.reading.findings && aLevelPulls(*snapshot.reading.findings))
+        (open_ ? words_ : others_) = Words::tr("partly a level, see findings");
     if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);

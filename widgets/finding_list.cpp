@@ -24,8 +24,21 @@ constexpr double kLeading = 2;                 // paragraphs
 
 }  // namespace
 
+QString sureText(const Finding& f) {
+    if (f.id == "no-signal" || f.id == FindingList::kRemarkId) return {};
+    const QString words = f.minor ? Words::tr("minor, %1 % sure") : Words::tr("%1 % sure");
+    return words.arg(std::lround(100.0 * f.confidence));
+}
+
+QString sureMeans() {
+    return Words::tr(
+        "\u201cSure\u201d: how often such a finding was right on simulated machines with one known fault each; with "
+        "several, maybe less often. \u201cMinor\u201d: within its limit.");
+}
+
 FindingList::FindingList(QWidget* parent) : QWidget(parent) {
     setAccessibleName(Words::tr("List of findings"));
+    setToolTip(sureMeans());
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
@@ -84,8 +97,9 @@ void FindingList::setFindings(std::vector<Finding> findings) {
     for (const Finding& f : findings) {
         Entry entry;
         const bool remark = f.id == kRemarkId;
-        if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : theme::kOut;
-        if (!remark && f.id != "no-signal") entry.aside = Words::tr("%1 % sure").arg(std::lround(100.0 * f.confidence));
+        if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : f.minor ? theme::kSecondary : theme::kOut;
+        entry.hollow = f.minor;
+        entry.aside = sureText(f);
         entry.pieces.push_back({told(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
         if (!f.evidence.empty()) entry.pieces.push_back({told(f.evidence), plain, theme::kSecondary});
         if (!f.lookAt.empty())
@@ -101,7 +115,10 @@ void FindingList::setSentences(const QStringList& sentences) {
     std::vector<Entry> entries;
     for (const QString& sentence : sentences)
         entries.push_back(
-            {{{sentence, theme::text(theme::kSmallPx), entries.empty() ? theme::kInk : theme::kSecondary}}, {}, {}});
+            {{{sentence, theme::text(theme::kSmallPx), entries.empty() ? theme::kInk : theme::kSecondary}},
+             {},
+             {},
+             {}});
     take(std::move(entries));
 }
 
@@ -149,6 +166,14 @@ QRectF FindingList::wholeLines(double top, double line) const {
     return {seen.left(), from, seen.width(), std::max(0.0, to - from)};
 }
 
+// What is told though it is not beyond its limit differs by its shape as well.
+void FindingList::drawBar(QPainter& painter, const QRectF& bar, const Entry& entry) {
+    if (!entry.hollow) return painter.fillRect(bar, entry.bar);
+    painter.setPen(theme::pen(entry.bar));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar.adjusted(0.5, 0.5, -0.5, -0.5));
+}
+
 double FindingList::layOut(double width, QPainter* painter, std::vector<double>* tops) const {
     double y = kFrame;
     for (const Entry& entry : entries_) {
@@ -166,7 +191,7 @@ double FindingList::layOut(double width, QPainter* painter, std::vector<double>*
             }
             y += paragraph(entry.pieces[i], left, y, room, painter) + kLeading;
         }
-        if (painter && entry.bar.isValid()) painter->fillRect(QRectF(0, top, kBarWidth, y - top - kLeading), entry.bar);
+        if (painter && entry.bar.isValid()) drawBar(*painter, {0, top, kBarWidth, y - top - kLeading}, entry);
         if (painter && chosen) {
             painter->setPen(theme::pen(theme::kBlue, 1.5));
             painter->setBrush(Qt::NoBrush);

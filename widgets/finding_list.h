@@ -9,6 +9,9 @@
 
 namespace trueunit {
 
+QString sureText(const Finding& finding);  // "97 % sure", "minor, 97 % sure", or empty
+QString sureMeans();                       // what these words mean
+
 // Findings under each other, each beside its bar; or plain sentences while there are none. As high as its width makes
 // it, so it stands in a scroll area. Painted, not laid out as rich text: the numbers in the evidence change with every
 // character, and this is ten times as quick. A click, or Up and Down, chooses one; another click lets go.
@@ -53,8 +56,10 @@ private:
         std::vector<Piece> pieces;  // one paragraph each
         QString aside;              // at the right of the first line
         QColor bar;                 // invalid: none
+        bool hollow = false;        // the bar: not beyond its limit
     };
     void take(std::vector<Entry> entries);
+    static void drawBar(QPainter& painter, const QRectF& bar, const Entry& entry);
     double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
     int findingCount() const;
     QRectF wholeLines(double top, double line) const;  // of a paragraph that begins at top: what may be painted

@@ -66,7 +66,8 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     : Panel(Words::tr("Findings"), parent),
       scroll_(new QScrollArea(this)),
       list_(new FindingList),
-      caution_(new QLabel(Words::tr("Hazardous loop voltage. Unplug before tools go in."), this)) {
+      caution_(new QLabel(this)) {
+    setExercise(false);
     const QString ink = QStringLiteral("color: %1; background: transparent;").arg(theme::kInk.name());
     scroll_->setWidget(list_);
     scroll_->setWidgetResizable(true);
@@ -108,6 +109,13 @@ FindingsPanel::FindingsPanel(QWidget* parent)
     connect(list_, &FindingList::wanted, this, &FindingsPanel::choose);
     connect(list_, &FindingList::shownAt, this, &FindingsPanel::bringInto);
     refresh(shown());
+}
+
+void FindingsPanel::setExercise(bool exercise) {
+    caution_->setText(exercise
+                          ? Words::tr("An exercise: only the eccentric can be turned here. On a machine: hazardous "
+                                      "loop voltage, unplug before tools go in.")
+                          : Words::tr("Hazardous loop voltage. Unplug before tools go in."));
 }
 
 void FindingsPanel::toggleTall() {

@@ -19,10 +19,11 @@ class FindingsPanel : public Panel {
 public:
     explicit FindingsPanel(QWidget* parent = nullptr);
 
-    QString shownText() const;  // all that is on the list, as plain text
-    void chooseNext();          // the next finding, after the last none
-    int fullHeight() const;     // that shows all of it
-    void toggleTall();          // more height and back; only while there is something out of sight
+    QString shownText() const;        // all that is on the list, as plain text
+    void chooseNext();                // the next finding, after the last none
+    int fullHeight() const;           // that shows all of it
+    void setExercise(bool exercise);  // on a simulated sender, where only the eccentric can be turned
+    void toggleTall();                // more height and back; only while there is something out of sight
 
     bool hasHeightForWidth() const override { return false; }  // it scrolls inside; a column may squeeze it
     QSize sizeHint() const override { return {378, 260}; }

@@ -88,6 +88,7 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     std::vector<RankedFinding> ranked;
     for (const Rule rule : kRules)
         if (auto found = rule(s)) ranked.push_back(std::move(*found));
+    for (RankedFinding& r : ranked) r.finding.minor = r.severity <= 1.0;
     std::stable_sort(ranked.begin(), ranked.end(), [](const RankedFinding& a, const RankedFinding& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.finding.confidence > b.finding.confidence;
     });

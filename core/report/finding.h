@@ -40,12 +40,21 @@ struct Finding {
     std::string lookAt;    // which part of the mechanism
     std::string confirm;   // how to make sure, with the caution that belongs to it
     EvidencePlaces seenAt{};
+    bool minor = false;  // told, yet not beyond its limit
 };
+
+inline bool isFault(const Finding& f) { return f.id != "in-order" && f.id != "no-signal"; }
 
 // A fault so sure that "in limits" must not stand alone beside it.
 inline bool isSureFault(const Finding& f) {
     constexpr double kNextToCertain = 0.9;
-    return f.id != "in-order" && f.id != "no-signal" && f.confidence >= kNextToCertain;
+    return isFault(f) && f.confidence >= kNextToCertain;
+}
+
+// A lever out of place moves the bias as read; it is not the eccentric that wants turning.
+inline bool aLevelPulls(const std::vector<Finding>& findings) {
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const Finding& f) { return f.id == "level-late" && isSureFault(f); });
 }
 
 }  // namespace trueunit

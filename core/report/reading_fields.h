@@ -163,6 +163,7 @@ TRUEUNIT_FIELDS(Finding) {
     f("look_at", v.lookAt);
     f("confirm", v.confirm);
     f("seen_at", v.seenAt);
+    f("minor", v.minor);
 }
 
 TRUEUNIT_FIELDS(JudgedReading) {

@@ -2592,10 +2592,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Befunde, schlimmster zuerst</translation>
     </message>
     <message>
-        <source>%1 (%2 % sure)</source>
-        <translation>%1 (%2 % sicher)</translation>
-    </message>
-    <message>
         <source>Text received: %1 characters, %2 framing errors</source>
         <translation>Empfangener Text: %1 Zeichen, %2 ohne Sperrschritt</translation>
     </message>
@@ -3268,6 +3264,14 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 % sicher</translation>
     </message>
     <message>
+        <source>minor, %1 % sure</source>
+        <translation>gering, %1 % sicher</translation>
+    </message>
+    <message>
+        <source>“Sure”: how often such a finding was right on simulated machines with one known fault each; with several, maybe less often. “Minor”: within its limit.</source>
+        <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler stimmte; bei mehreren womöglich seltener. „Gering“: in seiner Grenze.</translation>
+    </message>
+    <message>
         <source>Gears: </source>
         <translation>Räder: </translation>
     </message>
@@ -3290,6 +3294,18 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Hazardous loop voltage. Unplug before tools go in.</source>
         <translation>Gefährliche Spannung. Erst Netzstecker ziehen.</translation>
+    </message>
+    <message>
+        <source>An exercise: only the eccentric can be turned here. On a machine: hazardous loop voltage, unplug before tools go in.</source>
+        <translation>Eine Übung: Hier dreht sich nur der Exzenter. An einer Maschine: Gefährliche Spannung, erst Netzstecker ziehen.</translation>
+    </message>
+    <message>
+        <source>An exercise on a simulated sender: only its eccentric can be turned, which moves the bias. What to look at and how to confirm is what one would do on a machine.</source>
+        <translation>Eine Übung an einem simulierten Sender: Nur sein Exzenter lässt sich drehen, und der verschiebt die einseitige Verzerrung. Was anzusehen und zu prüfen ist, täte man an einer Maschine.</translation>
+    </message>
+    <message>
+        <source>, partly a level</source>
+        <translation>, zum Teil ein Schritt</translation>
     </message>
     <message>
         <source>Caution</source>
@@ -6147,8 +6163,12 @@ Bitte den Namen prüfen.</translation>
         <translation>PNG-Bilder (*.png)</translation>
     </message>
     <message>
-        <source>This page is of one moment, held against the one marked before. The report of the visit has complaint, work done and a line to sign as well; it is made from the logbook.</source>
-        <translation>Diese Seite gilt einem Augenblick, verglichen mit dem vorher gemerkten. Der Bericht des Besuchs hat auch Beanstandung, Arbeit und eine Zeile zur Unterschrift; er entsteht aus dem Logbuch.</translation>
+        <source>One page on &amp;this moment, against the one marked before</source>
+        <translation>Eine Seite über &amp;diesen Augenblick, gegen den vorher gemerkten</translation>
+    </message>
+    <message>
+        <source>The papers of the &amp;visit: also complaint, work done, a line to sign</source>
+        <translation>Die Papiere des &amp;Besuchs: auch Beanstandung, Arbeit und Unterschrift</translation>
     </message>
     <message>
         <source>Keep and open the &amp;logbook</source>

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QRegularExpression>
 #include <QTest>
 #include <QTimer>
@@ -116,6 +117,7 @@ QString offered(MainWindow& window) {
     QTimer::singleShot(300, &window, [&] {
         auto* dialog = window.findChild<ReportDialog*>();
         ASSERT_TRUE(dialog);
+        if (auto* visit = dialog->findChildren<QRadioButton*>().value(1)) visit->click();
         for (const QPushButton* button : dialog->findChildren<QPushButton*>())
             if (button->text().contains("logbook")) words = button->text();
         dialog->reject();
