@@ -65,7 +65,7 @@ void grid(PageFlow& page, const FrozenFrame& frame) {
                              .arg(trace->number)
                              .arg(gridWords(*frame.snapshot))
                        : Words::tr("Character on the grid"));
-    const double height = page.tight() ? 34.0 : 60.0;
+    const double height = page.tight() ? 42.0 : 60.0;
     page.reserve(height + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
     page.space(height + 2.0);
@@ -107,9 +107,36 @@ std::vector<PageRow> instantCells(const Snapshot& s) {
     return rows;
 }
 
+// What was received, in the font of a printer.
+struct ReceivedText {
+    QString words, count;
+    QFont font = PageFlow::font(8.5);
+
+    double height(const PageFlow& page, double width) const { return page.paragraphHeight(words, font, width) + 13.0; }
+    void draw(PageFlow& page, double left, double width) const {
+        page.heading(Words::tr("Text received"), left);
+        page.paragraph(words, font, kInk, left, width);
+        page.paragraph(count, PageFlow::font(7.0), kFaint, left, width);
+    }
+};
+
+ReceivedText receivedText(const PageFlow& page, const TextReading& reading) {
+    const qsizetype longest = page.tight() ? 170 : 340;  // two lines of the page or four; the recording holds the rest
+    ReceivedText text;
+    text.words = QString::fromStdString(reading.decoded);
+    text.words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
+    if (text.words.size() > longest) text.words = QStringLiteral("\u2026 ") + text.words.right(longest);
+    text.font.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
+    text.count = Words::tr("%1 characters, %2 framing errors.").arg(reading.characters).arg(reading.framingErrors);
+    return text;
+}
+
 constexpr double kSecondTable = 111.0;  // mm from the left; what remains holds the instants
 
-void tables(PageFlow& page, const Snapshot& snapshot) {
+constexpr double kSecondWidth = PageFlow::kTextWidth - kSecondTable;
+
+// Both tables, and where room is sought the text in the blank below the shorter one; whether it stands there.
+bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) {
     const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
     page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 18.0);
     const double top = page.y();
@@ -125,7 +152,7 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
         Words::tr("Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of 100."),
         PageFlow::font(7.0), kFaint, 0.0, kSecondTable - 4.0);
     const double afterLeft = page.y();
-    if (right.empty()) return;
+    if (right.empty()) return false;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
     page.table({{7.0, Align::left, Words::tr("at")},
@@ -137,8 +164,12 @@ void tables(PageFlow& page, const Snapshot& snapshot) {
                 {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(Words::tr("Percent of a unit at the sender's own speed, late positive."), PageFlow::font(7.0),
-                   kFaint, kSecondTable, PageFlow::kTextWidth - kSecondTable);
+                   kFaint, kSecondTable, kSecondWidth);
+    const bool holdsText =
+        page.tight() && !text.words.isEmpty() && page.y() + text.height(page, kSecondWidth) <= afterLeft;
+    if (holdsText) text.draw(page, kSecondTable, kSecondWidth);
     page.moveTo(std::max(page.y(), afterLeft));
+    return holdsText;
 }
 
 // Said once for all findings, so that a page holds them.
@@ -174,21 +205,6 @@ bool findings(PageFlow& page, const FrozenFrame& frame) {
     return said[1];
 }
 
-void text(PageFlow& page, const TextReading& reading) {
-    if (reading.decoded.empty()) return;
-    const qsizetype longest = page.tight() ? 170 : 340;  // two lines of the page or four; the recording holds the rest
-    QString words = QString::fromStdString(reading.decoded);
-    words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
-    if (words.size() > longest) words = QStringLiteral("\u2026 ") + words.right(longest);
-    QFont mono = PageFlow::font(8.5);
-    mono.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
-    page.reserve(page.paragraphHeight(words, mono) + 10.0);
-    page.heading(Words::tr("Text received: %1 characters, %2 framing errors")
-                     .arg(reading.characters)
-                     .arg(reading.framingErrors));
-    page.paragraph(words, mono, kInk);
-}
-
 void remarksOfReading(PageFlow& page, const Reading& reading) {
     if (reading.notes.empty()) return;
     page.heading(Words::tr("Notes on the readings"));
@@ -203,11 +219,15 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     grid(page, frame);
     cursors(page, frame);
     notes(page, frame);
-    tables(page, snapshot);
+    const ReceivedText text = receivedText(page, snapshot.reading.text);
+    const bool textStands = tables(page, snapshot, text);
     drawComparison(page, frame);
     const bool cautioned = findings(page, frame);
     remarksOfReading(page, snapshot.reading);
-    text(page, snapshot.reading.text);
+    if (!textStands && !text.words.isEmpty()) {
+        page.reserve(text.height(page, PageFlow::kTextWidth));
+        text.draw(page, 0.0, PageFlow::kTextWidth);
+    }
     drawTrail(page, frame);
     drawInstrument(page, instrumentParts(frame));
     if (!cautioned) drawCaution(page);

@@ -2592,8 +2592,12 @@ Bitte den Namen prüfen.</translation>
         <translation>Befunde, schlimmster zuerst</translation>
     </message>
     <message>
-        <source>Text received: %1 characters, %2 framing errors</source>
-        <translation>Empfangener Text: %1 Zeichen, %2 ohne Sperrschritt</translation>
+        <source>Text received</source>
+        <translation>Empfangener Text</translation>
+    </message>
+    <message>
+        <source>%1 characters, %2 framing errors.</source>
+        <translation>%1 Zeichen, %2 ohne Sperrschritt.</translation>
     </message>
     <message>
         <source>Notes on the readings</source>
