@@ -283,9 +283,9 @@ picture
   -h, --help        this page
   -v, --version     the version
 
-measure ends with 0 when the sender is in limits, 1 when it is out of limits, 2 when there is no valid reading
-or when the arguments are unusable; a reading whose uncertainty reaches over its limit counts by its value, and a note
-says so. check ends with 0 when it passes, 1 when it does not. The other commands end with 0, or with 2 and one
+measure ends with 0 when the sender is in limits, 1 when it is out of limits or cannot be judged for want
+of a nominal speed, 2 when there is no valid reading or when the arguments are unusable; a reading whose uncertainty
+reaches over its limit counts by its value, and a note says so. check ends with 0 when it passes, 1 when it does not. The other commands end with 0, or with 2 and one
 sentence why not.
 
 examples

@@ -34,7 +34,7 @@ void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), s
 
 int exitCode(const Reading& reading) {
     if (!reading.valid()) return kNoReading;
-    return plainVerdict(reading).within.value_or(true) ? kInLimits : kOutOfLimits;
+    return plainVerdict(reading).within.value_or(reading.verdict.judged.empty()) ? kInLimits : kOutOfLimits;
 }
 
 QString fileName(const std::string& path) { return QFileInfo(QString::fromStdString(path)).fileName(); }

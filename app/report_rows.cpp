@@ -7,13 +7,13 @@
 #include "app/report_text.h"
 #include "core/report/judge.h"
 #include "widgets/level_row.h"
+#include "widgets/told.h"
 #include "widgets/words.h"
 
 namespace trueunit {
 
 namespace {
 
-const QString kNone = QStringLiteral("\u2014");
 const QString kPlusMinus = QStringLiteral("\u00b1");
 const QString kPercent = QStringLiteral("%");
 
@@ -57,7 +57,7 @@ public:
         int places = std::max(own.places, other.places);
         for (const JudgedReading* j : {judgedAs, otherAs})
             if (j) places = std::max(places, placesOf(j->limit));
-        rows_.push_back({name, kNone, unit, {}, {}, {}, false});
+        rows_.push_back({name, kNoValue, unit, {}, {}, {}, false});
         if (own.value) show(own, places, sides);
         if (judgedAs) judge(*judgedAs, places, sides);
     }
@@ -77,7 +77,7 @@ private:
         row.limit = (sides == Sides::both ? kPlusMinus : QString()) + number(j.limit, places);
         row.out = j.judgement == Judgement::out;
         row.judged = judgedWord(j.judgement);
-        if (j.judgement == Judgement::open) row.open = QString::fromStdString(judgementWords(j));
+        if (j.judgement == Judgement::open) row.open = told(judgementWords(j));
     }
 
     const Snapshot& s_;

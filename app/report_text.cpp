@@ -98,7 +98,9 @@ VerdictText openText(const Snapshot& s) {
     QStringList parts;
     for (const ReportRow& r : reportRows(s))
         if (!r.open.isEmpty())
-            parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
+            parts += r.value == kNoValue
+                         ? r.name + QStringLiteral(": ") + r.open
+                         : Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
     return {Words::tr("Cannot tell yet"),
             Words::tr("%1. Limits: %2.").arg(parts.join(QStringLiteral("; ")), told(s.limits.title)), std::nullopt};
 }

@@ -15,9 +15,11 @@ namespace trueunit {
 
 int placesFor(const Measured& measured);  // decimals that the uncertainty carries, one to three
 
+inline const QString kNoValue = QStringLiteral("\u2014");  // the data carry none
+
 struct ReportRow {
     QString name;
-    QString value;  // "—" when the data carry none
+    QString value;  // or kNoValue
     QString unit;
     QString uncertainty;  // "± 0.05" or empty
     QString limit;        // "± 5" or empty

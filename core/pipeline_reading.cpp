@@ -110,8 +110,10 @@ Reading Pipeline::Stages::reading(bool final) {
     characters.tape = tape;
     characters.plainText = plainText;
     characters.telling = telling(characters);
+    if (!final) characters.taken = taken;
     Reading r = composeReading(characters, options, limits, inputReading());
     firmUp(r, characters);
+    takeNominal(r.speed);
     if (characters.recent.size() >= kFewestForFindings) return r;
     r.findings.reset();
     r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");
@@ -135,11 +137,17 @@ void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
     if (characters.size() > asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
 }
 
+void Pipeline::Stages::takeNominal(const SpeedReading& speed) {
+    taken.reset();
+    if (speed.nominalBaud) taken = StandardSpeed{*speed.nominalBaud, 1e-3 * *speed.nominalUnitMs};
+    picture.take(taken);
+}
+
 void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
     if (characters.size() <= asked.window.size()) return;
-    const WindowOfCharacters wide{characters, characters,      causeParts ? causeParts : asked.parts,
-                                  asked.tape, asked.plainText, {}};
+    const WindowOfCharacters wide{
+        characters, characters, causeParts ? causeParts : asked.parts, asked.tape, asked.plainText, {}, asked.taken};
     FirmReading more{characters.size(), composeReading(wide, options, limits, inputReading()), {}};
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;

@@ -73,6 +73,7 @@ struct Pipeline::Stages {
     std::optional<Decomposition> causeParts;  // of those that tell a cause, where the window has fewer
     std::optional<TapeStudy> tape;            // likewise
     std::optional<PlainTextStudy> plainText;  // likewise, where its text is not known
+    std::optional<StandardSpeed> taken;       // the nominal speed of the last reading
     std::uint64_t tapeEnd = 0;                // number of the newest character in it,
     std::uint64_t partsEnd = 0;               // and in the parts
     std::shared_ptr<const FirmReading> firm;  // of the last reading, where its window is a short one
@@ -104,6 +105,7 @@ struct Pipeline::Stages {
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
     void firmUp(Reading& r, const WindowOfCharacters& asked);
+    void takeNominal(const SpeedReading& speed);
     void studyTape(std::size_t seen, std::size_t window);
     void fillDue(std::vector<TapeCharacter>& characters) const;
     void describe(Snapshot& s) const;

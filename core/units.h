@@ -47,7 +47,8 @@ inline constexpr std::array kStandardSpeeds = {
 };
 
 // The standard speed whose unit is nearest to the given one, if it lies within the given fraction of it.
-inline std::optional<StandardSpeed> nearestStandardSpeed(double unitSeconds, double within = 0.03) {
+inline constexpr double kNominalWithin = 0.03;
+inline std::optional<StandardSpeed> nearestStandardSpeed(double unitSeconds, double within = kNominalWithin) {
     std::optional<StandardSpeed> best;
     double bestOff = within;
     for (const StandardSpeed& s : kStandardSpeeds) {

@@ -183,5 +183,21 @@ TEST(NominalSpeed, IsTheOneSetElseTheNearest) {
     EXPECT_DOUBLE_EQ(nominalSpeed(options, 0.0201)->unitSeconds, 0.022);
 }
 
+// 3 % off 45.45 baud, and half way between 74.2 and 75: what was taken stays until the other is clearly nearer.
+TEST(NominalSpeed, StaysWhereTheSpeedScattersAboutABound) {
+    const Options options;
+    const auto taken = [&](double baud, double before) {
+        const auto nominal = nominalSpeed(options, 1.0 / baud, namedSpeed(before));
+        return nominal ? nominal->baud : 0.0;
+    };
+    EXPECT_FALSE(nominalSpeed(options, 0.022 / 0.9695));
+    EXPECT_EQ(taken(0.9695 / 0.022, 45.45), 45.45);
+    EXPECT_EQ(taken(0.964 / 0.022, 45.45), 0.0);
+    EXPECT_EQ(nominalSpeed(options, 1.0 / 74.65)->baud, 75.0);
+    EXPECT_EQ(taken(74.65, 74.2), 74.2);
+    EXPECT_EQ(taken(74.9, 74.2), 75.0);
+    EXPECT_EQ(taken(50.0, 45.45), 50.0);
+}
+
 }  // namespace
 }  // namespace trueunit

@@ -43,6 +43,23 @@ TEST(Judge, WithinNeedsEveryReadingAndOneOutIsEnoughToBeOut) {
     EXPECT_EQ(verdictOf(r).within, std::optional(true));
 }
 
+// A sender that is 4 % off every usual speed is not in limits because nobody said which one is meant.
+TEST(Judge, WithoutANominalSpeedNothingIsSaidToBeInLimits) {
+    Reading r = withBias(1.0, 0.1);
+    r.speed.baud = Measured{48.0, 0.01};
+    EXPECT_EQ(verdictOf(r).within, std::nullopt);
+    EXPECT_EQ(judgementWords(*judged(verdictOf(r), "error_percent")), "cannot tell: no nominal speed");
+    EXPECT_TRUE(openNotes(verdictOf(r)).empty()) << "that there is none is noted with the reading";
+    r.verdict = verdictOf(r);
+    r.speed.unitMs = 1000.0 / 48.0;
+    EXPECT_EQ(plainVerdict(r).within, std::nullopt);
+    r.distortion.biasPercent = Measured{7.0, 0.1};
+    EXPECT_EQ(verdictOf(r).within, std::optional(false)) << "what is out is out at any speed";
+    Limits noSpeed;
+    noSpeed.statesSpeed = false;
+    EXPECT_EQ(verdictOf(withBias(1.0, 0.1), 32, kNothing, noSpeed).within, std::optional(true));
+}
+
 // The uncertainty of a mean falls with the root of the count: half of it asks for four times as many, 96 more than 32.
 // To one figure, upwards: the value moves as well.
 TEST(Judge, SaysHowManyCharactersMoreWouldSettleIt) {

@@ -275,6 +275,30 @@ TEST(Pipeline, SamplesThatAreNoNumbersDoNotSpoilTheReading) {
     EXPECT_NEAR(r.distortion.biasPercent->value, 7.0, 0.5);
 }
 
+// 3 % off 45.45 baud, where the last characters scatter about the bound: what is taken once, stays.
+TEST(Pipeline, ASpeedThatScattersAboutTheBoundOfANominalOneDoesNotMakeTheReadingJump) {
+    PlainSender sender;
+    sender.unit = sender.nominal * 1.0299;
+    sender.scatterPercent = 1.0;
+    Options options;
+    options.windowCharacters = 8;
+    Pipeline pipeline(sender.rateHz, options, Limits{});
+    const std::vector<float> samples = sender.send(test::mixedText(400, 3));
+    int changes = 0, read = 0;
+    bool had = false;
+    for (std::size_t at = 0; at < samples.size(); at += 4800) {
+        pipeline.push(std::span(samples).subspan(at, std::min<std::size_t>(4800, samples.size() - at)));
+        const Reading r = pipeline.snapshot().reading;
+        if (!r.speed.baud) continue;
+        const bool has = r.speed.nominalBaud.has_value();
+        changes += read++ > 0 && has != had;
+        had = has;
+    }
+    EXPECT_GT(read, 300);
+    EXPECT_TRUE(had);
+    EXPECT_LE(changes, 1);
+}
+
 TEST(Pipeline, AnEmptyOrTinyInputIsNoSignal) {
     for (const std::size_t n : {std::size_t{0}, std::size_t{1}, std::size_t{1000}}) {
         const std::vector<float> x(n, 0.25F);

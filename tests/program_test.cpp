@@ -107,6 +107,15 @@ TEST_F(Program, ALimitWithinTheUncertaintyIsJudgedByTheValueAndNotedAsOpen) {
     EXPECT_NE(reading["notes"].dump().find("Whether the bias is in limits cannot be told"), std::string::npos);
 }
 
+TEST_F(Program, ASenderOffEveryUsualSpeedIsNotSaidToBeInLimitsUntilItsSpeedIsSet) {
+    const Ending sent = run({"send", "--baud", "48", "--seconds", "12", "--out", file("sent.flac")});
+    ASSERT_EQ(sent.exitCode, 0) << sent.err;
+    const Ending unknown = run({"measure", file("sent.flac"), "--json"});
+    EXPECT_EQ(unknown.exitCode, 1);
+    EXPECT_TRUE(Json::parse(unknown.out)["verdict"]["within"].is_null());
+    EXPECT_EQ(run({"measure", file("sent.flac"), "--baud", "48", "--json"}).exitCode, 0);
+}
+
 TEST_F(Program, WhatTheReferenceSenderWritesToAFileIsReadBack) {
     const Ending sent = run({"send", "--bias", "-12", "--tone", "1500", "--seconds", "12", "--out", file("sent.flac")});
     EXPECT_EQ(sent.exitCode, 0) << sent.err;

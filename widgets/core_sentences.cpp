@@ -47,6 +47,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "in"),
     QT_TRANSLATE_NOOP("Core", "out"),
     QT_TRANSLATE_NOOP("Core", "cannot tell: too near the limit"),
+    QT_TRANSLATE_NOOP("Core", "cannot tell: no nominal speed"),
     QT_TRANSLATE_NOOP("Core", "cannot tell yet: %1 more character"),
     QT_TRANSLATE_NOOP("Core", "cannot tell yet: %1 more characters"),
     QT_TRANSLATE_NOOP("Core", "published"),

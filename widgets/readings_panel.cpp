@@ -84,7 +84,9 @@ void judge(RowText& text, const Snapshot& s, const char* key) {
     if (j->judgement == Judgement::open) {
         text.inWords = text.judgement;
         text.brief = QStringLiteral("?");
-        text.judgement = j->more ? Words::tr("? %1 more").arg(*j->more) : Words::tr("? at the limit");
+        text.judgement = j->more      ? Words::tr("? %1 more").arg(*j->more)
+                         : j->missing ? Words::tr("? set the speed")
+                                      : Words::tr("? at the limit");
     } else {
         text.within = j->judgement == Judgement::in;
     }

@@ -24,6 +24,7 @@ constexpr double kTrimmedClockPercent = 0.001;
 constexpr double kPlacingPercent = 0.01;
 constexpr double kClippedPercent = 0.25;  // coupled and cut off: what the card lost is not all known
 constexpr double kClipMatters = 0.5;      // percent of the samples
+constexpr double kHoldsNominal = 0.005;   // of the unit
 constexpr double kFrontEndShare = 0.015;  // of a demodulator's rise: the largest error met with tones at 30 dB
 
 Measured scaled(Measured m, double factor, double calibration = 0.0) {
@@ -184,9 +185,13 @@ std::string clockNote(double ppm) { return "Clock trimmed by " + signedDecimals(
 
 }  // namespace
 
-std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds) {
+std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds,
+                                          const std::optional<StandardSpeed>& taken) {
     if (options.baud) return namedSpeed(*options.baud);
-    return nearestStandardSpeed(unitSeconds);
+    const std::optional<StandardSpeed> nearest = nearestStandardSpeed(unitSeconds);
+    const auto off = [unitSeconds](const StandardSpeed& s) { return std::abs(s.unitSeconds / unitSeconds - 1.0); };
+    const double bound = nearest ? off(*nearest) : kNominalWithin;
+    return taken && off(*taken) < bound + kHoldsNominal ? taken : nearest;
 }
 
 std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
@@ -237,7 +242,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
         r.notes.emplace_back("These characters have too few instants to tell the unit from the bias.");
         return r;
     }
-    const auto nominal = nominalSpeed(options, fit->unit.value);
+    const auto nominal = nominalSpeed(options, fit->unit.value, characters.taken);
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);

@@ -24,6 +24,7 @@ struct WindowOfCharacters {
     std::optional<TapeStudy> tape;                  // held against the text of the tape; empty: that is not known
     std::optional<PlainTextStudy> plainText{};      // then: read as a plain text, if there are characters enough
     std::vector<const LoggedCharacter*> telling{};  // by which a lever out of place is told; empty: the window's
+    std::optional<StandardSpeed> taken{};           // the nominal speed of the reading before this one
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
@@ -55,7 +56,9 @@ constexpr std::size_t kLevelsCharacters = 256;
 // Shortest window whose own characters give the unit.
 constexpr std::size_t kUnitCharacters = 32;
 
-// The nominal unit: as set, else the standard speed nearest to the measured one.
-std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds);
+// The nominal unit: as set, else the standard speed nearest to the measured one. The one that was taken before stays
+// until another is clearly nearer, or it is clearly too far: a speed that scatters about a bound must not jump.
+std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds,
+                                          const std::optional<StandardSpeed>& taken = {});
 
 }  // namespace trueunit

@@ -125,7 +125,7 @@ std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     f.evidence = "The unit is " + decimals(s.unitMs(), 3) + " ms." + byTheCard(s);
     for (const StandardSpeed* each : {below, above})
         if (each)
-            f.evidence += " It is " + signedDecimals(100.0 * (baud / each->baud - 1.0), 1) + " % off " +
+            f.evidence += " It is " + signedDecimals(100.0 * (baud / each->baud - 1.0), 2) + " % off " +
                           decimals(each->baud, 2) + " baud." + mainsHint(100.0 * (baud / each->baud - 1.0));
     f.lookAt = "Motor speed, governor, gears for another speed or another mains frequency.";
     f.confirm =

@@ -68,6 +68,8 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
     if (r.speed.errorPercent && limits.statesSpeed)
         v.judged.push_back(
             held("error_percent", *r.speed.errorPercent, limits.speedPercent, part.speedPercent, characters.unit));
+    else if (limits.statesSpeed && r.speed.baud)
+        v.judged.push_back({"error_percent", Judgement::open, limits.speedPercent, {}, true});
     if (d.grossPercent && limits.statesGross)
         v.judged.push_back(heldPeak("gross_percent", *d.grossPercent, limits.grossPercent, part.peakPercent, scatter));
     if (d.synchronousPercent && limits.statesSynchronous)
@@ -106,9 +108,12 @@ PlainVerdict plainVerdict(const Reading& r) {
         return of(key == "end_percent" ? r.distortion.endPercent : r.distortion.biasPercent);
     };
     PlainVerdict plain{r.verdict.within, r.verdict.exceeded};
-    for (const JudgedReading& j : r.verdict.judged)
+    bool missing = false;  // what has no value cannot be judged by it
+    for (const JudgedReading& j : r.verdict.judged) {
+        missing |= j.missing;
         if (j.judgement == Judgement::open && value(j.key) > j.limit) plain.exceeded.push_back(j.key);
-    if (!plain.within && !r.verdict.judged.empty()) plain.within = plain.exceeded.empty();
+    }
+    if (!plain.within && !r.verdict.judged.empty() && !missing) plain.within = plain.exceeded.empty();
     if (!plain.exceeded.empty()) plain.within = false;
     return plain;
 }
@@ -116,6 +121,7 @@ PlainVerdict plainVerdict(const Reading& r) {
 std::string judgementWords(const JudgedReading& j) {
     if (j.judgement == Judgement::in) return "in";
     if (j.judgement == Judgement::out) return "out";
+    if (j.missing) return "cannot tell: no nominal speed";
     if (!j.more) return "cannot tell: too near the limit";
     return "cannot tell yet: " + std::to_string(*j.more) + (*j.more == 1 ? " more character" : " more characters");
 }
@@ -144,7 +150,7 @@ std::string limitsText(const Limits& limits) {
 std::vector<std::string> openNotes(const Verdict& verdict) {
     std::vector<std::string> notes;
     for (const JudgedReading& j : verdict.judged) {
-        if (j.judgement != Judgement::open) continue;
+        if (j.judgement != Judgement::open || j.missing) continue;
         std::string note = "Whether " + nameOf(j.key) + " is in limits cannot be told";
         note += j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
                        : ": it is nearer to the limit than its uncertainty.";

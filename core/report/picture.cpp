@@ -46,7 +46,7 @@ void Picture::clear() {
 }
 
 double Picture::referenceUnit(double measured) const {
-    const auto nominal = nominalSpeed(options_, measured);
+    const auto nominal = nominalSpeed(options_, measured, taken_);
     return nominal ? nominal->unitSeconds : measured;
 }
 

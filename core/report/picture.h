@@ -24,6 +24,7 @@ public:
 
     void add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer);
     void clear();
+    void take(const std::optional<StandardSpeed>& nominal) { taken_ = nominal; }  // as the last reading has it
     void fill(Snapshot& snapshot, const CharacterLog& log) const;  // reading first, the grid follows its unit
 
 private:
@@ -32,6 +33,7 @@ private:
     double referenceUnit(double measured) const;  // what percentages are of, seconds
 
     const Options& options_;  // the pipeline's
+    std::optional<StandardSpeed> taken_;
     int levels_;
     double secondsPerSample_;
     std::vector<std::shared_ptr<const CharacterTrace>> traces_;

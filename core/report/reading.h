@@ -127,6 +127,7 @@ struct JudgedReading {
     Judgement judgement = Judgement::open;
     double limit = 0.0;          // percent
     std::optional<long> more{};  // open: about so many more characters settle it; empty: none can
+    bool missing = false;        // open for want of a reading: no nominal speed is known to hold it against
 };
 
 struct Verdict {

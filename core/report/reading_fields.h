@@ -171,6 +171,7 @@ TRUEUNIT_FIELDS(JudgedReading) {
     f("judgement", v.judgement);
     f("limit", v.limit);
     f("more", v.more);
+    f("missing", v.missing);
 }
 
 TRUEUNIT_FIELDS(Verdict) {

@@ -279,6 +279,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>nicht zu sagen: zu nah an der Grenze</translation>
     </message>
     <message>
+        <source>cannot tell: no nominal speed</source>
+        <translation>nicht zu sagen: kein Nennwert der Geschwindigkeit</translation>
+    </message>
+    <message>
         <source>cannot tell yet: %1 more character</source>
         <translation>noch nicht zu sagen: %1 weiteres Zeichen</translation>
     </message>
@@ -3510,6 +3514,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>? at the limit</source>
         <translation>? an der Grenze</translation>
+    </message>
+    <message>
+        <source>? set the speed</source>
+        <translation>? Nennwert fehlt</translation>
     </message>
     <message>
         <source>Bd</source>
