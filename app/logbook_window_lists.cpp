@@ -36,12 +36,13 @@ QString percent(const std::optional<double>& v, bool sign) {
     return sign ? signedNumber(*v, 1) : number(*v, 1);
 }
 
-// What was found, and what the person wrote on it.
+// What was found, and what the person wrote on it or with it.
 QString wordsOf(const FrameRow& frame) {
     QStringList names;
     for (const QString& id : frame.findings) names += findingName(id, frame);
     QString words = names.join(QStringLiteral(", "));
-    for (const QString& note : frame.notes.split(u'\n', Qt::SkipEmptyParts))
+    const QString written = frame.notes + QLatin1Char('\n') + frame.remarks;
+    for (const QString& note : written.split(u'\n', Qt::SkipEmptyParts))
         words += (words.isEmpty() ? QString() : QStringLiteral("; ")) + LogbookWindow::tr("\u201c%1\u201d").arg(note);
     return words;
 }

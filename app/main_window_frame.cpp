@@ -173,7 +173,7 @@ void MainWindow::askReport() {
     const bool wasLive = !keeper_.frozen();
     if (wasLive) freezeAsProof();
     if (!keeper_.frozen()) return;
-    if (wasLive) messages_->say(tr("The display stands still for the report, and goes on behind it."));
+    if (wasLive) messages_->say(tr("Frozen for the report; behind it the measuring goes on."));
     signFrame();
     const QString machine = QString::fromStdString(keeper_.frame().machine);
     ReportDialog dialog(machine, QString::fromStdString(keeper_.frame().remarks),

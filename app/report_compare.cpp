@@ -92,9 +92,11 @@ QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::siz
 
 }  // namespace
 
-// The readings prove the repair; of the instants those that moved.
+// The readings prove the repair, those first that moved; of the instants those alone.
 void drawComparison(PageFlow& page, const MomentsCompared& moments) {
-    const Comparison comparison = compareReadings(moments.before.reading, moments.later.reading);
+    Comparison comparison = compareReadings(moments.before.reading, moments.later.reading);
+    std::stable_partition(comparison.readings.begin(), comparison.readings.end(),
+                          [](const Difference& d) { return d.seen() != Seen::none; });
     std::vector<PageRow> readings, instants;
     for (const Difference& d : comparison.readings) readings.push_back(readingRow(d));
     std::size_t unchanged = 0, leftOut = 0;

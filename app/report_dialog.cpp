@@ -61,7 +61,7 @@ ReportDialog::ReportDialog(const QString& machine, const QString& remarks, const
 }
 
 QWidget* ReportDialog::choice(bool kept) {
-    auto* moment = new QRadioButton(tr("One page on &this moment, against the one marked before"));
+    auto* moment = new QRadioButton(tr("A report on &this moment, against the one marked before"));
     auto* visit = new QRadioButton(tr("The papers of the &visit: also complaint, work done, a line to sign"));
     moment->setChecked(true);
     connect(visit, &QRadioButton::toggled, this, [this, kept](bool wanted) {

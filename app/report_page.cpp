@@ -65,7 +65,7 @@ void grid(PageFlow& page, const FrozenFrame& frame) {
                              .arg(trace->number)
                              .arg(gridWords(*frame.snapshot))
                        : Words::tr("Character on the grid"));
-    const double height = page.tight() ? 42.0 : 60.0;
+    const double height = page.tight() ? 42.0 : frame.before ? 52.0 : 60.0;
     page.reserve(height + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
     page.space(height + 2.0);
@@ -138,7 +138,7 @@ constexpr double kSecondWidth = PageFlow::kTextWidth - kSecondTable;
 // Both tables, and where room is sought the text in the blank below the shorter one; whether it stands there.
 bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) {
     const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
-    page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 18.0);
+    page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 15.0);
     const double top = page.y();
     page.heading(Words::tr("Readings"));
     page.table({{37.0, Align::left, Words::tr("quantity")},
@@ -216,12 +216,12 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     const Snapshot& snapshot = *frame.snapshot;
     head(page, frame);
     verdict(page, snapshot);
+    drawComparison(page, frame);  // what the repair is proved by
     grid(page, frame);
     cursors(page, frame);
     notes(page, frame);
     const ReceivedText text = receivedText(page, snapshot.reading.text);
     const bool textStands = tables(page, snapshot, text);
-    drawComparison(page, frame);
     const bool cautioned = findings(page, frame);
     remarksOfReading(page, snapshot.reading);
     if (!textStands && !text.words.isEmpty()) {

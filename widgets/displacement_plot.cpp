@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/judge.h"
 #include "widgets/displacement_marks.h"
 #include "widgets/plot_style.h"
 #include "widgets/words.h"
@@ -80,7 +81,11 @@ void DisplacementPlot::nameColumns(int levels) {
 
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
-    const QString unit = Words::tr("% late (up) at the sender's own speed"), brief = Words::tr("% late, own speed");
+    const JudgedReading* speed = judged(s.reading.verdict, "error_percent");
+    const bool off = speed && speed->judgement == Judgement::out;  // which the grid shows, and this does not
+    const QString unit = off ? Words::tr("% late (up) at the sender's own speed, which is off")
+                             : Words::tr("% late (up) at the sender's own speed"),
+                  brief = off ? Words::tr("% late, own speed, off") : Words::tr("% late, own speed");
     const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
     setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed")});
     QStringList said;

@@ -25,6 +25,12 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP(
         "Core", "Governor setting and its contacts, motor, mains frequency, gears; belt or clutch slip when slow."),
     QT_TRANSLATE_NOOP("Core", "So does %1, by %2 %."),
+    QT_TRANSLATE_NOOP("Core", "Governor setting and its contacts, motor, mains frequency, gears."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Governor setting and its contacts, motor, mains frequency, gears; a slipping belt or clutch."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and "
+                      "see whether it still wanders."),
 };
 
 }  // namespace

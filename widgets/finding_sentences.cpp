@@ -120,9 +120,11 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "The elements are %1 ms long where %2 ms belong to %3 baud; the instants are off in proportion "
                       "to their number, %4 at the beginning of stop."),
-    QT_TRANSLATE_NOOP("Core", "Governor setting and its contacts, motor, mains frequency, gears."),
+    QT_TRANSLATE_NOOP(
+        "Core", "Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears."),
     QT_TRANSLATE_NOOP("Core",
-                      "Governor setting and its contacts, motor, mains frequency, gears; a slipping belt or clutch."),
+                      "Governor, where the motor has one: its setting and contacts; then motor, mains frequency, "
+                      "gears; a slipping belt or clutch."),
     QT_TRANSLATE_NOOP("Core",
                       "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the "
                       "operations per minute."),
@@ -136,7 +138,7 @@ constexpr std::array kFindings = {
                       "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a "
                       "slipping belt or clutch, dry bearings."),
     QT_TRANSLATE_NOOP("Core",
-                      "Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and "
+                      "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and "
                       "see whether it still wanders."),
     QT_TRANSLATE_NOOP("Core", "The displacement swings by %1 at %2 Hz"),
     QT_TRANSLATE_NOOP("Core", "once in %1 characters: a slower shaft or wheel"),

@@ -128,17 +128,22 @@ int FindingsPanel::fullHeight() const {
 }
 
 void FindingsPanel::setTall(bool tall) {
+    wished_ = tall;
+    beTall(tall);
+}
+
+void FindingsPanel::beTall(bool tall) {
     tall_ = tall;
     taller_->setChecked(tall);
     emit tallWanted(tall);
 }
 
-// The button is there while it is of use; what fits in the usual height goes back to it.
+// The button is there while it is of use; what fits in the usual height goes back to it until more is found again.
 void FindingsPanel::weighHeight() {
     if (!tall_) usualRoom_ = scroll_->viewport()->height();
     const bool fits = list_->heightForWidth(scroll_->viewport()->width()) <= usualRoom_;
     taller_->setVisible(!fits);
-    if (tall_ && fits) setTall(false);
+    if (fits ? tall_ : wished_ && !tall_) beTall(!fits);
 }
 
 void FindingsPanel::choose(int index) {

@@ -42,6 +42,7 @@ private:
     void bringInto(int top, int bottom);
     void keepChosen(const std::vector<Finding>& findings);
     void setTall(bool tall);
+    void beTall(bool tall);
     void weighHeight();  // is anything out of sight?
 
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
@@ -51,8 +52,9 @@ private:
     FindingList* list_;
     QLabel* caution_;
     QToolButton* taller_;
-    bool tall_ = false;
-    int usualRoom_ = 0;  // height of the list while not tall
+    bool wished_ = false;  // by the person
+    bool tall_ = false;    // as it is
+    int usualRoom_ = 0;    // height of the list while not tall
 };
 
 }  // namespace trueunit

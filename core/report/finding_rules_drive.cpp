@@ -173,8 +173,9 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
                  percent(error->value * (s.levels + 1)) + " at the beginning of stop." + whatPullsIt(s, *error) +
                  shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value)) +
                  (presumed ? " Nobody has said what speed is meant: the nearest usual one was taken." : "");
-    f.lookAt = std::string("Governor setting and its contacts, motor, mains frequency, gears") +
-               (fast ? "." : "; a slipping belt or clutch.");
+    f.lookAt =
+        std::string("Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears") +
+        (fast ? "." : "; a slipping belt or clutch.");
     f.confirm =
         std::string(presumed ? "First read the speed on the machine's plate and set it in the window. " : "") +
         "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations "
@@ -204,7 +205,7 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
         "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a slipping belt "
         "or clutch, dry bearings.";
     f.confirm =
-        "Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and see whether "
+        "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and see whether "
         "it still wanders." +
         kUnplug;
     return RankedFinding{f, w.wander / kWanderLimit};

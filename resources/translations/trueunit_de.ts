@@ -971,6 +971,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Einstellung und Kontakte des Reglers, Motor, Netzfrequenz, Räder; rutschender Riemen oder rutschende Kupplung.</translation>
     </message>
     <message>
+        <source>Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears; a slipping belt or clutch.</source>
+        <translation>Regler, wo der Motor einen hat: Einstellung und Kontakte; dann Motor, Netzfrequenz, Räder; rutschender Riemen oder rutschende Kupplung.</translation>
+    </message>
+    <message>
+        <source>Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears.</source>
+        <translation>Regler, wo der Motor einen hat: Einstellung und Kontakte; dann Motor, Netzfrequenz, Räder.</translation>
+    </message>
+    <message>
         <source>Runs fast by %1, if it is meant for %2 baud</source>
         <translation>Läuft zu schnell um %1, wenn %2 Baud gemeint sind</translation>
     </message>
@@ -1012,6 +1020,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and see whether it still wanders.</source>
+        <translation>Die Geschwindigkeit einige Minuten bei warmer Maschine beobachten; die Last gleich halten (kein Streifen) und sehen, ob sie noch wandert.</translation>
+    </message>
+    <message>
+        <source>Watch the speed for some minutes with the machine warm; hold the load even (no tape) and see whether it still wanders.</source>
         <translation>Die Geschwindigkeit einige Minuten bei warmer Maschine beobachten; die Last gleich halten (kein Streifen) und sehen, ob sie noch wandert.</translation>
     </message>
     <message>
@@ -2494,6 +2506,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>% late, own speed</source>
         <translation>% spät, eigene Geschw.</translation>
+    </message>
+    <message>
+        <source>% late, own speed, off</source>
+        <translation>% spät, eigene Geschw., falsch</translation>
+    </message>
+    <message>
+        <source>% late (up) at the sender&apos;s own speed, which is off</source>
+        <translation>% spät (oben) bei eigener Geschwindigkeit, die falsch ist</translation>
     </message>
     <message>
         <source>dashed: before</source>
@@ -5323,7 +5343,7 @@ Bitte den Namen prüfen.</translation>
         <translation>Festgehalten %1</translation>
     </message>
     <message>
-        <source> · live bias now %1</source>
+        <source> · live bias %1</source>
         <translation> · Verzerrung jetzt %1</translation>
     </message>
     <message>
@@ -5919,8 +5939,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Am Eingang gefunden: %1</translation>
     </message>
     <message>
-        <source>The display stands still for the report, and goes on behind it.</source>
-        <translation>Die Anzeige steht für den Bericht still und läuft danach weiter.</translation>
+        <source>Frozen for the report; behind it the measuring goes on.</source>
+        <translation>Für den Bericht festgehalten; dahinter wird weiter gemessen.</translation>
     </message>
     <message>
         <source>A recording that plays</source>
@@ -6175,8 +6195,8 @@ Bitte den Namen prüfen.</translation>
         <translation>PNG-Bilder (*.png)</translation>
     </message>
     <message>
-        <source>One page on &amp;this moment, against the one marked before</source>
-        <translation>Eine Seite über &amp;diesen Augenblick, gegen den vorher gemerkten</translation>
+        <source>A report on &amp;this moment, against the one marked before</source>
+        <translation>Ein Bericht über &amp;diesen Augenblick, gegen den vorher gemerkten</translation>
     </message>
     <message>
         <source>The papers of the &amp;visit: also complaint, work done, a line to sign</source>
