@@ -112,7 +112,7 @@ TEST(FindingsPanel, InventsNothingAndKeepsTheCaution) {
     EXPECT_FALSE(panel.shownText().contains(u("silent")));
 }
 
-// What does not fit can be given more room, and gives it back when it fits.
+// What does not fit can be given more room, gives it back when it fits, and has it again when it does not.
 TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
     Snapshot s = SnapshotBuilder().bias(7.3).value();
     s.reading.findings = std::vector<Finding>(4, {"contact-offset", 0.9, "a", "b", "c", "d"});
@@ -128,9 +128,16 @@ TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
     settle();
     panel.toggleTall();
     EXPECT_TRUE(wanted);
+    const std::vector<Finding> all = *s.reading.findings;
     s.reading.findings->resize(1);
     panel.show(std::make_shared<const Snapshot>(s));
     settle();
+    EXPECT_FALSE(wanted);
+    s.reading.findings = all;
+    panel.show(std::make_shared<const Snapshot>(s));
+    settle();
+    EXPECT_TRUE(wanted);
+    panel.toggleTall();
     EXPECT_FALSE(wanted);
 }
 

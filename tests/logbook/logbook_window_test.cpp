@@ -71,6 +71,7 @@ protected:
         }
         Keeping other = keepingOf("Holm 1", kMorning);
         other.kept.frame.notes = {{2.0, 0.5, "lever sticks"}};
+        other.kept.frame.remarks = "Sent on to the workshop.";
         ASSERT_TRUE(keepFrame(*store, other));
     }
 
@@ -272,6 +273,7 @@ TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
     const QString shown = window.visits().topLevelItem(0)->child(0)->text(6);
     EXPECT_FALSE(shown.contains('-')) << shown.toStdString();
     EXPECT_TRUE(shown.contains(u"\u201clever sticks\u201d")) << shown.toStdString();
+    EXPECT_TRUE(shown.contains(u"\u201cSent on to the workshop.\u201d")) << shown.toStdString();
 }
 
 TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothReadings) {
