@@ -2,6 +2,7 @@
 #include "app/frame_window.h"
 
 #include <QAction>
+#include <QCursor>
 #include <QGridLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -11,6 +12,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "app/help_window.h"
 #include "app/log_listing.h"
 #include "app/logbook/excerpt_flac.h"
 #include "app/report_text.h"
@@ -63,6 +65,14 @@ FrameWindow::FrameWindow(KeptFrame kept, QWidget* parent)
     leave->setShortcut(Qt::Key_Escape);
     connect(leave, &QAction::triggered, this, &QWidget::close);
     addAction(leave);
+    grid->setProperty(theme::kHelpPage, QStringLiteral("instants.md"));
+    plot->setProperty(theme::kHelpPage, QStringLiteral("instants.md"));
+    findings->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
+    auto* help = new QAction(tr("Help"), this);
+    help->setShortcut(Qt::Key_F1);
+    connect(help, &QAction::triggered, this,
+            [this] { openHelpBeside(this, HelpWindow::pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
+    addAction(help);
     fill(nullptr);
     resize(QSize(kWideEnough, kTallEnough).boundedTo(screen()->availableSize() - QSize(kDesktopWidth, kDesktopHeight)));
     measureAgain();

@@ -185,9 +185,12 @@ void HelpPages::scrollToHeading(const QString& slug) {
 // A page less two lines, so that a line cut at the edge is read whole on the next page.
 void HelpPages::keyPressEvent(QKeyEvent* event) {
     const bool up = event == QKeySequence::MoveToPreviousPage, down = event == QKeySequence::MoveToNextPage;
+    QScrollBar& bar = *verticalScrollBar();
+    if (event == QKeySequence::MoveToStartOfDocument) return bar.setValue(bar.minimum());
+    if (event == QKeySequence::MoveToEndOfDocument) return bar.setValue(bar.maximum());
     if (!up && !down) return QTextBrowser::keyPressEvent(event);
     const int page = viewport()->height() - 2 * fontMetrics().lineSpacing() * kLineHeight / 100;
-    verticalScrollBar()->setValue(verticalScrollBar()->value() + (up ? -page : page));
+    bar.setValue(bar.value() + (up ? -page : page));
     event->accept();
 }
 
@@ -212,6 +215,13 @@ QStringList HelpWindow::pageNames() {
     return names;
 }
 
+// Of the widget or of what it stands in.
+QString HelpWindow::pageUnder(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget())
+        if (const QString page = widget->property(theme::kHelpPage).toString(); !page.isEmpty()) return page;
+    return QStringLiteral("index.md");
+}
+
 HelpWindow::HelpWindow(QWidget* parent)
     : QDialog(parent), contents_(new QListWidget), pages_(new HelpPages), find_(new FindOnPage(pages_)) {
     setWindowTitle(tr("Help"));
@@ -224,6 +234,7 @@ HelpWindow::HelpWindow(QWidget* parent)
         const QString file = QString::fromLatin1(kPages[std::max(0, row)].file);
         if (pages_->source().fileName() != file) pages_->open(file);
     });
+    connect(contents_, &QListWidget::itemClicked, this, [this] { pages_->verticalScrollBar()->setValue(0); });
     connect(pages_, &HelpPages::opened, this, [this](const QString& page) {
         contents_->setCurrentRow(int(pageNames().indexOf(page)));
         find_->say({});

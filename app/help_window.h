@@ -40,7 +40,8 @@ public:
     HelpPages& pages() { return *pages_; }
     FindOnPage& find() { return *find_; }
 
-    static QStringList pageNames();  // in the order of the contents
+    static QStringList pageNames();                   // in the order of the contents
+    static QString pageUnder(const QWidget* widget);  // that explains it; the contents where none does
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

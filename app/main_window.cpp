@@ -224,7 +224,7 @@ void MainWindow::tellFrozen() {
                         : tr("Frozen %1").arg(taken.toString(QStringLiteral("HH:mm:ss")));
     if (live_ && !session_.ended()) {
         const auto& bias = live_->reading.distortion.biasPercent;
-        words += tr(" \u00b7 live bias %1")
+        words += tr(" \u00b7 live %1")
                      .arg(bias ? signedNumber(bias->value, 1) + QStringLiteral(" %") : QStringLiteral("\u2014"));
     }
     messages_->showFrozen(words + tr(" \u00b7 space lets go"));

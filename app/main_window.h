@@ -50,7 +50,6 @@ public:
     void toggleFreeze();
     void openFile(const QString& path);  // a recording, or a scenario by its ending
     void showHelp(const QString& page);
-    static QString pageUnder(const QWidget* widget);  // of the help; the contents where nothing is under it
     void startFirstSteps();                           // where there is an eccentric to turn
     void forgetSettings();
     BenchLog& log() { return *log_; }

@@ -40,7 +40,7 @@ QString localFile(const QMimeData* data) {
 void MainWindow::makeHelpActions() {
     group_ = tr("Help and settings");
     help_ = act(tr("Help"), tr("Help: on the reading under the pointer, else the contents with guide and glossary"),
-                {Qt::Key_F1}, [this] { showHelp(pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
+                {Qt::Key_F1}, [this] { showHelp(HelpWindow::pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
     act(tr("Connecting"), tr("How to connect a loop safely"), {Qt::CTRL | Qt::Key_F1},
         [this] { showHelp(QStringLiteral("connect.md")); });
     act(tr("First steps"), tr("Show the first steps again, on the demonstration"), {Qt::ALT | Qt::Key_F1}, [this] {
@@ -49,13 +49,6 @@ void MainWindow::makeHelpActions() {
     });
     act(tr("Forget settings"), tr("Forget all settings and begin with the usual ones"),
         {Qt::CTRL | Qt::SHIFT | Qt::Key_Backspace}, [this] { askForget(); });
-}
-
-// Of the widget or of what it stands in.
-QString MainWindow::pageUnder(const QWidget* widget) {
-    for (; widget; widget = widget->parentWidget())
-        if (const QString page = widget->property(theme::kHelpPage).toString(); !page.isEmpty()) return page;
-    return QStringLiteral("index.md");
 }
 
 void MainWindow::showHelp(const QString& page) { openHelpBeside(this, page); }

@@ -21,7 +21,11 @@ void MainWindow::makePlaybackActions() {
             if (const Outcome playing = session_.replay(); !playing) messages_->warn(told(playing.error().text));
         });
     fast_ = act(tr("Fast"), tr("Play recordings as fast as they can be measured, or in real time"),
-                {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] { session_.setFast(fast_->isChecked()); });
+                {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] {
+                    session_.setFast(fast_->isChecked());
+                    if (session_.ended())
+                        messages_->say(tr("The recording has ended; from the beginning is Ctrl+Home."));
+                });
     pause_->setCheckable(true);
     fast_->setCheckable(true);
     playback_ = new PlaybackBar(session_, {pause_, again_, fast_});

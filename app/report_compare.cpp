@@ -53,12 +53,12 @@ PageRow instantRow(const Difference& d, int levels) {
 }
 
 void drawReadings(PageFlow& page, const std::vector<PageRow>& rows, const QString& laterTitle) {
-    page.table({{29.0, Align::left, Words::tr("quantity")},
+    page.table({{28.0, Align::left, Words::tr("quantity")},
                 {13.0, Align::point, Words::tr("before")},
                 {13.0, Align::point, laterTitle},
                 {14.0, Align::point, Words::tr("change")},
                 {13.0, Align::point, kGiveOrTake},
-                {2.0, Align::left, {}},
+                {3.0, Align::left, {}},
                 {18.0, Align::left, Words::tr("changed?")}},
                rows);
 }

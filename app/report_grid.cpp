@@ -91,8 +91,8 @@ void ReportGrid::drawBefore(QPainter& p, const CharacterTrace& chosen) const {
         if ((*t)->code != chosen.code) continue;
         drawTrace(p, **t, QPen(kFaint, 0.3 * mm_, Qt::DashLine), frame_.before->gridUnitSeconds);
         p.setFont(PageFlow::font(7.5));
-        p.drawText(plot_.adjusted(0, 0, -1.0 * mm_, -0.6 * mm_), Qt::AlignRight | Qt::AlignBottom,
-                   Words::tr("dashed: before"));
+        p.drawText(QRectF(plot_.left(), plot_.bottom() + 3.0 * mm_, plot_.width() - 1.0 * mm_, 4.0 * mm_),
+                   Qt::AlignRight | Qt::AlignTop, Words::tr("dashed: before"));
         return;
     }
 }

@@ -222,8 +222,8 @@ protected:
 };
 
 TEST_F(Memory, TheHelpForTheInputIsWhereItIsConnected) {
-    EXPECT_EQ(MainWindow::pageUnder(window.findChild<SourcePicker*>()), "connect.md#the-sound-input");
-    EXPECT_EQ(MainWindow::pageUnder(window.findChild<LevelMeter*>()), "connect.md#levels-and-grounds");
+    EXPECT_EQ(HelpWindow::pageUnder(window.findChild<SourcePicker*>()), "connect.md#the-sound-input");
+    EXPECT_EQ(HelpWindow::pageUnder(window.findChild<LevelMeter*>()), "connect.md#levels-and-grounds");
 }
 
 TEST_F(Memory, TheFirstStepsAreThreeAndNeverComeAgain) {

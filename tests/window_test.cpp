@@ -208,13 +208,13 @@ TEST_F(Window, TheReportIsNamedAfterTheMachineAndTheLineSaysWhereItIs) {
 }
 
 TEST_F(Window, F1ExplainsWhatThePointerIsOn) {
-    EXPECT_EQ(MainWindow::pageUnder(&panels().gauge()), "bias.md");
-    EXPECT_EQ(MainWindow::pageUnder(&panels().findings()), "findings.md");
-    EXPECT_EQ(MainWindow::pageUnder(&panels().tape()), "tape.md");
-    EXPECT_EQ(MainWindow::pageUnder(&panels().eccentric()), "adjusting.md");
-    EXPECT_EQ(MainWindow::pageUnder(&window.bar()), "index.md");
+    EXPECT_EQ(HelpWindow::pageUnder(&panels().gauge()), "bias.md");
+    EXPECT_EQ(HelpWindow::pageUnder(&panels().findings()), "findings.md");
+    EXPECT_EQ(HelpWindow::pageUnder(&panels().tape()), "tape.md");
+    EXPECT_EQ(HelpWindow::pageUnder(&panels().eccentric()), "adjusting.md");
+    EXPECT_EQ(HelpWindow::pageUnder(&window.bar()), "index.md");
     QStringList pages;
-    for (const ReadingRow* row : window.findChildren<ReadingRow*>()) pages << MainWindow::pageUnder(row);
+    for (const ReadingRow* row : window.findChildren<ReadingRow*>()) pages << HelpWindow::pageUnder(row);
     EXPECT_TRUE(pages.contains("shaft.md"));
     for (const QString& page : pages) EXPECT_TRUE(HelpWindow::pageNames().contains(page)) << page.toStdString();
 }

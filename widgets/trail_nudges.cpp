@@ -66,20 +66,16 @@ void TrailNudges::draw(QCPPainter* painter) {
     for (auto n = snapshot_->nudges.rbegin(); n != snapshot_->nudges.rend(); ++n) {
         const double x = parentPlot()->xAxis->coordToPixel(n->seconds - snapshot_->seconds);
         if (x < inside.left()) break;
-        drawMark(*painter, *n, x);
+        drawHead(*painter, *n, x);
         const QString words =
             Words::tr("%1 to %2").arg(signedNumber(n->before.value, 1), signedNumber(n->after.value, 1));
         all.push_back({x, words, figuresWidth(metrics, words)});
     }
     for (const NudgePlace& place : placeNudgeWords(all, inside.left(), inside.right(), rows_))
-        drawWords(*painter, place);
+        drawWords(*painter, place);  // and the line to them: one without words would point at those of another
 }
 
-void TrailNudges::drawMark(QCPPainter& painter, const Nudge& n, double x) const {
-    const QRectF inside = parentPlot()->axisRect()->rect();
-    painter.setAntialiasing(false);
-    painter.setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
-    painter.drawLine(QPointF(x, inside.top()), QPointF(x, inside.bottom()));
+void TrailNudges::drawHead(QCPPainter& painter, const Nudge& n, double x) const {
     const double way = n.step.value > 0.0 ? -1.0 : 1.0;  // down the screen when the bias fell
     const double y = parentPlot()->yAxis->coordToPixel(0.5 * (n.before.value + n.after.value));
     painter.setAntialiasing(true);
@@ -93,8 +89,7 @@ void TrailNudges::drawWords(QCPPainter& painter, const NudgePlace& place) const 
     const double foot = parentPlot()->axisRect()->top() - place.row * rowHeight();
     painter.setAntialiasing(false);
     painter.setPen(QPen(theme::kSecondary, 1.0, Qt::DotLine));
-    if (place.row > 0)
-        painter.drawLine(QPointF(place.words->x, foot), QPointF(place.words->x, parentPlot()->axisRect()->top()));
+    painter.drawLine(QPointF(place.words->x, foot), QPointF(place.words->x, parentPlot()->axisRect()->bottom()));
     painter.setAntialiasing(true);
     painter.setPen(theme::kSecondary);
     drawFigures(painter, {place.left, foot - QFontMetricsF(painter.font()).descent()}, place.words->words);

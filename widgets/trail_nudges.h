@@ -28,8 +28,8 @@ struct NudgePlace {
 std::vector<NudgePlace> placeNudgeWords(const std::vector<NudgeWords>& youngestFirst, double left, double right,
                                         int rows);
 
-// The nudges on the trail: a hairline where each was, an arrow head the way it went, and above the drawing from what
-// to what.
+// The nudges on the trail: an arrow head the way each went, and where there is room a hairline and above the drawing
+// from what to what.
 class TrailNudges : public QCPAbstractItem {
 public:
     explicit TrailNudges(QCustomPlot* plot);
@@ -43,7 +43,7 @@ protected:
     void draw(QCPPainter* painter) override;
 
 private:
-    void drawMark(QCPPainter& painter, const Nudge& nudge, double x) const;
+    void drawHead(QCPPainter& painter, const Nudge& nudge, double x) const;
     void drawWords(QCPPainter& painter, const NudgePlace& place) const;
 
     SnapshotPtr snapshot_;

@@ -309,8 +309,8 @@ def circuits():
     d.text(284, 276, "D1", anchor="end")
     for x, y in ((170, 80), (240, 80), (170, 320), (240, 320), (340, 190), (340, 290)):
         d.dot(x, y)
-    d.line((336, 80), (344, 80))
-    d.line((336, 320), (344, 320))
+    d.line((330, 80), (341, 80))
+    d.line((330, 320), (341, 320))
     d.light(362, 230)
     d.line((412, 50), (412, 360), color=OUT, dash="8 5")
     d.text(412, 380, "barrier, 8 mm or more", OUT, 12, "middle")
@@ -343,6 +343,7 @@ def circuits():
     d.line((100, 130), (100, 80), (520, 80), (520, 240), (100, 240), (100, 146))
     d.line((84, 130), (116, 130))
     d.line((91, 140), (109, 140), width=4)
+    d.text(112, 122, "+")
     d.text(78, 132, "12 V", anchor="end")
     d.text(78, 148, "eight AA", GREY, 12, "end")
     d.fuse(165, 80, "fuse", "100 mA")

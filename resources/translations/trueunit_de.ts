@@ -4487,6 +4487,10 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>trueunit::FrameWindow</name>
     <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
         <source>%1, taken %2</source>
         <translation>%1, aufgenommen %2</translation>
     </message>
@@ -5343,8 +5347,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Festgehalten %1</translation>
     </message>
     <message>
-        <source> · live bias %1</source>
-        <translation> · Verzerrung jetzt %1</translation>
+        <source> · live %1</source>
+        <translation> · jetzt %1</translation>
     </message>
     <message>
         <source> · space lets go</source>
@@ -5969,6 +5973,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Play recordings as fast as they can be measured, or in real time</source>
         <translation>Aufnahmen so schnell abspielen, wie sie gemessen werden können, oder in Echtzeit</translation>
+    </message>
+    <message>
+        <source>The recording has ended; from the beginning is Ctrl+Home.</source>
+        <translation>Die Aufnahme ist zu Ende; von vorn geht es mit Strg+Pos1.</translation>
     </message>
     <message>
         <source>%1 Ctrl+Home plays it again.</source>
