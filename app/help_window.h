@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QDialog>
-#include <QTextBrowser>
 
 class QListWidget;
 class QPushButton;
@@ -10,26 +9,7 @@ class QPushButton;
 namespace trueunit {
 
 class FindOnPage;
-
-// Shows the pages that are built into the program; links to headings work, drawings are sharp on any screen.
-class HelpPages : public QTextBrowser {
-    Q_OBJECT
-
-public:
-    explicit HelpPages(QWidget* parent = nullptr);
-    void open(const QString& page);  // "bias.md", or "connect.md#levels-and-grounds"
-
-signals:
-    void opened(const QString& page);
-
-protected:
-    QVariant loadResource(int type, const QUrl& name) override;
-    void doSetSource(const QUrl& url, QTextDocument::ResourceType type) override;
-    void keyPressEvent(QKeyEvent* event) override;
-
-private:
-    void scrollToHeading(const QString& slug);
-};
+class HelpPages;
 
 // The help: contents at the left, the page at the right. Stands beside the bench window, which stays usable.
 class HelpWindow : public QDialog {

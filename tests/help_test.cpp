@@ -23,6 +23,7 @@
 
 #include "app/find_on_page.h"
 #include "app/first_steps.h"
+#include "app/help_pages.h"
 #include "app/help_window.h"
 #include "app/main_window.h"
 #include "app/message_line.h"

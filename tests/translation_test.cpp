@@ -20,6 +20,7 @@
 #include <QXmlStreamReader>
 
 #include "app/bench_panels.h"
+#include "app/help_pages.h"
 #include "app/help_window.h"
 #include "app/main_window.h"
 #include "app/session.h"
