@@ -62,6 +62,7 @@ void DisplacementMarks::draw(QCPPainter* painter) {
     drawDots(*painter);
     drawMeans(*painter);
     drawBefore(*painter);
+    drawWords(*painter);
 }
 
 // A frame about the clusters the chosen finding rests on.
@@ -95,8 +96,6 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
-    painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    const bool roomForWord = place(2 * kSide, 0).x() - place(0, 0).x() > wordWidth(painter);
     for (const InstantReading& i : snapshot_->reading.instants) {
         const bool out = meanIsOut(i.to, i.meanPercent, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
@@ -109,20 +108,27 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.drawLine(QPointF(centre.x() - half, up), QPointF(centre.x() - half, down));  // the spread, at the side
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
-        if (out && roomForWord) drawWord(painter, i);
     }
 }
 
-// Beyond the dots, seen from zero: nothing else is drawn there.
+void DisplacementMarks::drawWords(QCPPainter& painter) const {
+    painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
+    if (place(2 * kSide, 0).x() - place(0, 0).x() <= wordWidth(painter)) return;
+    for (const InstantReading& i : snapshot_->reading.instants)
+        if (meanIsOut(i.to, i.meanPercent, *snapshot_)) drawWord(painter, i);
+}
+
+// Beyond the dots, seen from zero, and over what of the moment before is drawn there.
 void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i) const {
     const QRectF inside = parentPlot()->axisRect()->rect();
     const double height = QFontMetricsF(painter.font()).capHeight();
     const QPointF last = place(i.k + sideOf(i.to), i.meanPercent < 0 ? i.minPercent : i.maxPercent);
     const double beyond = kDotSize / 2 + (restsOn(evidence_, i.k, i.to) ? 7 : 3);  // clear of its frame
     const double base = i.meanPercent < 0 ? last.y() + beyond + height : last.y() - beyond;
-    painter.drawText(
-        QPointF(last.x() - wordWidth(painter) / 2, std::clamp(base, inside.top() + height, inside.bottom())),
-        outWord());
+    const QPointF at(last.x() - wordWidth(painter) / 2, std::clamp(base, inside.top() + height, inside.bottom()));
+    if (before_) painter.fillRect(QRectF(at.x(), at.y() - height, wordWidth(painter), height), theme::kPanel);
+    painter.setPen(theme::kOut);
+    painter.drawText(at, outWord());
 }
 
 // Where the means stood before; a stroke to where they are where the difference is more than chance.
