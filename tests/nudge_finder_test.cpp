@@ -84,6 +84,18 @@ TEST_F(NudgeFinderTest, OneWildCharacterIsNoNudge) {
     EXPECT_TRUE(listen(sender, 200).nudges().empty());
 }
 
+TEST_F(NudgeFinderTest, CharactersThatStrayTogetherAreTakenBackOnceOthersHaveFollowed) {
+    sender.biasPercent = [](std::uint64_t n) { return n >= 120 && n < 124 ? -1.0 : 1.2; };
+    EXPECT_EQ(listen(sender, 126).nudges().size(), 1U) << "it looks like a step";
+    sender.next = 0;
+    EXPECT_TRUE(listen(sender, 190).nudges().empty());
+    sender.next = 0;
+    sender.biasPercent = [](std::uint64_t n) { return n >= 120 && n < 124 ? -1.0 : n < 200 ? 1.2 : 3.2; };
+    const NudgeFinder finder = listen(sender, 260);
+    ASSERT_EQ(finder.nudges().size(), 1U) << "the one that followed is found";
+    EXPECT_NEAR(finder.nudges().front().step.value, 2.0, 0.6);
+}
+
 TEST_F(NudgeFinderTest, OneTurnOverSeveralCharactersIsOneNudge) {
     sender.biasPercent = [](std::uint64_t n) {  // a second by hand
         return n < 100 ? 9.0 : n < 106 ? 9.0 - static_cast<double>(n - 99) : 3.0;

@@ -129,6 +129,16 @@ void NudgeFinder::settle() {
     level_ = stated(meanBias(since.last(std::min(since.size(), kReference)), scatter_));
     if (nudges_.empty() || since.size() > kReference) return;
     finish(nudges_.back(), *level_);
+    if (since.size() == kReference) takeBackIdle(start);
+}
+
+// A few characters that strayed together look like a step until as many have come after it as count before it.
+void NudgeFinder::takeBackIdle(std::size_t start) {
+    const Measured& step = nudges_.back().step;
+    if (std::abs(step.value) > step.uncertainty || start == 0) return;
+    nudges_.pop_back();
+    segment_ = points_[start - 1].segment;
+    for (std::size_t i = start; i < points_.size(); ++i) points_[i].segment = segment_;
 }
 
 // A mean as the person is told it: on the actual unit, with its 95 % half-width.

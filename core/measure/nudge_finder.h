@@ -15,7 +15,8 @@ namespace trueunit {
 // them, on the scatter learned from this very sender. The limit is 6.8 chances in a million for the comparison of three
 // characters and 1.6 for the others, so a steady sender with normal scatter is called nudged less than once in
 // an hour (22,000 characters); measured with 1 % scatter: tests/bench/nudge_bench.cpp. A slow drift moves both sides
-// and is no nudge. Analysis thread; some ten thousand operations a character; memory bounded.
+// and is no nudge. A step that is within its uncertainty once 32 characters have followed is taken back. Analysis
+// thread; some ten thousand operations a character; memory bounded.
 class NudgeFinder {
 public:
     // unitSeconds: the actual unit as known now; nominalSeconds: what percentages are of.
@@ -32,6 +33,7 @@ private:
     void look();
     void begin(std::size_t first, const Measured& before);
     void settle();
+    void takeBackIdle(std::size_t start);
     std::size_t segmentStart() const;
     Measured stated(const Measured& mean) const;
 
