@@ -11,7 +11,10 @@ using namespace report_ink;
 
 QStringList instrumentParts(const FrozenFrame& frame) {
     QStringList parts;
-    for (const auto& [name, value] : settingsRows(frame)) parts += name + QStringLiteral(":\u00a0") + value;
+    for (const auto& [name, value] : settingsRows(frame)) {
+        const bool sentence = value.endsWith(QLatin1Char('.'));  // others follow it
+        parts += name + QStringLiteral(":\u00a0") + (sentence ? value.chopped(1) : value);
+    }
     return parts;
 }
 

@@ -91,7 +91,7 @@ void FindingList::keyPressEvent(QKeyEvent* event) {
 void FindingList::focusInEvent(QFocusEvent*) { update(); }
 void FindingList::focusOutEvent(QFocusEvent*) { update(); }
 
-void FindingList::setFindings(std::vector<Finding> findings) {
+void FindingList::setFindings(const std::vector<Finding>& findings) {
     std::vector<Entry> entries;
     const QFont plain = theme::text(theme::kSmallPx);
     for (const Finding& f : findings) {

@@ -23,7 +23,7 @@ public:
 
     explicit FindingList(QWidget* parent = nullptr);
 
-    void setFindings(std::vector<Finding> findings);
+    void setFindings(const std::vector<Finding>& findings);
     void setSentences(const QStringList& sentences);  // the first in ink, the others quiet
     QString text() const;
     void setChosen(int index);  // -1: none
