@@ -17,6 +17,7 @@ Reading wellTimed() {
     r.text.feedSlips = 0;
     r.distortion.biasPercent = Measured{0.5, 0.1};
     r.speed.baud = Measured{50.0, 0.01};
+    r.speed.errorPercent = Measured{0.0, 0.02};
     r.levels.emplace();
     for (int level = 1; level <= 5; ++level) r.levels->push_back({level, 100, 0, 100, 0});
     return r;

@@ -112,10 +112,8 @@ FindingsPanel::FindingsPanel(QWidget* parent)
 }
 
 void FindingsPanel::setExercise(bool exercise) {
-    caution_->setText(exercise
-                          ? Words::tr("An exercise: only the eccentric can be turned here. On a machine: hazardous "
-                                      "loop voltage, unplug before tools go in.")
-                          : Words::tr("Hazardous loop voltage. Unplug before tools go in."));
+    caution_->setText(exercise ? Words::tr("An exercise. On a machine: hazardous voltage, unplug first.")
+                               : Words::tr("Hazardous loop voltage. Unplug before tools go in."));
 }
 
 void FindingsPanel::toggleTall() {

@@ -3324,8 +3324,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Gefährliche Spannung. Erst Netzstecker ziehen.</translation>
     </message>
     <message>
-        <source>An exercise: only the eccentric can be turned here. On a machine: hazardous loop voltage, unplug before tools go in.</source>
-        <translation>Eine Übung: Hier dreht sich nur der Exzenter. An einer Maschine: Gefährliche Spannung, erst Netzstecker ziehen.</translation>
+        <source>An exercise. On a machine: hazardous voltage, unplug first.</source>
+        <translation>Übung. An Maschinen: Lebensgefahr, erst Netzstecker ziehen.</translation>
     </message>
     <message>
         <source>An exercise on a simulated sender: only its eccentric can be turned, which moves the bias. What to look at and how to confirm is what one would do on a machine.</source>
