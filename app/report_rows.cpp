@@ -63,6 +63,10 @@ public:
     }
 
     void add(ReportRow row) { rows_.push_back(std::move(row)); }
+    void beOut() {  // the last one, though no limit in percent is set for it
+        rows_.back().out = true;
+        rows_.back().judged = judgedWord(Judgement::out);
+    }
     std::vector<ReportRow> take() { return std::move(rows_); }
 
 private:
@@ -102,12 +106,16 @@ void addFurther(Rows& rows, const Reading& r) {
         plain(Words::tr("Receiving margin, to"), kPercent, r.margin->highPercent, 0);
     }
     if (r.levels) {
-        const auto share = [&](const QString& name, const LevelTally& t) {
-            if (t.all > 0) plain(name, kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
+        const auto share = [&](const QString& name, const LevelTally& t, const char* key) {
+            if (t.all == 0) return;
+            plain(name, kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
+            const auto& exceeded = r.verdict.exceeded;
+            if (std::find(exceeded.begin(), exceeded.end(), key) != exceeded.end()) rows.beOut();
         };
-        share(Words::tr("Lost marks"), tallyOf(*r.levels, &LevelReading::marksMissed, &LevelReading::marksExpected));
+        share(Words::tr("Lost marks"), tallyOf(*r.levels, &LevelReading::marksMissed, &LevelReading::marksExpected),
+              "marks_missed");
         share(Words::tr("Filled spaces"),
-              tallyOf(*r.levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected));
+              tallyOf(*r.levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected), "spaces_filled");
     }
     if (r.contact) plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
 }

@@ -160,7 +160,7 @@ VerdictText judgedText(const Snapshot& s) {
     QString lead;  // which way, unless a finding says so
     const bool byLevel = s.reading.findings && aLevelPulls(*s.reading.findings);
     for (const ReportRow& r : reportRows(s)) {
-        if (!r.out) continue;
+        if (!r.out || r.limit.isEmpty()) continue;  // lost marks are told in numbers above
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
         if (r.name != Words::tr("Bias")) continue;
         if (byLevel) parts.back() += Words::tr(", partly a level");

@@ -175,6 +175,20 @@ TEST(ReportText, TheVerdictNamesWhatIsOutAndWhichWay) {
         << v.detail.toStdString();
 }
 
+TEST(ReportText, LostMarksThatPutASenderOutOfLimitsAreMarkedInTheirRowAndToldInNumbers) {
+    Snapshot s = *frameOfLongMarks().snapshot;
+    s.reading.levels.emplace();
+    for (int level = 1; level <= 5; ++level) s.reading.levels->push_back({level, 100, level == 3 ? 20 : 0, 100, 0});
+    s.reading.verdict.within = false;
+    s.reading.verdict.exceeded.emplace_back("marks_missed");
+    for (const ReportRow& row : reportRows(s)) {
+        EXPECT_EQ(row.judged == "OUT" && row.limit.isEmpty(), row.name == "Lost marks") << row.name.toStdString();
+        EXPECT_TRUE(row.name != "Lost marks" || (row.out && row.value == "4.00"));
+    }
+    EXPECT_EQ(verdictText(s).detail.count("ost marks"), 0);
+    EXPECT_EQ(verdictText(s).detail.count("20 of 100 marks of level 3 lost"), 1);
+}
+
 TEST(ReportText, TheHeadNamesTheFirstFindingAndALevelThatPullsTheBias) {
     Snapshot s = *frameOfLongMarks().snapshot;
     s.reading.findings = {{"level-late", 0.95, "Level 2 comes 12.0 % early", {}, {}, {}},
