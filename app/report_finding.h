@@ -8,8 +8,6 @@
 
 namespace trueunit {
 
-inline constexpr double kLikely = 0.5;  // a finding surer than this is more likely than not
-
 // What is printed below the title of a finding; what is empty is left out.
 struct FindingText {
     QString evidence, lookAt, confirm;

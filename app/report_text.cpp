@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/report_finding.h"
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
 #include "core/simulate/scenario_source.h"
@@ -101,7 +100,8 @@ VerdictText openText(const Snapshot& s) {
             parts += r.value == kNoValue
                          ? r.name + QStringLiteral(": ") + r.open
                          : Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%): %4").arg(r.name, r.value, r.limit, r.open);
-    return {Words::tr("Cannot tell yet"),
+    return {lacksNominal(s.reading.verdict) ? Words::tr("Cannot tell: set the nominal speed")
+                                            : Words::tr("Cannot tell yet"),
             Words::tr("%1. Limits: %2.").arg(parts.join(QStringLiteral("; ")), told(s.limits.title)), std::nullopt};
 }
 
@@ -132,7 +132,7 @@ VerdictText inLimitsText(const Snapshot& s) {
 const Finding* headFinding(const Snapshot& s) {
     if (!s.reading.findings) return nullptr;
     const std::vector<Finding>& all = *s.reading.findings;
-    const bool out = s.reading.verdict.within == false;
+    const bool out = s.reading.verdict.within == false || lacksNominal(s.reading.verdict);
     const auto fits = [out](const Finding& f) {
         return isSureFault(f) || (out && isFault(f) && f.confidence > kLikely);
     };

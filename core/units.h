@@ -46,8 +46,9 @@ inline constexpr std::array kStandardSpeeds = {
     StandardSpeed{110.0, 1.0 / 110.0},
 };
 
+inline constexpr double kNominalWithin = 0.03;  // of the unit: what is farther off is no standard speed
+
 // The standard speed whose unit is nearest to the given one, if it lies within the given fraction of it.
-inline constexpr double kNominalWithin = 0.03;
 inline std::optional<StandardSpeed> nearestStandardSpeed(double unitSeconds, double within = kNominalWithin) {
     std::optional<StandardSpeed> best;
     double bestOff = within;

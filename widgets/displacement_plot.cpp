@@ -82,10 +82,10 @@ void DisplacementPlot::nameColumns(int levels) {
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
     const JudgedReading* speed = judged(s.reading.verdict, "error_percent");
-    const bool off = speed && speed->judgement == Judgement::out;  // which the grid shows, and this does not
-    const QString unit = off ? Words::tr("% late (up) at the sender's own speed, which is off")
+    const bool out = speed && speed->judgement == Judgement::out;  // which the grid shows, and this does not
+    const QString unit = out ? Words::tr("% late (up) at the sender's own speed, which is out")
                              : Words::tr("% late (up) at the sender's own speed"),
-                  brief = off ? Words::tr("% late, own speed, off") : Words::tr("% late, own speed");
+                  brief = out ? Words::tr("% late, own speed (out)") : Words::tr("% late, own speed");
     const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
     setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed")});
     QStringList said;

@@ -43,6 +43,8 @@ struct Finding {
     bool minor = false;  // told, yet not beyond its limit
 };
 
+inline constexpr double kLikely = 0.5;  // a finding surer than this is more likely than not
+
 inline bool isFault(const Finding& f) { return f.id != "in-order" && f.id != "no-signal"; }
 
 // A fault so sure that "in limits" must not stand alone beside it.

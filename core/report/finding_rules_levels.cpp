@@ -207,32 +207,30 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
     return RankedFinding{f, std::abs(o.percent.value) / kLatePercent};
 }
 
+// Marks lost or spaces filled, held against the text; what to look at follows the level.
+std::optional<RankedFinding> levelFault(const Symptoms& s, bool lost, const char* lookAt) {
+    if (!s.tape) return levelWithoutText(s, lost);
+    const Worst w = lost ? worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected)
+                         : worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
+    if (w.level == 0) return std::nullopt;
+    if (!standsOut(s, w)) return severalLevels(s, w, lost);
+    Finding f = levelFinding(s, w, lost);
+    f.lookAt = "Level " + std::to_string(w.level) + lookAt;
+    return ranked(s, std::move(f), w, lost ? &LevelCount::spacesFilled : &LevelCount::marksMissed);
+}
+
 }  // namespace
 
 std::optional<RankedFinding> levelDropout(const Symptoms& s) {
-    if (!s.tape) return levelWithoutText(s, true);
-    const Worst w = worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected);
-    if (w.level == 0) return std::nullopt;
-    if (!standsOut(s, w)) return severalLevels(s, w, true);
-    Finding f = levelFinding(s, w, true);
-    const std::string level = std::to_string(w.level);
-    f.lookAt = "Level " + level +
-               ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
-               "dirty contact of that level; then the tape itself (holes not clean).";
-    return ranked(s, std::move(f), w, &LevelCount::spacesFilled);
+    return levelFault(s, true,
+                      ": sensing pin worn, bent or gummed, weak pin spring, transfer lever not followed through, "
+                      "dirty contact of that level; then the tape itself (holes not clean).");
 }
 
 std::optional<RankedFinding> levelStuck(const Symptoms& s) {
-    if (!s.tape) return levelWithoutText(s, false);
-    const Worst w = worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
-    if (w.level == 0) return std::nullopt;
-    if (!standsOut(s, w)) return severalLevels(s, w, false);
-    Finding f = levelFinding(s, w, false);
-    const std::string level = std::to_string(w.level);
-    f.lookAt = "Level " + level +
-               ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
-               "sticking or shorted; then a tape torn at that row.";
-    return ranked(s, std::move(f), w, &LevelCount::marksMissed);
+    return levelFault(s, false,
+                      ": sensing pin or transfer lever slow to return (gummed, weak return spring), contact "
+                      "sticking or shorted; then a tape torn at that row.");
 }
 
 std::optional<RankedFinding> levelLate(const Symptoms& s) { return leverLate(s, 0); }

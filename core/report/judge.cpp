@@ -108,14 +108,15 @@ PlainVerdict plainVerdict(const Reading& r) {
         return of(key == "end_percent" ? r.distortion.endPercent : r.distortion.biasPercent);
     };
     PlainVerdict plain{r.verdict.within, r.verdict.exceeded};
-    bool missing = false;  // what has no value cannot be judged by it
-    for (const JudgedReading& j : r.verdict.judged) {
-        missing |= j.missing;
+    for (const JudgedReading& j : r.verdict.judged)
         if (j.judgement == Judgement::open && value(j.key) > j.limit) plain.exceeded.push_back(j.key);
-    }
-    if (!plain.within && !r.verdict.judged.empty() && !missing) plain.within = plain.exceeded.empty();
+    if (!plain.within && !r.verdict.judged.empty() && !lacksNominal(r.verdict)) plain.within = plain.exceeded.empty();
     if (!plain.exceeded.empty()) plain.within = false;
     return plain;
+}
+
+bool lacksNominal(const Verdict& verdict) {
+    return std::any_of(verdict.judged.begin(), verdict.judged.end(), [](const auto& j) { return j.missing; });
 }
 
 std::string judgementWords(const JudgedReading& j) {

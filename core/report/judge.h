@@ -40,6 +40,9 @@ PlainVerdict plainVerdict(const Reading& reading);
 // "in", "out", "cannot tell yet: 12 more characters".
 std::string judgementWords(const JudgedReading& judged);
 
+// A limit on the speed, and no nominal speed to hold the reading against.
+bool lacksNominal(const Verdict& verdict);
+
 // "bench practice: bias 5, end 5, gross 10, synchronous 10, speed 0.75 %. Common practice: ..."
 std::string limitsText(const Limits& limits);
 std::string originWords(LimitsOrigin kind);  // "published", "common practice", "own"

@@ -215,9 +215,9 @@ void addFindings(const std::vector<Finding>& findings, Table& table) {
 
 std::string verdictWords(const Reading& r, const Limits& limits) {
     if (!r.verdict.within)
-        return r.verdict.judged.empty() ? "none: nothing could be judged"
-               : r.speed.nominalBaud    ? "CANNOT TELL YET (" + limits.title + ")"
-                                        : "CANNOT TELL: set the nominal speed (" + limits.title + ")";
+        return r.verdict.judged.empty()  ? "none: nothing could be judged"
+               : lacksNominal(r.verdict) ? "CANNOT TELL: set the nominal speed (" + limits.title + ")"
+                                         : "CANNOT TELL YET (" + limits.title + ")";
     if (*r.verdict.within)
         return "IN LIMITS (" + limits.title + ")" + (r.levels ? "" : "; timing only, the levels were not counted");
     std::string words = "OUT OF LIMITS (" + limits.title + ")";

@@ -2508,11 +2508,11 @@ Bitte den Namen prüfen.</translation>
         <translation>% spät, eigene Geschw.</translation>
     </message>
     <message>
-        <source>% late, own speed, off</source>
-        <translation>% spät, eigene Geschw., falsch</translation>
+        <source>% late, own speed (out)</source>
+        <translation>% spät, eigene Geschw. (falsch)</translation>
     </message>
     <message>
-        <source>% late (up) at the sender&apos;s own speed, which is off</source>
+        <source>% late (up) at the sender&apos;s own speed, which is out</source>
         <translation>% spät (oben) bei eigener Geschwindigkeit, die falsch ist</translation>
     </message>
     <message>
@@ -2770,6 +2770,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Cannot tell yet</source>
         <translation>Noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>Cannot tell: set the nominal speed</source>
+        <translation>Nicht zu sagen: Nennwert der Geschwindigkeit einstellen</translation>
     </message>
     <message>
         <source>%1. Limits: %2.</source>

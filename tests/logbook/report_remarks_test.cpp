@@ -25,6 +25,22 @@
 namespace trueunit {
 namespace {
 
+// The window on the demonstration, with a logbook of its own.
+class Remarks : public ::testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(session.playDemonstration());
+        window.startLog(book);
+        window.show();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+    }
+
+    const test::TemporaryFolder folder;
+    const QString book = QString::fromStdString(folder.file("book.sqlite"));
+    Session session;
+    MainWindow window{session};
+};
+
 // Types into the report dialog as soon as it is open, and lets it write.
 void answerReport(MainWindow& window, const QString& remarks, const QString& path) {
     QTimer::singleShot(300, &window, [&window, remarks, path] {
@@ -40,15 +56,7 @@ void answerReport(MainWindow& window, const QString& remarks, const QString& pat
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
 }
 
-TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
-    const test::TemporaryFolder folder;
-    const QString book = QString::fromStdString(folder.file("book.sqlite"));
-    Session session;
-    ASSERT_TRUE(session.playDemonstration());
-    MainWindow window(session);
-    window.startLog(book);
-    window.show();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+TEST_F(Remarks, OfAReportAreOfferedAsTheWorkDone) {
     const QString page = QString::fromStdString(folder.file("r.png"));
     answerReport(window, "Found out of true.", page);
     QTest::keyClick(&window, Qt::Key_K);
@@ -88,15 +96,7 @@ TEST(ReportRemarks, OfAReportAreOfferedAsTheWorkDone) {
         << "the next visit begins with it";
 }
 
-TEST(NotesOfAKeptFrame, GoIntoTheLogbookAsTheyAreWritten) {
-    const test::TemporaryFolder folder;
-    const QString book = QString::fromStdString(folder.file("book.sqlite"));
-    Session session;
-    ASSERT_TRUE(session.playDemonstration());
-    MainWindow window(session);
-    window.startLog(book);
-    window.show();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return session.latest() && session.latest()->traces.size() >= 20; }, 20000));
+TEST_F(Remarks, OnAKeptFrameGoIntoTheLogbookAsTheyAreWritten) {
     QTest::keyClick(&window, Qt::Key_Space);
     QTest::keyClick(&window, Qt::Key_K);
     QTest::keyClick(&window, Qt::Key_N);
