@@ -30,8 +30,9 @@ constexpr int kRightNarrow = 320;
 constexpr int kRightLeast = 278;
 constexpr int kSmall = 800;  // below this the right column has the least width
 constexpr int kLeastGrid = 400;
-constexpr int kLeastApart = 480;  // height; below this the findings scroll with the rest,
-constexpr int kAllFits = 720;     // and from here on nothing has to
+constexpr int kLeastApart = 480;    // height; below this the findings scroll with the rest,
+constexpr int kAllFits = 720;       // from here on nothing has to,
+constexpr int kComparedFits = 800;  // and from here on not with a "before" either
 
 QScrollArea* scrolling(QWidget* content) {
     auto* area = new QScrollArea;
@@ -104,6 +105,7 @@ QWidget* BenchPanels::makeRight() {
     comparison_->setProperty(theme::kHelpPage, QStringLiteral("adjusting.md"));
     findings_ = new FindingsPanel;
     findings_->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
+    connect(comparison_, &ComparisonPanel::rowsChosen, this, &BenchPanels::leaveOutCompared);
     connect(findings_, &FindingsPanel::evidenceChosen, this, &BenchPanels::pickOut);
     connect(findings_, &FindingsPanel::tallWanted, this, &BenchPanels::setFindingsTall);
     panels_.insert(panels_.end(), {readings_, comparison_, findings_});
@@ -137,6 +139,7 @@ void BenchPanels::placeFindings() {
     }
     rightList_->setSpacing(apart ? kGap / 2 : kGap);  // before and now belong to the readings
     readings_->setBrief(findingsTall_);
+    leaveOutCompared();
     if (apart && findingsTall_)
         rightAll_->insertWidget(1, readings_);
     else
@@ -148,6 +151,12 @@ void BenchPanels::placeFindings() {
     spaceColumn();
 }
 
+// Where room is short, what stands in "before and now" does not stand again below it.
+void BenchPanels::leaveOutCompared() {
+    const bool compared = !comparison_->isHidden() && height() < kComparedFits;
+    readings_->leaveOut(compared ? comparison_->keys() : std::set<std::string>{});
+}
+
 void BenchPanels::setFindingsTall(bool tall) {
     findingsTall_ = tall;
     placeFindings();
@@ -157,7 +166,7 @@ void BenchPanels::setFindingsTall(bool tall) {
 void BenchPanels::spaceColumn() {
     const bool allScrolls = height() < kLeastApart;
     findings_->setMinimumHeight(findingsTall_ && allScrolls ? findings_->fullHeight() : 0);
-    rightAll_->setSpacing(allScrolls ? kGap / 2 : kGap);
+    rightAll_->setSpacing(allScrolls || findingsApart_ ? kGap / 2 : kGap);
 }
 
 void BenchPanels::show(const SnapshotPtr& snapshot) {

@@ -59,6 +59,7 @@ private:
     QWidget* makeLeft();
     QWidget* makeRight();
     void placeFindings();
+    void leaveOutCompared();
     void spaceColumn();
     void setFindingsTall(bool tall);             // in the place of most of the readings
     void pickOut(const EvidencePlaces& places);  // what the chosen finding rests on, on every panel that shows it

@@ -80,7 +80,8 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     title_->setAccessibleName(tr("Title"));
     code_->setAccessibleName(tr("Code"));
     motor_->setAccessibleName(tr("Kind of motor"));
-    for (const QString& name : QString::fromStdString(codeNames()).split(QStringLiteral(", "))) code_->addItem(name);
+    for (const QString& name : QString::fromStdString(codeNames()).split(QStringLiteral(", ")))
+        code_->addItem(name.toUpper(), name);
     motor_->addItems({tr("synchronous"), tr("governed")});
     for (QLabel* label : {standing_, words_}) label->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -123,8 +124,9 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
     inUse_ = card.has_value();
     fillCards(card ? card->name : nearestCard());
     if (card) showCard(*card);
-    standing_->setVisible(!inUse_);
-    standing_->setText(tr("An example that nobody has chosen: count teeth and turns of your own machine."));
+    standing_->setText(inUse_
+                           ? tr("This card is in use.")
+                           : tr("No card is in use; this is an example: count teeth and turns of your own machine."));
     makeRoomFor(*standing_);
     followFields();
 }
@@ -132,7 +134,8 @@ MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std
 // From the first choice of the person on, the card is no example any more.
 void MachineCardDialog::followFields() {
     const auto changed = [this] {
-        standing_->setText(tr("No card is in use; this one counts once it is used."));
+        standing_->setText(inUse_ ? tr("Changed: this counts once it is used.")
+                                  : tr("No card is in use; this one counts once it is used."));
         explain();
     };
     connect(list_, &QComboBox::activated, this, [this, changed](int i) {
@@ -179,7 +182,7 @@ void MachineCardDialog::fillCards(const std::string& name) {
 
 void MachineCardDialog::showCard(const MachineCard& card) {
     title_->setText(QString::fromStdString(card.title));
-    code_->setCurrentText(QString::fromStdString(card.code));
+    code_->setCurrentIndex(code_->findData(QString::fromStdString(card.code)));
     baud_->setValue(card.baud);
     stop_->setValue(card.stopUnits);
     motor_->setCurrentIndex(card.motor == MachineCard::Motor::governed ? 1 : 0);
@@ -197,7 +200,7 @@ MachineCard MachineCardDialog::typed() const {
     card.name = cardNameFor(title_->text());
     for (const MachineCard& c : cards_)
         if (c.title == card.title) card.name = c.name;
-    card.code = code_->currentText().toStdString();
+    card.code = code_->currentData().toString().toStdString();
     card.baud = baud_->value();
     card.stopUnits = stop_->value();
     card.motor = motor_->currentIndex() == 1 ? MachineCard::Motor::governed : MachineCard::Motor::synchronous;

@@ -8,7 +8,8 @@
 
 namespace trueunit {
 
-// A card brings its code, speed and stop along; the person may change them afterwards.
+// A card brings its code, speed and stop along; the person may change them afterwards. What it brought, and nobody has
+// changed, goes with it.
 void MainWindow::askMachineCard() {
     std::optional<double> measured;
     const auto shown = keeper_.frozen() ? keeper_.frame().snapshot : live_;
@@ -16,7 +17,12 @@ void MainWindow::askMachineCard() {
     MachineCardDialog dialog(session_.options().card, measured, this);
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();
+    const auto before = options.card;
     options.card = dialog.card();
+    if (before && !options.card) {
+        if (options.baud == before->baud) options.baud.reset();
+        if (options.stopUnits == before->stopUnits) options.stopUnits.reset();
+    }
     if (options.card) {
         options.code = options.card->code;
         options.baud = options.card->baud;
@@ -25,8 +31,7 @@ void MainWindow::askMachineCard() {
     if (const Outcome outcome = session_.setOptions(options); !outcome)
         messages_->warn(told(outcome.error().text));
     else if (keeper_.frozen())
-        messages_->say(
-            tr("The frozen frame stays as it was measured; the space bar lets go and shows the card's part."));
+        messages_->say(tr("The frozen frame stays as measured; let go to see the card's part."));
 }
 
 }  // namespace trueunit

@@ -62,7 +62,7 @@ void grid(PageFlow& page, const FrozenFrame& frame) {
     const auto trace = shownTrace(frame);
     page.heading(trace ? Words::tr("Character on the grid: %1, number %2; grid for %3")
                              .arg(printName(trace->print))
-                             .arg(trace->number)
+                             .arg(trace->number + 1)  // the first is 1
                              .arg(gridWords(*frame.snapshot))
                        : Words::tr("Character on the grid"));
     const double height = page.tight() ? 42.0 : frame.before ? 52.0 : 60.0;

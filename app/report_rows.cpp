@@ -106,9 +106,11 @@ void addFurther(Rows& rows, const Reading& r) {
         plain(Words::tr("Receiving margin, to"), kPercent, r.margin->highPercent, 0);
     }
     if (r.levels) {
+        const QString of = textIsLearned(r) ? Words::tr("%1, of %2, text learned") : Words::tr("%1, of %2");
         const auto share = [&](const QString& name, const LevelTally& t, const char* key) {
             if (t.all == 0) return;
-            plain(name, kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
+            plain(of.arg(name).arg(t.all), kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all),
+                  2);
             const auto& exceeded = r.verdict.exceeded;
             if (std::find(exceeded.begin(), exceeded.end(), key) != exceeded.end()) rows.beOut();
         };

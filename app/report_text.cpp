@@ -11,6 +11,7 @@
 #include "core/report/text_faults.h"
 #include "core/simulate/scenario_source.h"
 #include "widgets/cursor_readout.h"
+#include "widgets/level_row.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -213,13 +214,15 @@ std::vector<std::pair<QString, QString>> settingsRows(const FrozenFrame& frame) 
     if (in.snrDb) rows.emplace_back(Words::tr("Signal to noise"), number(*in.snrDb, 0) + Words::tr(" dB"));
     rows.emplace_back(Words::tr("Clipped"), number(in.clippedPercent, 2) + Words::tr(" % of samples"));
     rows.emplace_back(Words::tr("Losses"), Words::tr("%1 gaps, %2 samples").arg(in.gaps).arg(s.lostSamples));
-    rows.emplace_back(Words::tr("Code"), QString::fromStdString(s.options.code));
+    rows.emplace_back(Words::tr("Code"), QString::fromStdString(s.options.code).toUpper());
     rows.emplace_back(Words::tr("Speed set"), speedSet(s));
     rows.emplace_back(Words::tr("Stop set"), s.options.stopUnits
                                                  ? Words::tr("%1 units").arg(asSet(*s.options.stopUnits))
                                                  : Words::tr("found from the signal"));
-    rows.emplace_back(Words::tr("Text of the tape"),
-                      s.options.expect.empty() ? Words::tr("none given") : Words::tr("given"));
+    rows.emplace_back(Words::tr("Text of the tape"), !s.options.expect.empty()  ? Words::tr("given")
+                                                     : !s.reading.levels        ? Words::tr("none given")
+                                                     : textIsLearned(s.reading) ? Words::tr("learned from its rounds")
+                                                                                : Words::tr("recognised"));
     rows.emplace_back(Words::tr("Window"), windowText(s));
     rows.emplace_back(Words::tr("Slice level"), Words::tr("%1 % of the swing").arg(asSet(in.slicePercent)));
     rows.emplace_back(Words::tr("Limits"), limitsWords(s.limits));

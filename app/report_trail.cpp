@@ -8,6 +8,7 @@
 #include "app/page_flow.h"
 #include "app/report_ink.h"
 #include "core/report/smoothing.h"
+#include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
 namespace trueunit {
@@ -39,8 +40,8 @@ public:
         p.save();
         drawScale(p);
         drawFoot(p);
-        drawBefore(p);
         drawLine(p);
+        drawMoments(p);
         p.restore();
     }
 
@@ -97,15 +98,39 @@ private:
         }
     }
 
-    void drawBefore(QPainter& p) const {
-        if (!frame_.before) return;
-        const double at = frame_.before->seconds;
-        if (at < points_.front().seconds || at > points_.back().seconds) return;
-        p.setPen(QPen(kFaint, page_.dots(0.25), Qt::DashLine));
-        p.drawLine(QPointF(x(at), area_.top()), QPointF(x(at), area_.bottom()));
-        p.setPen(kFaint);
-        p.drawText(QRectF(x(at) - page_.dots(20.0), area_.top() - page_.dots(4.2), page_.dots(40.0), page_.dots(4.0)),
-                   Qt::AlignHCenter | Qt::AlignBottom, Words::tr("before"));
+    // Each nudge as an arrow head the way it went; above, where there is room, from what to what, and where "before"
+    // is.
+    void drawMoments(QPainter& p) const {
+        p.setFont(PageFlow::font(7.5));
+        std::vector<NudgeWords> all;
+        const auto add = [&](double seconds, const QString& words) {
+            all.push_back({x(seconds), words, QFontMetricsF(p.font(), p.device()).horizontalAdvance(words)});
+        };
+        for (const Nudge& n : frame_.snapshot->nudges) {
+            if (!isShown(n.seconds)) continue;
+            drawHead(p, n);
+            add(n.seconds, Words::tr("%1 to %2").arg(signedNumber(n.before.value, 1), signedNumber(n.after.value, 1)));
+        }
+        if (frame_.before && isShown(frame_.before->seconds)) add(frame_.before->seconds, Words::tr("before"));
+        std::sort(all.begin(), all.end(), [](const NudgeWords& a, const NudgeWords& b) { return a.x > b.x; });
+        for (const NudgePlace& place : placeNudgeWords(all, area_.left(), area_.right(), 1)) {
+            p.setPen(QPen(kFaint, page_.dots(0.2), Qt::DashLine));
+            p.drawLine(QPointF(place.words->x, area_.top()), QPointF(place.words->x, area_.bottom()));
+            p.setPen(kFaint);
+            p.drawText(QPointF(place.left, area_.top() - page_.dots(1.2)), place.words->words);
+        }
+    }
+
+    bool isShown(double seconds) const {
+        return seconds >= points_.front().seconds && seconds <= points_.back().seconds;
+    }
+
+    void drawHead(QPainter& p, const Nudge& n) const {
+        const double half = page_.dots(0.9), way = n.step.value > 0.0 ? -half : half;
+        const QPointF at(x(n.seconds), y(0.5 * (n.before.value + n.after.value)));
+        p.setPen(Qt::NoPen);
+        p.setBrush(kInk);
+        p.drawPolygon(QPolygonF({at + QPointF(-half, -way), at + QPointF(half, -way), at + QPointF(0.0, way)}));
     }
 
     void drawLine(QPainter& p) const {

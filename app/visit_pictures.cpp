@@ -22,7 +22,7 @@ void grid(PageFlow& page, const FrozenFrame& frame, const QString& when) {
     const auto trace = shownTrace(frame);
     page.heading(trace ? Words::tr("%1: character %2, number %3, taken %4")
                              .arg(when, printName(trace->print))
-                             .arg(trace->number)
+                             .arg(trace->number + 1)  // the first is 1
                              .arg(takenText(frame))
                        : Words::tr("%1, taken %2").arg(when, takenText(frame)));
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, kGridHeight), page.dots(1.0)).draw(page.painter());

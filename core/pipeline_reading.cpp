@@ -17,6 +17,17 @@ constexpr std::uint64_t kPartsEveryCharacters = 16;
 constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
+
+// Whether the tape stands in letters or in figures is known once readers that began in either agree.
+void nameDue(std::vector<TapeCharacter>& characters, const CodeTable& code) {
+    Decoder inLetters(code, Shift::letters), inFigures(code, Shift::figures);
+    for (TapeCharacter& c : characters) {
+        const unsigned due = c.due.value_or(c.code);
+        const std::string name = inLetters.name(due);
+        if (inFigures.name(due) == name && c.due) c.duePrint = name;
+    }
+}
+
 }  // namespace
 
 InputReading Pipeline::Stages::inputReading() const {
@@ -62,6 +73,7 @@ void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
             c.due = due[due.size() - 1 - (tapeEnd - c.number)];
             c.presumed = presumed && c.due;
         }
+    nameDue(characters, *code);
 }
 
 bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {

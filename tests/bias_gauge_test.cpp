@@ -66,6 +66,9 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     s.reading.findings = std::vector<Finding>{{"contact-bounce", 0.92, "Bounce", "b", "c", "d"}};
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.words(), u("bias in limits"));
+    EXPECT_EQ(gauge.otherWords(), u("yet a fault, see findings"));
+    s.reading.findings->front().minor = true;
+    gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.otherWords(), u("see findings"));
     s.reading.findings->front().id = "contact-offset";  // of the bias itself
     gauge.show(std::make_shared<const Snapshot>(s));

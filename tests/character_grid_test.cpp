@@ -61,6 +61,27 @@ TEST(CharacterGrid, TheCursorsComeWhereTheyReadSomethingAndANoteWithThem) {
     EXPECT_EQ(grid.noteUnits(), furthest);
 }
 
+TEST(CharacterGrid, ADraggedCursorCatchesOnAnEdgeUnlessCtrlIsHeld) {
+    CharacterGrid grid;
+    grid.resize(960, 376);
+    grid.show(SnapshotBuilder().build());
+    static_cast<QWidget&>(grid).show();
+    settle();
+    const double edge = grid.noteUnits();
+    grid.setCursors({edge + 0.4, std::nullopt});
+    auto* plot = grid.findChild<QWidget*>(QStringLiteral("plot"));
+    const auto at = [&](double units) { return grid.placeOf(units, 0.5) - plot->pos(); };
+    const QPoint beside = at(edge) - QPoint(3, 0);  // away from the boundary
+    QTest::mousePress(plot, Qt::LeftButton, {}, at(edge + 0.4));
+    QTest::mouseMove(plot, beside);
+    EXPECT_EQ(grid.cursors()[0].value(), edge);
+    QMouseEvent free(QEvent::MouseMove, beside, plot->mapToGlobal(beside), Qt::LeftButton, Qt::LeftButton,
+                     Qt::ControlModifier);
+    QCoreApplication::sendEvent(plot, &free);
+    EXPECT_NEAR(grid.cursors()[0].value(), edge, 0.1);
+    EXPECT_NE(grid.cursors()[0].value(), edge);
+}
+
 TEST(CharacterGrid, KeysMoveTheCursorsAndSayWhere) {
     CharacterGrid grid;
     grid.show(SnapshotBuilder().build());

@@ -167,6 +167,21 @@ TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
     }
 }
 
+// An imposed swing of all instants but the start, as no swing of the speed can make it.
+TEST(Diagnosis, APartThatSwingsEveryInstantAlikeAgainstTheStartIsNotCalledASwingOfTheSpeed) {
+    for (const double hz : {0.7, 2.2}) {
+        SCOPED_TRACE(hz);
+        PlainSender sender;
+        sender.extraPercent = [unit = sender.unit, hz](int k, bool, double start) {
+            return 5.0 * std::sin(2.0 * std::numbers::pi * hz * (start + k * unit));
+        };
+        const Snapshot s = measured(sender, reversals(250));
+        EXPECT_EQ(first(s), "cyclic-drive");
+        const Finding& f = s.reading.findings->front();
+        EXPECT_TRUE(f.evidence.find("not the speed of the drive") != std::string::npos) << f.evidence;
+    }
+}
+
 // What is periodic looks random to a window that holds less than its period some times over.
 TEST(Diagnosis, APeriodicDriveIsNotTakenForContactsThatScatterHoweverShortTheWindowAndFastTheSender) {
     for (const double baud : {45.45, 75.0, 100.0})
@@ -182,6 +197,7 @@ TEST(Diagnosis, APeriodicDriveIsNotTakenForContactsThatScatterHoweverShortTheWin
             options.windowCharacters = window;
             const Snapshot s = measured(sender, reversals(250), options);
             EXPECT_EQ(first(s), "cyclic-drive");
+            EXPECT_TRUE(s.reading.findings->front().evidence.find("As a swing of the speed") != std::string::npos);
             EXPECT_GE(static_cast<double>(s.findingsUsed) * 7.42 * unit, 4.4) << "and so many are said";
             for (const Finding& f : *s.reading.findings)
                 EXPECT_TRUE(f.id != "contact-scatter" || f.confidence < 0.6) << f.confidence;

@@ -320,6 +320,11 @@ TEST(FindingRules, ALineInTheDisplacementIsAShafts) {
     EXPECT_EQ(b.first(), "cyclic-drive");
     EXPECT_TRUE(says(b.findings()[0].evidence, "once in 4.00 characters"));
     EXPECT_TRUE(says(b.findings()[0].lookAt, "100.0 turns a minute"));
+    EXPECT_TRUE(says(b.findings()[0].evidence, "not the speed of the drive"));
+    EXPECT_FALSE(says(b.findings()[0].lookAt, "governor"));
+    b.reading.distortion.cyclic->front().shiftsStart = true;
+    EXPECT_TRUE(says(b.findings()[0].evidence, "As a swing of the speed that is"));
+    EXPECT_TRUE(says(b.findings()[0].lookAt, "governor"));
     b.reading.distortion.cyclic = {{4.0, 13.33, 2.0}};  // the same in each character: nothing a shaft can do
     EXPECT_EQ(b.first(), "in-order");
 }

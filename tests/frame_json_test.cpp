@@ -18,7 +18,7 @@ namespace {
 FrozenFrame frameWithAllFields() {
     FrozenFrame frame = trueunit::test::frameOfLongMarks();
     auto s = std::make_shared<Snapshot>(*frame.snapshot);
-    s->reading.distortion.cyclic = std::vector<CyclicLine>{{1.25, 2.3, 0.375}};
+    s->reading.distortion.cyclic = std::vector<CyclicLine>{{1.25, 2.3, 0.375, true}};
     s->reading.levels = std::vector<LevelReading>{{3, 100, 7, 90, 0}};
     s->reading.margin = MarginReading{9.5, 88.25, {{2, MarginBound{9.5, 4, "R"}, std::nullopt}}};
     s->nudges = {{3, 1.5, 5, {7.8, 0.2}, {5.1, 0.2}, {-2.7, 0.3}}};
@@ -39,6 +39,7 @@ FrozenFrame frameWithAllFields() {
     s->reading.findings->front().seenAt = {{{3, Condition::space}}, 3, true};
     s->reading.text.feedSlips = 2;
     s->tape[0].due = 21U;
+    s->tape[0].duePrint = "Y";
     s->lostSamples = 1ULL << 53U;
     frame.snapshot = s;
     frame.cursors = {1.0 / 3.0, std::nullopt};

@@ -92,3 +92,14 @@ TEST(ReadingText, SaysHowSureAFindingIsWhereToLookAndHowToConfirmInLinesThatFit)
     }
     EXPECT_EQ(words, 40);
 }
+
+TEST(ReadingText, ASureFaultBesideReadingsInLimitsIsSaidInTheVerdict) {
+    Reading r;
+    r.verdict.within = true;
+    r.findings = std::vector<Finding>{{"cyclic-drive", 0.97, "swings", "b", "c", "d"}};
+    EXPECT_TRUE(has(readingText(r, Limits{}), "; yet with a fault, see the findings"));
+    r.findings->front().minor = true;
+    EXPECT_FALSE(has(readingText(r, Limits{}), "yet with a fault"));
+    r.findings->front() = {"cyclic-drive", 0.7, "swings", "b", "c", "d"};
+    EXPECT_FALSE(has(readingText(r, Limits{}), "yet with a fault"));
+}

@@ -95,5 +95,15 @@ TEST(TapeWords, ATapeInItsRightCaseNeedsNoExplanation) {
     for (const auto& cause : wrongCase(s)) EXPECT_FALSE(cause);
 }
 
+TEST(TapeWords, ACharacterThatCameWrongNamesTheOneThatWasDue) {
+    Snapshot s = tapeOf({{0, 27, "figures", true, 27U}, {0, 7, "7", true, 6U}, {0, 4, "space", true, 4U}});
+    s.tape[1].duePrint = "8";
+    s.tape[2].duePrint = "space";
+    const auto causes = wrongCase(s);
+    EXPECT_TRUE(characterWords(s.tape, 1, causes).startsWith(u("7, wrong: level 1 filled, due \u201c8\u201d")))
+        << characterWords(s.tape, 1, causes).toStdString();
+    EXPECT_EQ(characterWords(s.tape, 2, causes), u("space"));
+}
+
 }  // namespace
 }  // namespace trueunit::test

@@ -36,10 +36,15 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
 
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
 // contact is a little off is what the gauge itself shows.
-bool someCauseStands(const Snapshot& s) {
-    return s.reading.findings &&
-           std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
-                       [](const Finding& f) { return isSureFault(f) && f.id != "contact-offset"; });
+QString causeWords(const Snapshot& s) {
+    bool any = false;
+    if (s.reading.findings)
+        for (const Finding& f : *s.reading.findings) {
+            if (!isSureFault(f) || f.id == "contact-offset") continue;
+            if (!f.minor) return Words::tr("yet a fault, see findings");
+            any = true;
+        }
+    return any ? Words::tr("see findings") : QString();
 }
 
 }  // namespace
@@ -99,8 +104,8 @@ void BiasGauge::say(const Snapshot& snapshot) {
     const bool biasIn = !open_ && std::abs(bias_->value) <= limits.biasPercent;
     others_ = biasIn ? othersOutWords(snapshot.reading.verdict) : QString();
     othersOut_ = !others_.isEmpty();
-    if (biasIn && !othersOut_)
-        others_ = someCauseStands(snapshot) ? Words::tr("see findings") : othersOpenWords(snapshot.reading.verdict);
+    if (biasIn && !othersOut_) others_ = causeWords(snapshot);
+    if (biasIn && others_.isEmpty()) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
     if (!biasIn && snapshot.reading.findings && aLevelPulls(*snapshot.reading.findings))
         (open_ ? words_ : others_) = Words::tr("partly a level, see findings");

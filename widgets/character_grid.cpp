@@ -19,6 +19,7 @@ namespace trueunit {
 namespace {
 
 constexpr double kCursorStep = 0.01;  // units, by key
+constexpr double kCatch = 5.0;        // pixels, of a cursor near an edge
 constexpr double kZoomStep = 1.25;
 
 QToolButton* tool(QWidget* parent, const QString& text, const QString& tip) {
@@ -42,7 +43,9 @@ CharacterGrid::CharacterGrid(QWidget* parent)
     plot_->axisRect()->setRangeDrag(Qt::Horizontal);
     plot_->axisRect()->setRangeZoom(Qt::Horizontal);
     bodyLayout()->addWidget(plot_);
-    cursorsButton_ = tool(this, Words::tr("Cursors"), Words::tr("Show or hide the two cursors (C)"));
+    cursorsButton_ = tool(this, Words::tr("Cursors"),
+                          Words::tr("Show or hide the two cursors (C); one that is dragged catches on edges and "
+                                    "boundaries, with Ctrl it does not"));
     cursorsButton_->setCheckable(true);
     wholeButton_ = tool(this, Words::tr("Whole"), Words::tr("Show the whole character (Home)"));
     addTool(cursorsButton_);
@@ -197,8 +200,24 @@ void CharacterGrid::mouseMoved(QMouseEvent* event) {
     }
     const QCPRange range = plot_->xAxis->range();
     Cursors next = cursors_;
-    next[*dragged_] = std::clamp(plot_->xAxis->pixelToCoord(x), range.lower, range.upper);
+    const double reach =
+        event->modifiers() & Qt::ControlModifier ? 0.0 : range.size() * kCatch / plot_->axisRect()->width();
+    next[*dragged_] = caughtAt(std::clamp(plot_->xAxis->pixelToCoord(x), range.lower, range.upper), reach);
     setCursors(next);
+}
+
+// A cursor brought near an instant of the chosen character, or a boundary, stands on it; the nearer of them.
+double CharacterGrid::caughtAt(double units, double reach) const {
+    double best = units, least = reach;
+    const auto offer = [&](double place) {
+        if (const double far = std::abs(place - units); far < least) {
+            least = far;
+            best = place;
+        }
+    };
+    offer(std::round(units));
+    for (const InstantFlag& flag : flagsOf(drawing_->content())) offer(flag.units);
+    return best;
 }
 
 void CharacterGrid::nudgeCursor(std::size_t which, double units) {

@@ -68,6 +68,7 @@ protected:
 private:
     void connectMouse();
     Cursors cursorsToBegin() const;
+    double caughtAt(double units, double reach) const;
     void mousePressed(QMouseEvent* event);
     void mouseMoved(QMouseEvent* event);
     void draw();

@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "core/report/judge.h"
 #include "widgets/figures.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -15,7 +16,7 @@ namespace trueunit {
 namespace {
 
 constexpr int kRowHeight = 16, kFewestRows = 2;  // pixels
-constexpr int kTitle = 30, kBelowRows = 5;       // pixels; as low as they can be, for the readings' sake
+constexpr int kTitle = 28, kBelowRows = 4;       // pixels; as low as they can be, for the readings' sake
 constexpr double kColumnGap = 10.0;              // pixels
 constexpr double kMostOfNameCut = 24.0;          // a name may lose that much before what was and is are left out
 
@@ -88,14 +89,22 @@ void ComparisonPanel::refresh(const Snapshot& snapshot) {
 }
 
 void ComparisonPanel::chooseRows() {
-    const std::size_t before = rows_.size();
+    const std::set<std::string> before = keys();
     rows_.clear();
     for (const Difference& d : comparison_.readings) {
         if (d.seen() == Seen::changed) changed_.insert(d.key);
         if (d.seen() == Seen::none || d.seen() == Seen::notKnown) changed_.erase(d.key);
         if (d.key == "bias_percent" || d.key == "end_percent" || changed_.count(d.key) > 0) rows_.push_back(d);
     }
-    if (rows_.size() != before) updateGeometry();
+    if (keys() == before) return;
+    updateGeometry();
+    emit rowsChosen();
+}
+
+std::set<std::string> ComparisonPanel::keys() const {
+    std::set<std::string> keys;
+    for (const Difference& d : rows_) keys.insert(d.key);
+    return keys;
 }
 
 int ComparisonPanel::heightOfRows() const {
@@ -149,8 +158,12 @@ void ComparisonPanel::paintRow(QPainter& painter, const QRectF& row, const Diffe
     painter.setFont(theme::text(theme::kSmallPx));
     right -= c.change;
     if (c.withValues) {
-        painter.setPen(theme::kInk);
+        const JudgedReading* judgement = judged(shown().reading.verdict, d.key);
+        const bool out = judgement && judgement->judgement == Judgement::out;
+        painter.setPen(out ? theme::kOut : theme::kInk);
+        painter.setFont(theme::text(theme::kSmallPx, out ? QFont::DemiBold : QFont::Normal));
         drawFiguresRight(painter, {right - kColumnGap, baseline}, valueOf(d.after, d));
+        painter.setFont(theme::text(theme::kSmallPx));
         painter.setPen(theme::kSecondary);
         drawFiguresRight(painter, {right - c.after - 2 * kColumnGap, baseline}, valueOf(d.before, d));
         right -= c.before + c.after + 2 * kColumnGap;

@@ -27,9 +27,13 @@ public:
     const Comparison& comparison() const { return comparison_; }
 
     const std::vector<Difference>& rows() const { return rows_; }  // those that are shown
+    std::set<std::string> keys() const;                            // of those
 
     QSize sizeHint() const override { return {378, heightOfRows()}; }
     QSize minimumSizeHint() const override { return {242, heightOfRows()}; }
+
+signals:
+    void rowsChosen();  // other rows than before
 
 protected:
     void refresh(const Snapshot& snapshot) override;

@@ -19,6 +19,7 @@ constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest
 constexpr double kDotSize = 6.0;      // pixels
 constexpr int kLeastHeight = 20;      // of the plot, pixels: less is folded up, with no room for a mark
 constexpr double kStampSize = 10.0;
+constexpr double kLozenge = 8.0;
 
 QString outWord() { return Words::tr("out"); }
 double wordWidth(const QPainter& painter) { return QFontMetricsF(painter.font()).horizontalAdvance(outWord()); }
@@ -118,15 +119,16 @@ void DisplacementMarks::drawWords(QCPPainter& painter) const {
         if (meanIsOut(i.to, i.meanPercent, *snapshot_)) drawWord(painter, i);
 }
 
-// Beyond the dots, seen from zero, and over what of the moment before is drawn there.
+// Beyond the dots, seen from zero, and left of the moment before, which stands at the right of a cluster.
 void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i) const {
     const QRectF inside = parentPlot()->axisRect()->rect();
     const double height = QFontMetricsF(painter.font()).capHeight();
     const QPointF last = place(i.k + sideOf(i.to), i.meanPercent < 0 ? i.minPercent : i.maxPercent);
     const double beyond = kDotSize / 2 + (restsOn(evidence_, i.k, i.to) ? 7 : 3);  // clear of its frame
     const double base = i.meanPercent < 0 ? last.y() + beyond + height : last.y() - beyond;
-    const QPointF at(last.x() - wordWidth(painter) / 2, std::clamp(base, inside.top() + height, inside.bottom()));
-    if (before_) painter.fillRect(QRectF(at.x(), at.y() - height, wordWidth(painter), height), theme::kPanel);
+    const double lozenge = place(i.k + sideOf(i.to) + kHalfSpread, 0).x() - kLozenge / 2 - 2;
+    const double left = before_ ? lozenge - wordWidth(painter) : last.x() - wordWidth(painter) / 2;
+    const QPointF at(left, std::clamp(base, inside.top() + height, inside.bottom()));
     painter.setPen(theme::kOut);
     painter.drawText(at, outWord());
 }
@@ -144,7 +146,7 @@ void DisplacementMarks::drawBefore(QCPPainter& painter) const {
             painter.setPen(theme::pen(theme::kInk, 1.0));
             painter.drawLine(from, QPointF(from.x(), place(is.k, is.meanPercent).y()));
         }
-        drawLozenge(painter, from, 8.0);
+        drawLozenge(painter, from, kLozenge);
     }
 }
 
@@ -174,7 +176,7 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
     if (const QString before = fits(besides, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
         painter.setPen(theme::pen(theme::kInk, 1.0));
         painter.drawLine(QPointF(x + 4, middle), QPointF(x + 4, middle - 9));
-        drawLozenge(painter, {x + 4, middle}, 8.0);
+        drawLozenge(painter, {x + 4, middle}, kLozenge);
         x += 13;
         words(before);
     }

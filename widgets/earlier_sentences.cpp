@@ -31,6 +31,10 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core",
                       "Watch the speed trail for some minutes with the machine warm; hold the load even (no tape) and "
                       "see whether it still wanders."),
+    QT_TRANSLATE_NOOP("Core", "once in %1 characters: a slower shaft or wheel"),
+    QT_TRANSLATE_NOOP("Core",
+                      "With the power off turn the machine by hand through one revolution of that shaft and feel for a "
+                      "stiff place; compare with the shaft speeds of the machine card."),
 };
 
 }  // namespace

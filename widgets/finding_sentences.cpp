@@ -101,6 +101,9 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "Start to start it takes %1 ms."),
     QT_TRANSLATE_NOOP("Core", "A level out of place pulls the speed as read to %1 %; here it is set aside."),
     QT_TRANSLATE_NOOP("Core", "As a swing of the speed that is %1 either way."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Against the start of their character the early instants swing as far as the late ones: that is "
+                      "not the speed of the drive."),
     QT_TRANSLATE_NOOP("Core", "By the machine card that is %1."),
     QT_TRANSLATE_NOOP("Core", "No shaft of the machine card turns so."),
     QT_TRANSLATE_NOOP("Core", "It runs at %1 baud, which is no standard speed"),
@@ -141,7 +144,8 @@ constexpr std::array kFindings = {
                       "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and "
                       "see whether it still wanders."),
     QT_TRANSLATE_NOOP("Core", "The displacement swings by %1 at %2 Hz"),
-    QT_TRANSLATE_NOOP("Core", "once in %1 characters: a slower shaft or wheel"),
+    QT_TRANSLATE_NOOP("Core",
+                      "once in %1 characters: a shaft or wheel that turns once in so many turns of the main shaft"),
     QT_TRANSLATE_NOOP("Core", "%1 times in each character: a shaft before the main shaft"),
     QT_TRANSLATE_NOOP("Core",
                       "A periodic line of %1 of a unit either way stands out at %2 Hz, %3; %4 rms is left without it."),
@@ -152,8 +156,12 @@ constexpr std::array kFindings = {
                       "bent shaft, a bearing with play."),
     QT_TRANSLATE_NOOP("Core", "A joint in a belt that comes round so often and a governor that hunts do the same."),
     QT_TRANSLATE_NOOP("Core",
-                      "With the power off turn the machine by hand through one revolution of that shaft and feel for a "
-                      "stiff place; compare with the shaft speeds of the machine card."),
+                      "The gear or shaft that turns at %1 turns a minute, above all where it can shift contacts and "
+                      "cams against each other: a bent shaft, a bearing with play, an eccentric or bent gear, a "
+                      "damaged tooth."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
+                      "by hand through one revolution of it and feel for a stiff place or play."),
     QT_TRANSLATE_NOOP("Core", "The stop is irregular: %1 of a unit rms"),
     QT_TRANSLATE_NOOP("Core", "The stop is too long by %1 units"),
     QT_TRANSLATE_NOOP("Core",

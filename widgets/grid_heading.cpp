@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "widgets/grid_flags.h"
+#include "widgets/tape_words.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -14,7 +15,9 @@ GridHeading headingOf(const GridContent& content, bool frozen) {
     if (!content.chosen) return {frozen ? Words::tr("frozen") : QString(), {}, whyNothing(snapshot)};
     const auto at = std::find(snapshot.traces.begin(), snapshot.traces.end(), content.chosen);
     const auto older = static_cast<long>(snapshot.traces.end() - at) - 1;
-    const QString print = Words::tr("\u201c%1\u201d").arg(told(content.chosen->print));
+    QString print = Words::tr("\u201c%1\u201d").arg(told(content.chosen->print));
+    for (const TapeCharacter& c : snapshot.tape)
+        if (c.number == content.chosen->number) print += dueWords(c);
     const QString which = older == 0 ? Words::tr("newest of %1: %2").arg(snapshot.windowUsed).arg(print)
                                      : Words::tr("%1 before the newest: %2").arg(older).arg(print);
     const QString ruled = gridWords(snapshot);

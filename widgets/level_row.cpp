@@ -39,6 +39,10 @@ LevelTally tallyOf(const std::vector<LevelReading>& levels, long LevelReading::*
     return c;
 }
 
+bool textIsLearned(const Reading& reading) {
+    return std::find(reading.notes.begin(), reading.notes.end(), kLearnedText) != reading.notes.end();
+}
+
 RowText levelsRow(const Snapshot& s) {
     RowText text;
     const auto& levels = s.reading.levels;
@@ -51,19 +55,20 @@ RowText levelsRow(const Snapshot& s) {
     const LevelTally filled = tallyOf(*levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected);
     text.value = Words::tr("%1, %2").arg(lost.count).arg(filled.count);
     const std::vector<int> wrong = wrongLevels(*levels);
+    const bool learned = textIsLearned(s.reading);
     text.judgement = wrong.size() == 1  ? Words::tr("level %1").arg(wrong.front())
                      : wrong.size() > 1 ? Words::tr("%1 levels").arg(wrong.size())
+                     : learned          ? Words::tr("text learned")
                                         : Words::tr("of %1, %2").arg(lost.all).arg(filled.all);
-    text.brief = wrong.empty() ? Words::tr("of %1").arg(lost.all + filled.all) : text.judgement;
+    text.brief = wrong.empty() && !learned ? Words::tr("of %1").arg(lost.all + filled.all) : text.judgement;
     const auto& out = s.reading.verdict.exceeded;
     const auto exceeds = [&out](const char* key) { return std::find(out.begin(), out.end(), key) != out.end(); };
     if (exceeds("marks_missed") || exceeds("spaces_filled"))
         text.within = false;
-    else if (wrong.empty())
+    else if (wrong.empty() && !learned)  // what is lost most of the time is learned as if it belonged there
         text.within = true;
     text.inWords = levelWords(lost, filled);
-    for (const std::string& note : s.reading.notes)
-        if (note == kLearnedText) text.inWords += QStringLiteral(". ") + told(note);
+    if (learned) text.inWords += QStringLiteral(". ") + told(kLearnedText);
     return text;
 }
 

@@ -20,4 +20,7 @@ LevelTally tallyOf(const std::vector<LevelReading>& levels, long LevelReading::*
 // is.
 RowText levelsRow(const Snapshot& snapshot);
 
+// Whether the counts are against a text that nobody gave.
+bool textIsLearned(const Reading& reading);
+
 }  // namespace trueunit

@@ -33,7 +33,7 @@ public:
     QString said() const;  // the whole row in words
 
     QSize sizeHint() const override { return {340, 24}; }
-    QSize minimumSizeHint() const override { return {238, 16}; }
+    QSize minimumSizeHint() const override { return {238, 15}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

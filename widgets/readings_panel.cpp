@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "core/report/judge.h"
 #include "widgets/level_row.h"
@@ -65,6 +66,12 @@ const char* const kReasonKeys[ReadingsPanel::kRows] = {
     "speed", "pause",  "stop",     "bias",       "end distortion", "nominal speed",
     "unit",  "cyclic", "instants", "characters", "text",           "character",
 };
+
+// What may be shown beside a "before" instead, by its key there.
+const std::map<std::string, ReadingsPanel::Row> kComparable = {{"operations_per_minute", ReadingsPanel::shaft},
+                                                               {"stop_units", ReadingsPanel::stop},
+                                                               {"bias_percent", ReadingsPanel::bias},
+                                                               {"end_percent", ReadingsPanel::end}};
 
 QString reasonFor(const Snapshot& s, int row) {
     for (const std::string& note : s.reading.notes)
@@ -140,6 +147,7 @@ RowText scatterRow(const Snapshot& s) {
     if (!rms) return text;
     text.value = number(*rms, 1);
     text.unit = Words::tr("% rms");
+    if (!s.reading.distortion.cyclic) text.judgement = Words::tr("any swing included");
     return text;
 }
 
@@ -244,8 +252,21 @@ QString ReadingsPanel::reasonShown() const { return reason_->text(); }
 void ReadingsPanel::setBrief(bool brief) {
     if (brief == brief_) return;
     brief_ = brief;
-    for (const Row which : {shaft, stop, end, gross, synchronous, cyclic, scatter, sampling, levels, framing})
-        rows_[which]->setHidden(brief);
+    chooseRows();
+}
+
+void ReadingsPanel::leaveOut(const std::set<std::string>& keys) {
+    if (keys == leftOut_) return;
+    leftOut_ = keys;
+    chooseRows();
+}
+
+void ReadingsPanel::chooseRows() {
+    for (int i = 0; i < kRows; ++i) rows_[static_cast<std::size_t>(i)]->setHidden(brief_ && i != speed && i != bias);
+    if (!brief_)
+        for (const std::string& key : leftOut_)
+            if (const auto row = kComparable.find(key); row != kComparable.end())
+                rows_[static_cast<std::size_t>(row->second)]->hide();
     refresh(shown());
     updateGeometry();
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <set>
+#include <string>
 #include <vector>
 
 #include "widgets/panel.h"
@@ -22,8 +24,9 @@ public:
     explicit ReadingsPanel(QWidget* parent = nullptr);
 
     const ReadingRow& row(Row which) const { return *rows_[which]; }
-    QString reasonShown() const;  // below the rows; empty when nothing is missing
-    void setBrief(bool brief);    // speed and bias alone
+    QString reasonShown() const;                       // below the rows; empty when nothing is missing
+    void setBrief(bool brief);                         // speed and bias alone
+    void leaveOut(const std::set<std::string>& keys);  // of readings that are shown elsewhere; speed always stays
 
     QSize sizeHint() const override;  // what is left over belongs to the findings
 
@@ -33,7 +36,10 @@ protected:
 private:
     std::vector<ReadingRow*> rows_;
     std::vector<StableDecimals> decimals_;
+    void chooseRows();
+
     ReasonLine* reason_;
+    std::set<std::string> leftOut_;
     bool brief_ = false;
 };
 

@@ -83,6 +83,11 @@ std::vector<std::optional<std::size_t>> wrongCase(const Snapshot& s) {
     return causes;
 }
 
+QString dueWords(const TapeCharacter& c) {
+    if (c.duePrint.empty() || c.duePrint == c.print) return {};
+    return Words::tr(", due \u201c%1\u201d").arg(told(c.duePrint));
+}
+
 // A tape printed as it is punched carries the print six characters behind the holes (common practice).
 QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
                        const std::vector<std::optional<std::size_t>>& causes) {
@@ -92,6 +97,7 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (!c.stopPresent) words += Words::tr(", no stop");
     if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
+    words += dueWords(c);
     QStringList behind;
     if (i >= kBehind) behind << Words::tr("holes beside the print \"%1\"").arg(told(tape[i - kBehind].print));
     if (i + kBehind < tape.size())

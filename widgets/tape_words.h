@@ -20,6 +20,9 @@ bool drawnAlike(const TapeCharacter& a, const TapeCharacter& b);
 // which one before it lost the shift, or came as one that is none.
 std::vector<std::optional<std::size_t>> wrongCase(const Snapshot& snapshot);
 
+// ", due "8"" where that is known and it printed otherwise; empty if not.
+QString dueWords(const TapeCharacter& character);
+
 // What a character is, what is wrong with it, and where its print stands.
 QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t index,
                        const std::vector<std::optional<std::size_t>>& causes);

@@ -25,7 +25,7 @@ std::string codeNames();                           // "ita2, ita2-us"
 // Follows the shifts of a text. One object per reader of a text.
 class Decoder {
 public:
-    explicit Decoder(const CodeTable& table) : table_(&table) {}
+    explicit Decoder(const CodeTable& table, Shift begin = Shift::letters) : table_(&table), shift_(begin) {}
     void reset() { shift_ = Shift::letters; }
 
     // What the combination adds to a plain text: "R", " ", "\n"; nothing for shifts and blank. Level 1 is bit 0.
@@ -35,7 +35,7 @@ public:
 
 private:
     const CodeTable* table_;
-    Shift shift_ = Shift::letters;
+    Shift shift_;
 };
 
 // Combinations that send the text, shifts included; characters the code lacks are skipped. UTF-8 in.

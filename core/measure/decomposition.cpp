@@ -103,7 +103,7 @@ void takeOutLines(std::vector<Displaced>& d, double unitSeconds, std::vector<Per
     while (lines.size() < kMostLines) {
         const auto line = strongestLine(d, std::max(0.05, 2.0 / span), 0.45 / unitSeconds);
         if (!line || line->falseAlarm > kFalseAlarm || line->amplitude < kSmallestLine) return;
-        lines.push_back({line->hz, line->amplitude, line->falseAlarm});
+        lines.push_back({line->hz, line->amplitude, line->falseAlarm, line->shiftsStart});
         for (std::size_t i = 0; i < d.size(); ++i) d[i].left -= line->part[i];
         takeOutMeans(d);
     }

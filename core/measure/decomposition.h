@@ -14,6 +14,7 @@ struct PeriodicLine {
     double hz = 0.0;
     double amplitude = 0.0;
     double falseAlarm = 1.0;  // probability that chance alone makes a line stand out as much, anywhere in the search
+    bool shiftsStart = false;
 };
 
 // What the displacement of the instants is made of, once speed is taken out: d = bias or end + place + character

@@ -164,6 +164,7 @@ std::optional<PeriodicPart> strongestLine(std::span<const Displaced> displaced, 
     }
     if (best.hz <= 0.0) return std::nullopt;
     const SineFit fit = fitSine(displaced, best.hz, bestWithStart);
+    best.shiftsStart = bestWithStart;
     best.amplitude = std::hypot(fit.sine, fit.cosine);
     const double phase = std::atan2(fit.sine, fit.cosine);
     for (const Displaced& d : displaced) best.part.push_back(best.amplitude * basis(d, best.hz, bestWithStart, phase));

@@ -14,6 +14,7 @@ struct PeriodicPart {
     double hz = 0.0;
     double amplitude = 0.0;  // percent
     double falseAlarm = 1.0;
+    bool shiftsStart = false;  // the starts of the characters swing with it, as they do with a drive whose speed swings
     std::vector<double> part;  // per displacement
 };
 

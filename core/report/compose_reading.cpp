@@ -119,7 +119,7 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     d.cyclic.emplace();
     for (const PeriodicLine& l : parts->lines) {
         const double period = r.speed.characterMs ? 1e-3 * r.speed.characterMs->value : 0.0;
-        d.cyclic->push_back({l.amplitude, l.hz, l.hz * period});
+        d.cyclic->push_back({l.amplitude, l.hz, l.hz * period, l.shiftsStart});
     }
 }
 

@@ -51,9 +51,14 @@ std::string whatPullsIt(const Symptoms& s, const Measured& error) {
     return " A level out of place pulls the speed as read to " + signedDecimals(read, 2) + " %; here it is set aside.";
 }
 
-// A part that swings by so much of a unit turns that much faster and slower.
+// A part that swings by so much of a unit turns that much faster and slower, and moves an instant the more the longer
+// ago the character started. What moves the early instants as far as the late ones is another thing.
 std::string asSpeed(const Symptoms& s, const CyclicLine& line) {
     if (line.perCharacter <= 0.0 || line.perCharacter >= 1.0) return "";
+    if (!line.shiftsStart)
+        return " Against the start of their character the early instants swing as far as the late ones: that is not "
+               "the "
+               "speed of the drive.";
     const double swing = line.amplitudePercent * 1e-3 * s.unitMs() * 2.0 * std::numbers::pi * line.hz;
     return " As a swing of the speed that is " + percent(swing, 2) + " either way.";
 }
@@ -143,7 +148,8 @@ bool mayBeShaft(const CyclicLine& line) {
 std::string turnsInWords(double perCharacter) {
     if (perCharacter > 1.0)
         return decimals(perCharacter, 2) + " times in each character: a shaft before the main shaft";
-    return "once in " + decimals(1.0 / perCharacter, 2) + " characters: a slower shaft or wheel";
+    return "once in " + decimals(1.0 / perCharacter, 2) +
+           " characters: a shaft or wheel that turns once in so many turns of the main shaft";
 }
 
 }  // namespace
@@ -228,13 +234,16 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
                  decimals(worst->hz, 3) + " Hz";
     if (worst->perCharacter > 0.0) f.evidence += ", " + turnsInWords(worst->perCharacter);
     f.evidence += "; " + percent(rest) + " rms is left without it." + asSpeed(s, *worst) + shaftByTheCard(s, worst->hz);
-    f.lookAt =
-        "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) +
-        " turns a minute: eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play. A joint in a "
-        "belt that comes round so often and a governor that hunts do the same.";
+    const bool ofSpeed = worst->shiftsStart || worst->perCharacter >= 1.0;
+    f.lookAt = "The gear or shaft that turns at " + decimals(60.0 * worst->hz, 1) + " turns a minute" +
+               (ofSpeed ? ": eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play. A joint in a "
+                          "belt that comes round so often and a governor that hunts do the same."
+                        : ", above all where it can shift contacts and cams against each other: a bent shaft, a "
+                          "bearing with play, an eccentric or bent gear, a damaged tooth.");
     f.confirm =
-        "With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place; "
-        "compare with the shaft speeds of the machine card." +
+        "Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand "
+        "through "
+        "one revolution of it and feel for a stiff place or play." +
         kUnplug;
     return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
 }

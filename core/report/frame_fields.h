@@ -48,6 +48,7 @@ TRUEUNIT_FIELDS(TapeCharacter) {
     f("stop_present", v.stopPresent);
     f("due", v.due);
     f("presumed", v.presumed);
+    f("due_print", v.duePrint);
 }
 
 TRUEUNIT_FIELDS(Nudge) {

@@ -56,6 +56,7 @@ struct CyclicLine {
     double amplitudePercent = 0.0;
     double hz = 0.0;
     double perCharacter = 0.0;
+    bool shiftsStart = false;  // the starts of the characters swing with it
 };
 
 struct DistortionReading {

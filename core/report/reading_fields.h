@@ -55,6 +55,7 @@ TRUEUNIT_FIELDS(CyclicLine) {
     f("amplitude_percent", v.amplitudePercent);
     f("hz", v.hz);
     f("per_character", v.perCharacter);
+    f("shifts_start", v.shiftsStart);
 }
 
 TRUEUNIT_FIELDS(DistortionReading) {

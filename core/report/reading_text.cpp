@@ -213,13 +213,20 @@ void addFindings(const std::vector<Finding>& findings, Table& table) {
     }
 }
 
+// A fault that no limit is stated for, or that the readings' limits do not cover.
+bool beyondPractice(const Reading& r) {
+    return r.findings && std::any_of(r.findings->begin(), r.findings->end(),
+                                     [](const Finding& f) { return isSureFault(f) && !f.minor; });
+}
+
 std::string verdictWords(const Reading& r, const Limits& limits) {
     if (!r.verdict.within)
         return r.verdict.judged.empty()  ? "none: nothing could be judged"
                : lacksNominal(r.verdict) ? "CANNOT TELL: set the nominal speed (" + limits.title + ")"
                                          : "CANNOT TELL YET (" + limits.title + ")";
     if (*r.verdict.within)
-        return "IN LIMITS (" + limits.title + ")" + (r.levels ? "" : "; timing only, the levels were not counted");
+        return "IN LIMITS (" + limits.title + ")" + (r.levels ? "" : "; timing only, the levels were not counted") +
+               (beyondPractice(r) ? "; yet with a fault, see the findings" : "");
     std::string words = "OUT OF LIMITS (" + limits.title + ")";
     for (const std::string& wrong : textFaultWords(r)) words += "; " + wrong;
     return words;

@@ -58,6 +58,7 @@ struct TapeCharacter {
     bool stopPresent = true;
     std::optional<unsigned> due;  // the combination the tape should have sent, where its text is known
     bool presumed = false;        // it is not known, but a plain text would have it so
+    std::string duePrint = {};    // how what was due is named, in the case the tape is in; empty: not known
 };
 
 enum class SignalState {

@@ -236,7 +236,7 @@ def terminal(d, x, y, words, anchor="end"):
     d.text(x - 12 if anchor == "end" else x + 12, y + 5, words, anchor=anchor)
 
 
-LOOSE_ENDS = "Loop supply unplugged and kept so; both loop wires marked, each alone in a closed insulating terminal."
+LOOSE_ENDS = "A sender off its loop: supply unplugged and kept so; each loop wire marked, alone in a closed insulating terminal."
 
 
 def circuits():

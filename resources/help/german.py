@@ -44,8 +44,8 @@ GERMAN = {
     "anode": "Anode", "cathode": "Kathode", "collector": "Kollektor", "emitter": "Emitter",
     "loop +": "Linie +", "loop -": "Linie -", "table": "Tabelle", "battery": "Batterie", "4.5 V": "4,5 V",
     "0.9 V": "0,9 V", "ground": "Masse", "sender's contacts": "Senderkontakte",
-    "Loop supply unplugged and kept so; both loop wires marked, each alone in a closed insulating terminal.":
-        "Linienspeisung abgezogen, und so bleibt sie; beide Drähte bezeichnet, jeder für sich in geschlossener Isolierklemme.",
+    "A sender off its loop: supply unplugged and kept so; each loop wire marked, alone in a closed insulating terminal.":
+        "Sender von der Linie genommen: Speisung abgezogen, bleibt so; jeder Draht bezeichnet, einzeln in Isolierklemme.",
     "Resistors for 20 mA, below them those for 60 mA. Fresh cells make 13 V, and nothing here is above that.":
         "Widerstände für 20 mA, darunter die für 60 mA. Frische Zellen haben 13 V, und nichts hier liegt darüber.",
     "headphone out": "Kopfhörer",

@@ -2246,6 +2246,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>control %1</source>
         <translation>Steuerzeichen %1</translation>
     </message>
+    <message>
+        <source>Against the start of their character the early instants swing as far as the late ones: that is not the speed of the drive.</source>
+        <translation>Gegen den Beginn ihres Zeichens schwingen die frühen Übergänge so weit wie die späten: Das ist nicht die Geschwindigkeit des Antriebs.</translation>
+    </message>
+    <message>
+        <source>once in %1 characters: a shaft or wheel that turns once in so many turns of the main shaft</source>
+        <translation>einmal in %1 Zeichen: eine Welle oder ein Rad, das sich in so vielen Umdrehungen der Hauptwelle einmal dreht</translation>
+    </message>
+    <message>
+        <source>The gear or shaft that turns at %1 turns a minute, above all where it can shift contacts and cams against each other: a bent shaft, a bearing with play, an eccentric or bent gear, a damaged tooth.</source>
+        <translation>Zahnrad oder Welle mit %1 Umdrehungen in der Minute, vor allem wo sie Kontakte und Nocken gegeneinander verschieben kann: eine verbogene Welle, ein Lager mit Spiel, ein unrundes oder verbogenes Zahnrad, ein beschädigter Zahn.</translation>
+    </message>
+    <message>
+        <source>Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand through one revolution of it and feel for a stiff place or play.</source>
+        <translation>Von der Hauptwelle an Zähne zählen, um zu finden, was sich so dreht. Bei ausgeschaltetem Strom die Maschine von Hand durch eine Umdrehung davon drehen und nach einer schweren Stelle oder Spiel fühlen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -2431,6 +2447,17 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Home</source>
         <translation>Pos1</translation>
+    </message>
+</context>
+<context>
+    <name>Wor</name>
+    <message>
+        <source>%1, of %2, text learned</source>
+        <translation>%1, von %2, Text gelernt</translation>
+    </message>
+    <message>
+        <source>%1, of %2</source>
+        <translation>%1, von %2</translation>
     </message>
 </context>
 <context>
@@ -3166,10 +3193,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Cursors</source>
         <translation>Marken</translation>
-    </message>
-    <message>
-        <source>Show or hide the two cursors (C)</source>
-        <translation>Die beiden Messmarken zeigen oder verbergen (C)</translation>
     </message>
     <message>
         <source>Whole</source>
@@ -4072,7 +4095,7 @@ Bitte den Namen prüfen.</translation>
         <translation>Mit einem Fehler; ob in den Grenzen, ist noch nicht zu sagen</translation>
     </message>
     <message>
-        <source>, more than the window's %1 to be a firm proof</source>
+        <source>, more than the window&apos;s %1 to be a firm proof</source>
         <translation>, mehr als die %1 des Fensters, damit der Nachweis fest ist</translation>
     </message>
     <message>
@@ -4148,10 +4171,6 @@ Bitte den Namen prüfen.</translation>
         <translation>. Wenn sechs dahinter bedruckt: </translation>
     </message>
     <message>
-        <source>see findings</source>
-        <translation>siehe Befunde</translation>
-    </message>
-    <message>
         <source>%1; grid for %2</source>
         <translation>%1; Raster für %2</translation>
     </message>
@@ -4202,6 +4221,38 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>nominal</source>
         <translation>Nennwert</translation>
+    </message>
+    <message>
+        <source>Show or hide the two cursors (C); one that is dragged catches on edges and boundaries, with Ctrl it does not</source>
+        <translation>Die beiden Messmarken zeigen oder verbergen (C); eine gezogene rastet an Flanken und Grenzen ein, mit Strg nicht</translation>
+    </message>
+    <message>
+        <source>text learned</source>
+        <translation>Text gelernt</translation>
+    </message>
+    <message>
+        <source>, due “%1”</source>
+        <translation>, fällig „%1“</translation>
+    </message>
+    <message>
+        <source>learned from its rounds</source>
+        <translation>aus seinen Runden gelernt</translation>
+    </message>
+    <message>
+        <source>recognised</source>
+        <translation>erkannt</translation>
+    </message>
+    <message>
+        <source>yet a fault, see findings</source>
+        <translation>doch ein Fehler, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>any swing included</source>
+        <translation>mit jeder Schwingung</translation>
+    </message>
+    <message>
+        <source>see findings</source>
+        <translation>siehe Befunde</translation>
     </message>
 </context>
 <context>
@@ -5293,8 +5344,16 @@ Bitte den Namen prüfen.</translation>
         <translation>Es ist keine Karte in Gebrauch; diese gilt erst, wenn sie verwendet wird.</translation>
     </message>
     <message>
-        <source>An example that nobody has chosen: count teeth and turns of your own machine.</source>
-        <translation>Ein Beispiel, das niemand gewählt hat: Zähne und Umdrehungen der eigenen Maschine zählen.</translation>
+        <source>This card is in use.</source>
+        <translation>Diese Karte ist in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>No card is in use; this is an example: count teeth and turns of your own machine.</source>
+        <translation>Keine Karte ist in Gebrauch; dies ist ein Beispiel: Zähne und Umdrehungen der eigenen Maschine zählen.</translation>
+    </message>
+    <message>
+        <source>Changed: this counts once it is used.</source>
+        <translation>Geändert: Dies gilt, sobald es verwendet wird.</translation>
     </message>
 </context>
 <context>
@@ -5325,7 +5384,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>○ before   ● after the repair   • other frames</source>
-        <translation>○ vor   ● nach der Instandsetzung   • andere Bilder</translation>
+        <translation>○&#xa0;vor   ●&#xa0;nach der Instandsetzung   •&#xa0;andere&#xa0;Bilder</translation>
     </message>
 </context>
 <context>
@@ -5947,10 +6006,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Am Eingang gefunden: %1</translation>
     </message>
     <message>
-        <source>Frozen for the report; behind it the measuring goes on.</source>
-        <translation>Für den Bericht festgehalten; dahinter wird weiter gemessen.</translation>
-    </message>
-    <message>
         <source>A recording that plays</source>
         <translation>Eine laufende Aufnahme</translation>
     </message>
@@ -6071,10 +6126,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Die Befunde in der Höhe der Messwerte zeigen und zurück, solange sie nicht hineinpassen</translation>
     </message>
     <message>
-        <source>The frozen frame stays as it was measured; the space bar lets go and shows the card&apos;s part.</source>
-        <translation>Das Festgehaltene bleibt, wie es gemessen wurde; die Leertaste lässt los und zeigt, was die Karte sagt.</translation>
-    </message>
-    <message>
         <source>Frozen at %1 of the recording</source>
         <translation>Festgehalten bei %1 der Aufnahme</translation>
     </message>
@@ -6093,6 +6144,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>The recording was kept: %1.</source>
         <translation>Die Aufnahme wurde behalten: %1.</translation>
+    </message>
+    <message>
+        <source>Frozen for the report; nothing that comes meanwhile is lost.</source>
+        <translation>Für den Bericht eingefroren; nichts, was inzwischen kommt, geht verloren.</translation>
+    </message>
+    <message>
+        <source>The frozen frame stays as measured; let go to see the card&apos;s part.</source>
+        <translation>Das eingefrorene Bild bleibt wie gemessen; loslassen, um den Teil der Karte zu sehen.</translation>
     </message>
 </context>
 <context>
