@@ -154,6 +154,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "The gear or shaft that turns at %1 turns a minute: eccentric or bent gear, a damaged tooth, a "
                       "bent shaft, a bearing with play."),
+    QT_TRANSLATE_NOOP("Core", "More characters make this surer: what is rare shows only then."),
     QT_TRANSLATE_NOOP("Core", "A joint in a belt that comes round so often and a governor that hunts do the same."),
     QT_TRANSLATE_NOOP("Core",
                       "The gear or shaft that turns at %1 turns a minute, above all where it can shift contacts and "

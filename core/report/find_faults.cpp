@@ -12,6 +12,7 @@ namespace trueunit {
 
 namespace {
 
+constexpr long kFewOfWhatIsRare = 100;  // characters
 constexpr long kFewestInOrder = 24;
 constexpr double kInDoubt = 0.5;       // of the confidence is left beside an input that spoils the readings
 constexpr double kTextUnknown = 0.12;  // of the confidence that all is in order: lost marks would not be seen
@@ -63,6 +64,7 @@ Finding inOrder(const Symptoms& s) {
     f.confirm = s.tape ? "Keep this reading in the logbook to compare with at the next visit."
                        : "Run a tape of known text (RY or the fox sentence) to have the levels counted as well.";
     const double unknown = s.tape ? 0.0 : plainTextClears(s) ? kTextPlain : kTextUnknown;
+    if (n < kFewOfWhatIsRare) f.confirm += " More characters make this surer: what is rare shows only then.";
     f.confidence = std::clamp(0.98 - 3.0 / static_cast<double>(n) - unknown, 0.5, 0.97);
     return f;
 }

@@ -2262,6 +2262,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand through one revolution of it and feel for a stiff place or play.</source>
         <translation>Von der Hauptwelle an Zähne zählen, um zu finden, was sich so dreht. Bei ausgeschaltetem Strom die Maschine von Hand durch eine Umdrehung davon drehen und nach einer schweren Stelle oder Spiel fühlen.</translation>
     </message>
+    <message>
+        <source>More characters make this surer: what is rare shows only then.</source>
+        <translation>Mehr Zeichen machen dies sicherer: Was selten ist, zeigt sich erst dann.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
