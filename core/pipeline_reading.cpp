@@ -164,8 +164,11 @@ void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;
     r.findings = more.reading.findings;
+    // To a window too short to tell it from chance a swing is scatter.
+    const bool swings = !r.distortion.cyclic && told.cyclic && !told.cyclic->empty();
     if (!r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
-    if (!r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
+    if (swings || !r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
+    if (swings) r.distortion.fortuitousPeakPercent = told.fortuitousPeakPercent;
     firm = std::make_shared<const FirmReading>(std::move(more));
 }
 

@@ -199,6 +199,7 @@ TEST(Diagnosis, APeriodicDriveIsNotTakenForContactsThatScatterHoweverShortTheWin
             EXPECT_EQ(first(s), "cyclic-drive");
             EXPECT_TRUE(s.reading.findings->front().evidence.find("As a swing of the speed") != std::string::npos);
             EXPECT_GE(static_cast<double>(s.findingsUsed) * 7.42 * unit, 4.4) << "and so many are said";
+            EXPECT_LT(s.reading.distortion.fortuitousRmsPercent.value_or(9.0), 0.6) << "the swing is no scatter";
             for (const Finding& f : *s.reading.findings)
                 EXPECT_TRUE(f.id != "contact-scatter" || f.confidence < 0.6) << f.confidence;
         }
