@@ -158,8 +158,8 @@ std::optional<Error> strayOption(const QCommandLineParser& parser, const QString
     return std::nullopt;
 }
 
-std::optional<Error> readOperands(const QCommandLineParser& parser, const CommandRule& rule, Command& command) {
-    const QStringList operands = parser.positionalArguments();
+std::optional<Error> readOperands(const QStringList& operands, const QCommandLineParser& parser,
+                                  const CommandRule& rule, Command& command) {
     const std::string name = operands.front().toStdString();
     const qsizetype wanted = rule.needsFile || rule.kind == Kind::picture || rule.kind == Kind::window ? 2 : 1;
     if (operands.size() < wanted && rule.needsFile)
@@ -173,11 +173,11 @@ std::optional<Error> readOperands(const QCommandLineParser& parser, const Comman
     return std::nullopt;
 }
 
-Error noSuchCommand(const QString& name) {
-    const std::string word = name.toStdString();
-    const bool file = QFileInfo(name).isFile();
-    return Error{"There is no command \"" + word +
-                 (file ? "\"; to play that file in the window: trueunit open " + word : "\"; see trueunit --help.")};
+// A file by itself is opened.
+QStringList withOpen(const QStringList& operands) {
+    const bool file =
+        !operands.isEmpty() && commandRules().count(operands.front()) == 0 && QFileInfo(operands.front()).isFile();
+    return file ? QStringList{"open"} + operands : operands;
 }
 
 }  // namespace
@@ -195,14 +195,16 @@ Result<Command> parseCommandLine(const QStringList& arguments) {
         command.kind = Kind::version;
     if (command.kind != Kind::window) return command;
 
-    const QStringList operands = parser.positionalArguments();
+    const QStringList operands = withOpen(parser.positionalArguments());
     const QString name = operands.value(0);
     CommandRule rule{Kind::window, false, false, kMeasuring + QStringList{"logbook"}};
     if (!operands.isEmpty()) {
         const auto found = commandRules().find(name);
-        if (found == commandRules().end()) return noSuchCommand(name);
+        if (found == commandRules().end())
+            return Error{"There is no command \"" + name.toStdString() + "\"; see trueunit --help."};
+
         rule = found->second;
-        if (auto e = readOperands(parser, rule, command)) return *e;
+        if (auto e = readOperands(operands, parser, rule, command)) return *e;
     }
     command.kind = rule.kind;
     command.given = parser.optionNames();
@@ -230,7 +232,7 @@ std::string helpText() {
     return std::string(R"(Trueunit measures the timing of start-stop telegraph senders through a sound card.
 
   trueunit                                open the bench window; the demonstration plays until an input is chosen
-  trueunit open [FILE]                    the same, playing a recording or a scenario
+  trueunit [open] FILE                    the same, playing a recording or a scenario
   trueunit measure RECORDING [--json]     readings of a WAV, FLAC or other recording
   trueunit report RECORDING --out X.png   the report page of a recording
   trueunit render SCENARIO --out X.wav    the signal of a scenario, as WAV or FLAC

@@ -175,8 +175,12 @@ TEST(CommandLine, TheHelpNamesEveryCommandAndOption) {
         EXPECT_NE(help.find(word), std::string::npos) << word;
 }
 
-TEST(CommandLine, AFileInPlaceOfACommandIsToldHowToOpen) {
-    EXPECT_NE(refusal({"/etc/hostname"}).find("trueunit open /etc/hostname"), std::string::npos);
+TEST(CommandLine, AFileInPlaceOfACommandIsOpened) {
+    const Result<Command> command = parseCommandLine({"/etc/hostname", "--slice", "40"});
+    ASSERT_TRUE(command);
+    EXPECT_EQ(command->kind, Command::Kind::window);
+    EXPECT_EQ(command->file, "/etc/hostname");
+    EXPECT_EQ(refusal({"/etc/hostname", "b"}), "\"b\" is one argument too many for open.");
     EXPECT_EQ(refusal({"opne"}), "There is no command \"opne\"; see trueunit --help.");
 }
 
