@@ -220,9 +220,10 @@ void MainWindow::tellFrozen() {
     const FrozenFrame& frame = keeper_.frame();
     const QDateTime taken = QDateTime::fromSecsSinceEpoch(frame.takenSecondsUtc);
     QString words = frameIsOfThisInput_ && session_.playback()
-                        ? tr("Frozen at %1 of the recording").arg(PlaybackBar::clock(frame.snapshot->seconds))
+                        ? tr("Frozen at %1").arg(PlaybackBar::clock(frame.snapshot->seconds))
                         : tr("Frozen %1").arg(taken.toString(QStringLiteral("HH:mm:ss")));
-    if (live_ && !session_.ended()) {
+    if (live_ && !session_.playback()) {  // a recording has its own bar here
+
         const auto& bias = live_->reading.distortion.biasPercent;
         words += tr(" \u00b7 live %1")
                      .arg(bias ? signedNumber(bias->value, 1) + QStringLiteral(" %") : QStringLiteral("\u2014"));

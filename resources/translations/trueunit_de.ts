@@ -6130,10 +6130,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Die Befunde in der Höhe der Messwerte zeigen und zurück, solange sie nicht hineinpassen</translation>
     </message>
     <message>
-        <source>Frozen at %1 of the recording</source>
-        <translation>Festgehalten bei %1 der Aufnahme</translation>
-    </message>
-    <message>
         <source>Will stand at %1 units. Double click elsewhere on the grid to move it, or set a cursor (C) first.</source>
         <translation>Wird bei %1 Schritten stehen. Ein Doppelklick anderswo auf dem Raster verlegt die Notiz, eine Messmarke (C) vorher auch.</translation>
     </message>
@@ -6156,6 +6152,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>The frozen frame stays as measured; let go to see the card&apos;s part.</source>
         <translation>Das eingefrorene Bild bleibt wie gemessen; loslassen, um den Teil der Karte zu sehen.</translation>
+    </message>
+    <message>
+        <source>Frozen at %1</source>
+        <translation>Eingefroren bei %1</translation>
     </message>
 </context>
 <context>
