@@ -50,7 +50,7 @@ public:
     void toggleFreeze();
     void openFile(const QString& path);  // a recording, or a scenario by its ending
     void showHelp(const QString& page);
-    void startFirstSteps();                           // where there is an eccentric to turn
+    void startFirstSteps();  // where there is an eccentric to turn
     void forgetSettings();
     BenchLog& log() { return *log_; }
     void startLog(const QString& path);          // empty: the usual place; from now on frozen frames survive a crash
@@ -116,6 +116,7 @@ private:
     void recordingKept(const Result<KeptRecording>& kept);
     void askClock();
     void askSlice();
+    QString textFound() const;  // what the signal itself told of it
     void askTapeText();
     void forgetTapeText();  // it was of another input
     void askMachineCard();

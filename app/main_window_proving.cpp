@@ -21,6 +21,7 @@
 #include "app/slice_dialog.h"
 #include "app/tape_text_dialog.h"
 #include "app/top_bar.h"
+#include "widgets/level_row.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -117,8 +118,15 @@ void MainWindow::recordingKept(const Result<KeptRecording>& kept) {
     messages_->sayFiled(tr("The recording was kept: %1.").arg(QFileInfo(file).fileName()), file);
 }
 
+QString MainWindow::textFound() const {
+    if (!live_ || !live_->options.expect.empty() || !live_->reading.valid()) return {};
+    return !live_->reading.levels          ? tr("None was found so far.")
+           : textIsLearned(live_->reading) ? tr("It was learned from the rounds of the tape.")
+                                           : tr("RY or the fox sentence was recognised.");
+}
+
 void MainWindow::askTapeText() {
-    TapeTextDialog dialog(session_.options().expect, session_.options().code, this);
+    TapeTextDialog dialog(session_.options().expect, session_.options().code, textFound(), this);
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();
     options.expect = dialog.text();

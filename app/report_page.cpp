@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report_page.h"
 
-#include <array>
 #include <cassert>
 
 #include "app/page_flow.h"
@@ -172,26 +171,12 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     return holdsText;
 }
 
-// Said once for all findings, so that a page holds them.
-constexpr std::array kWorkCautions = {&kUnplug, &kLoopOff, &kNoOil};
-
-// What a finding wants done, without the cautions, which are gathered.
-std::string withoutCautions(std::string words, std::array<bool, kWorkCautions.size()>& said) {
-    for (std::size_t i = 0; i < kWorkCautions.size(); ++i) {
-        const auto at = words.find(*kWorkCautions[i]);
-        if (at == std::string::npos) continue;
-        words.erase(at, kWorkCautions[i]->size());
-        said[i] = true;
-    }
-    return words;
-}
-
 // Whether the dead loop was among the cautions, which then stand for the whole page.
 bool findings(PageFlow& page, const FrozenFrame& frame) {
     const Reading& reading = frame.snapshot->reading;
     if (!reading.findings || reading.findings->empty()) return false;
     QString heading = Words::tr("Findings, worst first");
-    std::array<bool, kWorkCautions.size()> said{};
+    CautionsSaid said{};  // gathered below all findings
     for (const Finding& f : *reading.findings) {
         drawFinding(page, f, {told(f.evidence), told(f.lookAt), told(withoutCautions(f.confirm, said))}, heading);
         heading.clear();

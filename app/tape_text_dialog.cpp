@@ -20,8 +20,8 @@ namespace {
 constexpr qint64 kLargestText = 65536;  // bytes; a loop of tape has some hundred characters
 }
 
-TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, QWidget* parent)
-    : QDialog(parent), code_(code), text_(new QPlainTextEdit), message_(new QLabel) {
+TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, const QString& found, QWidget* parent)
+    : QDialog(parent), code_(code), found_(found), text_(new QPlainTextEdit), message_(new QLabel) {
     setWindowTitle(tr("Text of the tape"));
     auto* what = new QLabel(tr(
         "What the tape says, once, from any point of it; a new line stands for carriage return and line feed, shifts "
@@ -68,9 +68,10 @@ QString TapeTextDialog::message() const { return message_->text(); }
 void TapeTextDialog::count() {
     const CodeTable* table = findCode(code_);
     const auto holes = table ? static_cast<int>(encode(*table, text()).size()) : 0;
-    message_->setText(text_->toPlainText().isEmpty() ? tr("No text: it is looked for in the signal.")
-                      : holes == 0                   ? tr("The code has none of these characters.")
-                                                     : tr("%1 characters of tape, shifts included.").arg(holes));
+    message_->setText(text_->toPlainText().isEmpty()
+                          ? tr("No text is given: it is looked for in the signal. %1").arg(found_).trimmed()
+                      : holes == 0 ? tr("The code has none of these characters.")
+                                   : tr("%1 characters of tape, shifts included.").arg(holes));
 }
 
 void TapeTextDialog::askFile() {

@@ -15,7 +15,7 @@ class TapeTextDialog : public QDialog {
     Q_OBJECT
 
 public:
-    TapeTextDialog(const std::string& text, const std::string& code, QWidget* parent = nullptr);
+    TapeTextDialog(const std::string& text, const std::string& code, const QString& found, QWidget* parent = nullptr);
 
     std::string text() const;        // lines end with carriage return and line feed; empty: not known
     QString message() const;         // how many characters of the code it makes, or why a file was not taken
@@ -27,6 +27,7 @@ private:
     void count();
 
     std::string code_;
+    QString found_;  // a sentence on what was found in the signal; may be empty
     QPlainTextEdit* text_;
     QLabel* message_;
 };

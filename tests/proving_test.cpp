@@ -198,7 +198,7 @@ TEST_F(Proving, TheLastMinutesAreKeptFromTheWindow) {
 }
 
 TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
-    TapeTextDialog dialog("RY\r\n", "ita2");
+    TapeTextDialog dialog("RY\r\n", "ita2", "The fox sentence was recognised.");
     EXPECT_EQ(dialog.text(), "RY\r\n");
     EXPECT_EQ(dialog.message(), "4 characters of tape, shifts included.");
     QTemporaryDir folder;
@@ -212,7 +212,7 @@ TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
     EXPECT_TRUE(dialog.message().contains("cannot be read")) << dialog.message().toStdString();
     EXPECT_EQ(dialog.text(), "Skerry 2\r\n");
     dialog.setText("");
-    EXPECT_TRUE(dialog.message().startsWith("No text"));
+    EXPECT_EQ(dialog.message(), "No text is given: it is looked for in the signal. The fox sentence was recognised.");
 }
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include <random>
 #include <vector>
 
+#include "core/report/finding_words.h"
 #include "tests/support/snapshot_builder.h"
 #include "tests/support/widget_rig.h"
 #include "widgets/bias_trail.h"
@@ -69,10 +70,27 @@ TEST(Words, NoInstantIsMarkedWhileEveryReadingIsInLimits) {
     Snapshot s = SnapshotBuilder().bias(4.0).value();
     EXPECT_FALSE(instantIsOut(Condition::mark, -6.0, s));  // scatter about a bias in limits
     EXPECT_TRUE(instantIsOut(Condition::mark, -10.2, s));  // beyond the start-stop limit of 10
-    s.reading.distortion.biasPercent = Measured{6.0, 0.1};
+    s = SnapshotBuilder().bias(6.0).value();
     EXPECT_TRUE(instantIsOut(Condition::mark, -6.0, s));
     EXPECT_TRUE(instantIsOut(Condition::space, -6.0, s));  // whatever is outside the tint, now that one is out
     EXPECT_FALSE(instantIsOut(Condition::space, -4.9, s));
+}
+
+// The mean of a few scattered instants lies anywhere.
+TEST(Words, AMeanIsOutOnlyWhenTheWholeOfItsUncertaintyIs) {
+    const Snapshot s = SnapshotBuilder().bias(6.0).value();
+    const auto mean = [](long count, double percent, double rms) {
+        InstantReading i;
+        i.count = count;
+        i.to = Condition::mark;
+        i.meanPercent = percent;
+        i.rmsPercent = rms;
+        return i;
+    };
+    EXPECT_FALSE(meanIsOut(mean(1, -9.0, 0.0), s));  // nothing is known of how it scatters
+    EXPECT_FALSE(meanIsOut(mean(3, -7.0, 4.0), s));
+    EXPECT_TRUE(meanIsOut(mean(3, -7.0, 0.3), s));
+    EXPECT_TRUE(meanIsOut(mean(100, -7.0, 4.0), s));
 }
 
 // ---- the others ----
@@ -151,6 +169,18 @@ TEST(FindingsPanel, SaysOverHowManyCharacters) {
     s.windowUsed = 128;
     panel.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(panel.remark(), u("over 128 characters"));
+}
+
+TEST(FindingsPanel, ACautionStandsOnceAndThatWithTheFirstFindingThatHasIt) {
+    Snapshot s = SnapshotBuilder().value();
+    s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "A", "", "", "Feel it." + kUnplug, {}},
+                                              {"hum", 0.9, "B", "", "", "Look." + kUnplug + kNoOil, {}}};
+    FindingsPanel panel;
+    panel.show(std::make_shared<const Snapshot>(s));
+    const QString text = panel.findChild<FindingList*>()->text();
+    EXPECT_EQ(text.count("Unplug the machine"), 1) << text.toStdString();
+    EXPECT_LT(text.indexOf("Unplug the machine"), text.indexOf("Look."));
+    EXPECT_EQ(text.count("never oiled"), 1);
 }
 
 TEST(FindingsPanel, TheHeadingOfTheChosenFindingIsSeen) {

@@ -4,6 +4,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 #include "core/report/judge.h"
 #include "widgets/figures.h"
@@ -40,10 +41,13 @@ QString valueOf(const std::optional<Measured>& m, const Difference& d) {
     return isSigned(d) ? signedNumber(m->value, places) : number(m->value, places);
 }
 
+// The difference of the figures as they are shown: what is written down adds up.
 QString changeOf(const Difference& d) {
-    if (!d.change) return QStringLiteral("\u2014");
+    if (!d.change || !d.before || !d.after) return QStringLiteral("\u2014");
     const int places = placesOf(d);
-    return signedNumber(d.change->value, places) + QStringLiteral(" \u00b1") + number(d.change->uncertainty, places);
+    const double unit = std::pow(10.0, -places);
+    const double shown = unit * (std::round(d.after->value / unit) - std::round(d.before->value / unit));
+    return signedNumber(shown, places) + QStringLiteral(" \u00b1") + number(d.change->uncertainty, places);
 }
 
 }  // namespace

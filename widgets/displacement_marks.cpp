@@ -98,7 +98,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
     for (const InstantReading& i : snapshot_->reading.instants) {
-        const bool out = meanIsOut(i.to, i.meanPercent, *snapshot_);
+        const bool out = meanIsOut(i, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
         const QPointF centre = place(i.k + sideOf(i.to), i.meanPercent);
         const double half = place(i.k + kHalfSpread, 0).x() - place(i.k, 0).x() + 5;
@@ -116,7 +116,7 @@ void DisplacementMarks::drawWords(QCPPainter& painter) const {
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
     if (place(2 * kSide, 0).x() - place(0, 0).x() <= wordWidth(painter)) return;
     for (const InstantReading& i : snapshot_->reading.instants)
-        if (meanIsOut(i.to, i.meanPercent, *snapshot_)) drawWord(painter, i);
+        if (meanIsOut(i, *snapshot_)) drawWord(painter, i);
 }
 
 // Beyond the dots, seen from zero, and left of the moment before, which stands at the right of a cluster.

@@ -92,8 +92,7 @@ void DisplacementPlot::say(const Snapshot& s) {
     for (const InstantReading& i : s.reading.instants)
         said << Words::tr("%1 %2 mean %3 spread %4%5")
                     .arg(elementName(i.k, s.levels), toWords(i.to), signedNumber(i.meanPercent, 1),
-                         number(i.rmsPercent, 1),
-                         meanIsOut(i.to, i.meanPercent, s) ? Words::tr(", out of limits") : QString());
+                         number(i.rmsPercent, 1), meanIsOut(i, s) ? Words::tr(", out of limits") : QString());
     describe(said.isEmpty() ? whyNothing(s) : said.join(QStringLiteral("; ")));
 }
 

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/finding_words.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -33,7 +34,9 @@ QString sureText(const Finding& f) {
 QString sureMeans() {
     return Words::tr(
         "\u201cSure\u201d: how often such a finding was right on simulated machines with one known fault each; with "
-        "several, maybe less often. \u201cMinor\u201d: within its limit.");
+        "several, maybe less often. It holds for all that stands under \u201cLook at\u201d together, not for one of "
+        "them. "
+        "\u201cMinor\u201d: within its limit.");
 }
 
 FindingList::FindingList(QWidget* parent) : QWidget(parent) {
@@ -94,6 +97,7 @@ void FindingList::focusOutEvent(QFocusEvent*) { update(); }
 void FindingList::setFindings(const std::vector<Finding>& findings) {
     std::vector<Entry> entries;
     const QFont plain = theme::text(theme::kSmallPx);
+    CautionsSaid said{};
     for (const Finding& f : findings) {
         Entry entry;
         const bool remark = f.id == kRemarkId;
@@ -105,7 +109,8 @@ void FindingList::setFindings(const std::vector<Finding>& findings) {
         if (!f.lookAt.empty())
             entry.pieces.push_back({(remark ? Words::tr("Gears: ") : Words::tr("Look at: ")) + told(f.lookAt), plain,
                                     remark ? theme::kSecondary : theme::kInk});
-        if (!f.confirm.empty()) entry.pieces.push_back({Words::tr("Confirm: ") + told(f.confirm), plain, theme::kInk});
+        if (const std::string confirm = withoutRepeated(f.confirm, said); !confirm.empty())
+            entry.pieces.push_back({Words::tr("Confirm: ") + told(confirm), plain, theme::kInk});
         entries.push_back(std::move(entry));
     }
     take(std::move(entries));

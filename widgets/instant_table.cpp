@@ -64,7 +64,7 @@ double InstantTable::paintTable(QPainter& painter, const QRectF& area, const Sna
         painter.drawLine(QPointF(area.left(), baseline + 0.42 * textPx),
                          QPointF(area.right(), baseline + 0.42 * textPx));
         baseline += pitch;
-        const bool out = meanIsOut(i.to, i.meanPercent, snapshot);
+        const bool out = meanIsOut(i, snapshot);
         const QColor color = out ? theme::kOut : theme::kInk;
         painter.setPen(theme::kInk);
         drawFigures(painter, {area.left(), baseline}, elementName(i.k, snapshot.levels));

@@ -232,7 +232,6 @@ RowText rowText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& decim
 
 ReadingsPanel::ReadingsPanel(QWidget* parent)
     : Panel(Words::tr("Readings"), parent), decimals_(kRows), reason_(new ReasonLine(this)) {
-    setRemark(Words::tr("± covers 95 of 100"));
     for (int i = 0; i < kRows; ++i) {
         rows_.push_back(new ReadingRow(Words::tr(kRowNames[i]), Words::tr(kMeanings[i]), this));
         rows_.back()->setProperty(theme::kHelpPage, QLatin1String(kPages[i]));
@@ -284,6 +283,10 @@ void ReadingsPanel::refresh(const Snapshot& s) {
         rows_[static_cast<std::size_t>(i)]->setText(text);
         said << rows_[static_cast<std::size_t>(i)]->said();
     }
+    const QString covers = Words::tr("± covers 95 of 100");
+    const QString over = s.reading.valid() ? overWords(s.windowUsed) : QString();
+    setRemark(over.isEmpty() ? covers : over + QStringLiteral(", ") + covers, Tone::quiet,
+              {over.isEmpty() ? covers : over});
     reason_->setText(firstReason);
     reason_->setVisible(!firstReason.isEmpty());  // its room belongs to the findings otherwise
     describe(said.join(QStringLiteral("; ")));

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <functional>
 
+#include "core/report/comparison.h"
 #include "core/report/judge.h"
 #include "widgets/figures.h"
 #include "widgets/told.h"
@@ -108,7 +109,8 @@ QString withOutRule(const QString& tip) {
     const QString rule = Words::tr(
         "Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit "
         "of "
-        "bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out.");
+        "bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only "
+        "when the whole of its uncertainty is beyond.");
     return QStringLiteral("<p>%1</p><p>%2</p>").arg(tip, rule);
 }
 
@@ -166,11 +168,12 @@ QString momentWords(qint64 secondsUtc) {
 
 namespace {
 
-bool meansAreOut(const Snapshot& s) {
-    const DistortionReading& d = s.reading.distortion;
-    return (d.biasPercent && std::abs(d.biasPercent->value) > s.limits.biasPercent) ||
-           (d.endPercent && std::abs(d.endPercent->value) > s.limits.endPercent);
+bool isOut(const Snapshot& s, const char* key) {
+    const JudgedReading* judgement = judged(s.reading.verdict, key);
+    return judgement && judgement->judgement == Judgement::out;
 }
+
+bool meansAreOut(const Snapshot& s) { return isOut(s, "bias_percent") || isOut(s, "end_percent"); }
 
 double meanLimit(Condition to, const Limits& limits) {
     return to == Condition::mark ? limits.biasPercent : limits.endPercent;
@@ -183,11 +186,12 @@ bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snap
     return off > snapshot.limits.grossPercent || (meansAreOut(snapshot) && off > meanLimit(to, snapshot.limits));
 }
 
-bool meanIsOut(Condition to, double meanPercent, const Snapshot& snapshot) {
-    const Limits& limits = snapshot.limits;
-    const DistortionReading& d = snapshot.reading.distortion;
-    const bool peakIsOut = d.grossPercent > limits.grossPercent || d.synchronousPercent > limits.synchronousPercent;
-    return instantIsOut(to, meanPercent, snapshot) || (peakIsOut && std::abs(meanPercent) > meanLimit(to, limits));
+bool meanIsOut(const InstantReading& instant, const Snapshot& s) {
+    const auto mean = meanOf(instant);
+    if (!mean) return false;
+    const double off = std::abs(mean->value) - mean->uncertainty;
+    const bool peakIsOut = isOut(s, "gross_percent") || isOut(s, "synchronous_percent");
+    return instantIsOut(instant.to, std::max(0.0, off), s) || (peakIsOut && off > meanLimit(instant.to, s.limits));
 }
 
 int StableDecimals::update(double uncertainty) {

@@ -37,10 +37,10 @@ QString gridWords(const Snapshot& snapshot);  // "nominal 50 baud": what the gri
 QString withOutRule(const QString& tip);      // and when instants and their means are called "out"
 
 // One instant is out of limits beyond the start-stop limit; and while bias or end is out, beyond the limit of bias (to
-// mark) or end (to space), which the plot tints. The mean of many is so too while their worst is out. So nothing is
-// marked while every reading is in limits.
+// mark) or end (to space), which the plot tints. The mean of many is so too while their worst is out, and only when the
+// whole of its uncertainty is beyond. So nothing is marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
-bool meanIsOut(Condition to, double meanPercent, const Snapshot& snapshot);
+bool meanIsOut(const InstantReading& instant, const Snapshot& snapshot);
 
 // Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
 // the uncertainty has left the range of the old one by a third.

@@ -14,7 +14,6 @@ constexpr double kMildPercent = 2.0;  // bias and end: smaller is in order
 constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
-constexpr double kNoisePart = 0.1;         // of the scatter: less noise is not worth a word
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
 constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
@@ -187,7 +186,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     f.evidence = std::string(d.cyclic ? "With speed, bias, levels and periodic lines taken out, "
                                       : "With speed, bias and levels taken out, ") +
                  percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) + ".";
-    if (noise > kNoisePart * rms) f.evidence += " The noise of the input alone would make " + percent(noise, 2) + ".";
+    if (noise > 0.0) f.evidence += " The noise of the input alone would make " + percent(noise, 2) + ".";
     if (!d.cyclic) f.evidence += " It is too short yet to tell whether it comes and goes with the drive.";
     const bool grows = growth(s) > kGrowth;
     if (grows)

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdio>
 #include <numbers>
+#include <utility>
 
 namespace trueunit {
 
@@ -30,6 +31,24 @@ std::string shortest(double value) {
 
 std::string signedDecimals(double value, int places) {
     return (value > 0.0 && !isZero(value, places) ? "+" : "") + decimals(value, places);
+}
+
+std::string withoutCautions(std::string words, CautionsSaid& said) {
+    CautionsSaid all;
+    all.fill(true);
+    for (std::size_t i = 0; i < said.size(); ++i)
+        if (words.find(*kWorkCautions[i]) != std::string::npos) said[i] = true;
+    return withoutRepeated(std::move(words), all);
+}
+
+std::string withoutRepeated(std::string words, CautionsSaid& said) {
+    for (std::size_t i = 0; i < said.size(); ++i) {
+        const auto at = words.find(*kWorkCautions[i]);
+        if (at == std::string::npos) continue;
+        if (said[i]) words.erase(at, kWorkCautions[i]->size());
+        said[i] = true;
+    }
+    return words;
 }
 
 std::string learnedWords(TextSource source) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <string>
 
 #include "core/measure/tape_text.h"
@@ -15,6 +16,13 @@ inline const std::string kLoopOff =
     "hazardous "
     "live, and its current limit does not make it safe. Local codes and licensed practice come first.";
 inline const std::string kNoOil = " Contacts are cleaned dry with a burnisher and never oiled.";
+
+// They are said once for several findings.
+inline constexpr std::array kWorkCautions = {&kUnplug, &kLoopOff, &kNoOil};
+using CautionsSaid = std::array<bool, kWorkCautions.size()>;
+// The words without their cautions, or without those alone that were said before; notes which there were.
+std::string withoutCautions(std::string words, CautionsSaid& said);
+std::string withoutRepeated(std::string words, CautionsSaid& said);
 
 // What is counted against a text that nobody gave, where the tape itself is the witness.
 inline constexpr const char* kLearnedText =

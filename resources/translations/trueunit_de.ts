@@ -3327,10 +3327,6 @@ Bitte den Namen prüfen.</translation>
         <translation>gering, %1 % sicher</translation>
     </message>
     <message>
-        <source>“Sure”: how often such a finding was right on simulated machines with one known fault each; with several, maybe less often. “Minor”: within its limit.</source>
-        <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler stimmte; bei mehreren womöglich seltener. „Gering“: in seiner Grenze.</translation>
-    </message>
-    <message>
         <source>Gears: </source>
         <translation>Räder: </translation>
     </message>
@@ -4203,10 +4199,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Eine Raute ist der Mittelwert im Augenblick vorher (B). Von ihr führt ein Strich zum Mittelwert von jetzt; fehlt er, so unterscheiden sich die beiden nicht mehr als durch Zufall.</translation>
     </message>
     <message>
-        <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out.</source>
-        <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist.</translation>
-    </message>
-    <message>
         <source>own speed</source>
         <translation>eigene Geschw.</translation>
     </message>
@@ -4257,6 +4249,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>see findings</source>
         <translation>siehe Befunde</translation>
+    </message>
+    <message>
+        <source>“Sure”: how often such a finding was right on simulated machines with one known fault each; with several, maybe less often. It holds for all that stands under “Look at” together, not for one of them. “Minor”: within its limit.</source>
+        <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler richtig war; bei mehreren vielleicht seltener. Es gilt für alles unter „Ansehen“ zusammen, nicht für eines davon. „Gering“: in seiner Grenze.</translation>
+    </message>
+    <message>
+        <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only when the whole of its uncertainty is beyond.</source>
+        <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist, und nur, wenn seine ganze Unsicherheit jenseits liegt.</translation>
     </message>
 </context>
 <context>
@@ -6157,6 +6157,18 @@ Bitte den Namen prüfen.</translation>
         <source>Frozen at %1</source>
         <translation>Eingefroren bei %1</translation>
     </message>
+    <message>
+        <source>None was found so far.</source>
+        <translation>Bisher wurde keiner gefunden.</translation>
+    </message>
+    <message>
+        <source>It was learned from the rounds of the tape.</source>
+        <translation>Er wurde aus den Runden des Streifens gelernt.</translation>
+    </message>
+    <message>
+        <source>RY or the fox sentence was recognised.</source>
+        <translation>RY oder der Fuchssatz wurde erkannt.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::MessageLine</name>
@@ -6627,10 +6639,6 @@ Worauf gehört wird (Strg+I)</translation>
         <translation>&amp;Unbekannt</translation>
     </message>
     <message>
-        <source>No text: it is looked for in the signal.</source>
-        <translation>Kein Text: Er wird im Signal gesucht.</translation>
-    </message>
-    <message>
         <source>The code has none of these characters.</source>
         <translation>Der Code hat keines dieser Zeichen.</translation>
     </message>
@@ -6649,6 +6657,10 @@ Worauf gehört wird (Strg+I)</translation>
     <message>
         <source>&quot;%1&quot; is too large for the text of a tape.</source>
         <translation>„%1“ ist zu groß für den Text eines Streifens.</translation>
+    </message>
+    <message>
+        <source>No text is given: it is looked for in the signal. %1</source>
+        <translation>Kein Text ist gegeben: Er wird im Signal gesucht. %1</translation>
     </message>
 </context>
 <context>
