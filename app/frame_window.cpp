@@ -121,8 +121,8 @@ void FrameWindow::measureAgain() {
             fill(&**now);
             const VerdictText verdict = verdictText(**now);
             again_->setText(
-                tr("Measured again from %1 s of kept sound, all learned anew from these, so that last figures may "
-                   "differ: %2. %3")
+                tr("Measured again from %1 s of kept sound, all learned anew from these: the worst instants seen, "
+                   "and last figures, may differ. %2. %3")
                     .arg((*now)->seconds, 0, 'f', 0)
                     .arg(verdict.headline, verdict.detail));
         });

@@ -81,7 +81,7 @@ void MainWindow::toggleFreeze() {
     if (keeper_.frozen()) return keeper_.release();
     freezeNow(live_);
     messages_->say(live_->windowUsed < kFirmCharacters
-                       ? tr("N writes a note. As a proof this is few characters: let go first, then K takes %1.")
+                       ? tr("N writes a note, K keeps it. For a firmer proof let go first: K then takes %1 characters.")
                              .arg(kFirmCharacters)
                        : tr("N writes a note, K keeps it, Ctrl+R writes a report."));
 }

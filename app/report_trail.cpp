@@ -88,7 +88,7 @@ private:
             const double at = x(change->seconds);
             p.setPen(QPen(kFaint, page_.dots(0.2)));
             p.drawLine(QPointF(at, area_.top()), QPointF(at, area_.bottom()));
-            const QString words = overWords(change->over);
+            const QString words = fromHereWords(change->over);
             const double half = QFontMetricsF(p.font(), p.device()).horizontalAdvance(words) / 2.0 + gap;
             if (room.width() < 2.0 * half) continue;
             const double centre = std::clamp(at, room.left() + half, room.right() - half);

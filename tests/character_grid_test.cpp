@@ -71,7 +71,7 @@ TEST(CharacterGrid, ADraggedCursorCatchesOnAnEdgeUnlessCtrlIsHeld) {
     grid.setCursors({edge + 0.4, std::nullopt});
     auto* plot = grid.findChild<QWidget*>(QStringLiteral("plot"));
     const auto at = [&](double units) { return grid.placeOf(units, 0.5) - plot->pos(); };
-    const QPoint beside = at(edge) - QPoint(3, 0);  // away from the boundary
+    const QPoint beside = at(edge) + QPoint(3, 0);  // nearer to the boundary
     QTest::mousePress(plot, Qt::LeftButton, {}, at(edge + 0.4));
     QTest::mouseMove(plot, beside);
     EXPECT_EQ(grid.cursors()[0].value(), edge);

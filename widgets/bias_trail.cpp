@@ -47,7 +47,7 @@ public:
     void add(const std::vector<SmoothingChange>& changes, double now, double left, double right) {
         const double gap = kFootGap * secondsPerPixel_;
         for (auto change = changes.rbegin(); change != changes.rend(); ++change) {
-            const QString words = overWords(change->over);
+            const QString words = fromHereWords(change->over);
             const double half = 0.5 * widthOf(words);
             if (right - left < 2 * (half + gap)) return;
             const double at = std::clamp(change->seconds - now, left + gap + half, right - gap - half);

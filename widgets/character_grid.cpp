@@ -44,8 +44,8 @@ CharacterGrid::CharacterGrid(QWidget* parent)
     plot_->axisRect()->setRangeZoom(Qt::Horizontal);
     bodyLayout()->addWidget(plot_);
     cursorsButton_ = tool(this, Words::tr("Cursors"),
-                          Words::tr("Show or hide the two cursors (C); one that is dragged catches on edges and "
-                                    "boundaries, with Ctrl it does not"));
+                          Words::tr("Show or hide the two cursors (C); one that is dragged catches on edges, or "
+                                    "where none is on boundaries; with Ctrl it does not"));
     cursorsButton_->setCheckable(true);
     wholeButton_ = tool(this, Words::tr("Whole"), Words::tr("Show the whole character (Home)"));
     addTool(cursorsButton_);
@@ -206,18 +206,13 @@ void CharacterGrid::mouseMoved(QMouseEvent* event) {
     setCursors(next);
 }
 
-// A cursor brought near an instant of the chosen character, or a boundary, stands on it; the nearer of them.
+// A cursor brought near an instant of the chosen character stands on it; away from all of them, on a boundary.
 double CharacterGrid::caughtAt(double units, double reach) const {
-    double best = units, least = reach;
-    const auto offer = [&](double place) {
-        if (const double far = std::abs(place - units); far < least) {
-            least = far;
-            best = place;
-        }
-    };
-    offer(std::round(units));
-    for (const InstantFlag& flag : flagsOf(drawing_->content())) offer(flag.units);
-    return best;
+    std::optional<double> edge;
+    for (const InstantFlag& flag : flagsOf(drawing_->content()))
+        if (std::abs(flag.units - units) < std::min(reach, edge ? std::abs(*edge - units) : reach)) edge = flag.units;
+    const double boundary = std::round(units);
+    return edge ? *edge : std::abs(boundary - units) < reach ? boundary : units;
 }
 
 void CharacterGrid::nudgeCursor(std::size_t which, double units) {

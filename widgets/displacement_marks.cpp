@@ -22,7 +22,9 @@ constexpr double kStampSize = 10.0;
 constexpr double kLozenge = 8.0;
 
 QString outWord() { return Words::tr("out"); }
-double wordWidth(const QPainter& painter) { return QFontMetricsF(painter.font()).horizontalAdvance(outWord()); }
+double widthOf(const QPainter& painter, const QString& word) {
+    return QFontMetricsF(painter.font()).horizontalAdvance(word);
+}
 
 double sideOf(Condition to) { return to == Condition::mark ? -kSide : kSide; }
 
@@ -114,23 +116,28 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
 
 void DisplacementMarks::drawWords(QCPPainter& painter) const {
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
-    if (place(2 * kSide, 0).x() - place(0, 0).x() <= wordWidth(painter)) return;
+    if (place(2 * kSide, 0).x() - place(0, 0).x() <= widthOf(painter, outWord())) return;
     for (const InstantReading& i : snapshot_->reading.instants)
-        if (meanIsOut(i, *snapshot_)) drawWord(painter, i);
+        if (meanIsOut(i, *snapshot_))
+            drawWord(painter, i, outWord(), theme::kOut);
+        else if (meanIsOpen(i, *snapshot_))
+            drawWord(painter, i, QStringLiteral("?"), theme::kSecondary);
 }
 
 // Beyond the dots, seen from zero, and left of the moment before, which stands at the right of a cluster.
-void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i) const {
+void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i, const QString& word,
+                                 const QColor& color) const {
+    const double width = widthOf(painter, word);
     const QRectF inside = parentPlot()->axisRect()->rect();
     const double height = QFontMetricsF(painter.font()).capHeight();
     const QPointF last = place(i.k + sideOf(i.to), i.meanPercent < 0 ? i.minPercent : i.maxPercent);
     const double beyond = kDotSize / 2 + (restsOn(evidence_, i.k, i.to) ? 7 : 3);  // clear of its frame
     const double base = i.meanPercent < 0 ? last.y() + beyond + height : last.y() - beyond;
     const double lozenge = place(i.k + sideOf(i.to) + kHalfSpread, 0).x() - kLozenge / 2 - 2;
-    const double left = before_ ? lozenge - wordWidth(painter) : last.x() - wordWidth(painter) / 2;
+    const double left = before_ ? lozenge - width : last.x() - width / 2;
     const QPointF at(left, std::clamp(base, inside.top() + height, inside.bottom()));
-    painter.setPen(theme::kOut);
-    painter.drawText(at, outWord());
+    painter.setPen(color);
+    painter.drawText(at, word);
 }
 
 // Where the means stood before; a stroke to where they are where the difference is more than chance.

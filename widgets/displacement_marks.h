@@ -29,7 +29,7 @@ private:
     void drawDots(QCPPainter& painter) const;
     void drawMeans(QCPPainter& painter) const;
     void drawWords(QCPPainter& painter) const;
-    void drawWord(QCPPainter& painter, const InstantReading& i) const;
+    void drawWord(QCPPainter& painter, const InstantReading& i, const QString& word, const QColor& color) const;
     void drawBefore(QCPPainter& painter) const;
     void drawLegend(QCPPainter& painter) const;
     void makeStamps(double pixelRatio);

@@ -18,6 +18,7 @@ namespace trueunit {
 namespace {
 
 constexpr double kRangeStep = 5.0;  // percent
+constexpr double kWordRoom = 1.15;  // beyond a dot, for the word "out"
 constexpr double kLargestRange = 60.0;
 
 }  // namespace
@@ -64,7 +65,7 @@ void DisplacementPlot::setBefore(const SnapshotPtr& before) {
 
 void DisplacementPlot::chooseRange(const Snapshot& s) {
     double furthest = 1.2 * s.limits.biasPercent;
-    for (const DisplacementDot& dot : s.dots) furthest = std::max(furthest, std::abs(dot.percent) + 1.0);
+    for (const DisplacementDot& dot : s.dots) furthest = std::max(furthest, kWordRoom * std::abs(dot.percent) + 1.0);
     const double wanted = std::min(kLargestRange, kRangeStep * std::ceil(furthest / kRangeStep));
     // Widens at once, narrows only by more than a step, so that one stray dot does not make it breathe.
     if (wanted > range_ || wanted < range_ - kRangeStep) range_ = wanted;
@@ -92,7 +93,10 @@ void DisplacementPlot::say(const Snapshot& s) {
     for (const InstantReading& i : s.reading.instants)
         said << Words::tr("%1 %2 mean %3 spread %4%5")
                     .arg(elementName(i.k, s.levels), toWords(i.to), signedNumber(i.meanPercent, 1),
-                         number(i.rmsPercent, 1), meanIsOut(i, s) ? Words::tr(", out of limits") : QString());
+                         number(i.rmsPercent, 1),
+                         meanIsOut(i, s)    ? Words::tr(", out of limits")
+                         : meanIsOpen(i, s) ? Words::tr(", cannot be told")
+                                            : QString());
     describe(said.isEmpty() ? whyNothing(s) : said.join(QStringLiteral("; ")));
 }
 

@@ -35,6 +35,19 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core",
                       "With the power off turn the machine by hand through one revolution of that shaft and feel for a "
                       "stiff place; compare with the shaft speeds of the machine card."),
+    QT_TRANSLATE_NOOP("Core",
+                      "What opens the contact: spring of the contact lever, residual magnetism or friction that holds "
+                      "it, and a start instant that comes too early (start cam)."),
+    QT_TRANSLATE_NOOP("Core",
+                      "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that "
+                      "comes too late (start cam, clutch)."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: "
+        "at the levels off its place, it is the contact lever; at the start alone, the start cam."),
+    QT_TRANSLATE_NOOP("Core", "Leads of the coupler exchanged, or a sound card that inverts."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Exchange the two leads at the coupler if you want it upright; the readings are the same."),
 };
 
 }  // namespace

@@ -58,15 +58,23 @@ constexpr std::array kFindings = {
         "Counted from the start of the character, all its other instants to space come %1 of a unit (%2 ms) "
         "%3."),
     QT_TRANSLATE_NOOP("Core",
-                      "What opens the contact: spring of the contact lever, residual magnetism or friction that holds "
-                      "it, and a start instant that comes too early (start cam)."),
-    QT_TRANSLATE_NOOP("Core",
-                      "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that "
-                      "comes too late (start cam, clutch)."),
+                      "What lets the contact open after a level but not at the start: trailing flanks of the level "
+                      "cams, transfer levers or their bail that fall back slowly (gum, friction, a weak spring), a "
+                      "contact lever that sticks where the start has a contact of its own."),
     QT_TRANSLATE_NOOP(
         "Core",
-        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: "
-        "at the levels off its place, it is the contact lever; at the start alone, the start cam."),
+        "What lets the contact open after a level but not at the start: worn trailing flanks of the level "
+        "cams, worn transfer levers or bail, too stiff a contact spring where the start has a contact of "
+        "its own."),
+    QT_TRANSLATE_NOOP("Core", "Or the start instant, from which all others are counted: start cam, clutch."),
+    QT_TRANSLATE_NOOP("Core", "One contact for both would be off at the start as well, which shows as bias."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens, "
+        "at the start and after each level."),
+    QT_TRANSLATE_NOOP("Core", "Off its place after the levels, cams or levers are worn or want adjusting."),
+    QT_TRANSLATE_NOOP("Core",
+                      "In its place everywhere, it is off at speed alone: clean the pivots and look at the springs."),
     QT_TRANSLATE_NOOP("Core", "The contact bounces for up to %1 ms"),
     QT_TRANSLATE_NOOP(
         "Core",

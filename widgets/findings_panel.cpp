@@ -133,6 +133,7 @@ void FindingsPanel::setTall(bool tall) {
 void FindingsPanel::beTall(bool tall) {
     tall_ = tall;
     taller_->setChecked(tall);
+    if (!tall) scroll_->verticalScrollBar()->setValue(0);  // the worst is in sight again
     emit tallWanted(tall);
 }
 

@@ -44,10 +44,9 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core",
                       "Read one way round the line falls into characters with start and stop, the other way it does "
                       "not: mark and space are exchanged between loop and samples."),
-    QT_TRANSLATE_NOOP("Core", "Leads of the coupler exchanged, or a sound card that inverts."),
+    QT_TRANSLATE_NOOP("Core", "Leads exchanged between coupler and sound card, or a sound card that inverts."),
     QT_TRANSLATE_NOOP("Core", "Nothing in the machine."),
-    QT_TRANSLATE_NOOP("Core",
-                      "Exchange the two leads at the coupler if you want it upright; the readings are the same."),
+    QT_TRANSLATE_NOOP("Core", "Nothing needs doing: the readings are the same either way."),
     QT_TRANSLATE_NOOP("Core", "Level %1 hardly ever sends a mark"),
     QT_TRANSLATE_NOOP("Core", "Level %1 hardly ever sends a space"),
     QT_TRANSLATE_NOOP("Core", "Of %1 characters only %2 had a mark on level %3."),

@@ -99,10 +99,12 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
     words += dueWords(c);
     QStringList behind;
-    if (i >= kBehind) behind << Words::tr("holes beside the print \"%1\"").arg(told(tape[i - kBehind].print));
+    if (i >= kBehind)
+        behind << Words::tr("\u201c%1\u201d is printed beside these holes").arg(told(tape[i - kBehind].print));
     if (i + kBehind < tape.size())
-        behind << Words::tr("print beside the holes of \"%1\"").arg(told(tape[i + kBehind].print));
-    if (!behind.isEmpty()) words += Words::tr(". If printed six behind: ") + behind.join(QStringLiteral(", "));
+        behind << Words::tr("this is printed beside the holes of \u201c%1\u201d").arg(told(tape[i + kBehind].print));
+    if (!behind.isEmpty())
+        words += Words::tr(". On a tape that prints six behind, ") + behind.join(QStringLiteral(", "));
     return words;
 }
 

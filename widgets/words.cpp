@@ -108,9 +108,8 @@ QString gridWords(const Snapshot& snapshot) {
 QString withOutRule(const QString& tip) {
     const QString rule = Words::tr(
         "Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit "
-        "of "
-        "bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only "
-        "when the whole of its uncertainty is beyond.");
+        "of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only "
+        "when the whole of its uncertainty is beyond; a question mark stands where that cannot be told.");
     return QStringLiteral("<p>%1</p><p>%2</p>").arg(tip, rule);
 }
 
@@ -151,6 +150,8 @@ QString overWords(std::size_t characters) {
     return characters == 1 ? Words::tr("over one character") : Words::tr("over %1 characters").arg(characters);
 }
 
+QString fromHereWords(std::size_t over) { return Words::tr("from here %1").arg(overWords(over)); }
+
 QString dayFormat() {
     QString format = QLocale().dateFormat(QLocale::ShortFormat);
     if (!format.contains(QLatin1String("yyyy"))) format.replace(QLatin1String("yy"), QLatin1String("yyyy"));
@@ -179,6 +180,12 @@ double meanLimit(Condition to, const Limits& limits) {
     return to == Condition::mark ? limits.biasPercent : limits.endPercent;
 }
 
+// Of a mean that is off by so much at least.
+bool liesOut(Condition to, double off, const Snapshot& s) {
+    const bool peakIsOut = isOut(s, "gross_percent") || isOut(s, "synchronous_percent");
+    return off > 0.0 && (instantIsOut(to, off, s) || (peakIsOut && off > meanLimit(to, s.limits)));
+}
+
 }  // namespace
 
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot) {
@@ -188,10 +195,11 @@ bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snap
 
 bool meanIsOut(const InstantReading& instant, const Snapshot& s) {
     const auto mean = meanOf(instant);
-    if (!mean) return false;
-    const double off = std::abs(mean->value) - mean->uncertainty;
-    const bool peakIsOut = isOut(s, "gross_percent") || isOut(s, "synchronous_percent");
-    return instantIsOut(instant.to, std::max(0.0, off), s) || (peakIsOut && off > meanLimit(instant.to, s.limits));
+    return mean && liesOut(instant.to, std::abs(mean->value) - mean->uncertainty, s);
+}
+
+bool meanIsOpen(const InstantReading& instant, const Snapshot& s) {
+    return !meanIsOut(instant, s) && liesOut(instant.to, std::abs(instant.meanPercent), s);
 }
 
 int StableDecimals::update(double uncertainty) {

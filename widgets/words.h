@@ -33,6 +33,8 @@ QString momentWords(qint64 secondsUtc);        // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 QString overWords(std::size_t characters);                             // "over 128 characters"
 
+QString fromHereWords(std::size_t characters);  // "from here over 128 characters"
+
 QString gridWords(const Snapshot& snapshot);  // "nominal 50 baud": what the grid is ruled for
 QString withOutRule(const QString& tip);      // and when instants and their means are called "out"
 
@@ -41,6 +43,7 @@ QString withOutRule(const QString& tip);      // and when instants and their mea
 // whole of its uncertainty is beyond. So nothing is marked while every reading is in limits.
 bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snapshot);
 bool meanIsOut(const InstantReading& instant, const Snapshot& snapshot);
+bool meanIsOpen(const InstantReading& instant, const Snapshot& snapshot);  // beyond, but not for certain
 
 // Digits after the point that the uncertainty supports, without flicker: a new number of digits is taken only when
 // the uncertainty has left the range of the old one by a third.

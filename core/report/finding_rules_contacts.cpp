@@ -130,13 +130,17 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
                  percent(end->value) + " of a unit (" + decimals(std::abs(end->value) * 0.01 * s.unitMs(), 2) +
                  " ms) " + (late ? "late" : "early") + "." + offsetDoubt(s);
     f.lookAt =
-        late ? "What opens the contact: spring of the contact lever, residual magnetism or friction that holds it, "
-               "and a start instant that comes too early (start cam)."
-             : "What opens the contact: worn cam flank, too stiff a contact spring, and a start instant that comes "
-               "too late (start cam, clutch).";
+        late ? "What lets the contact open after a level but not at the start: trailing flanks of the level cams, "
+               "transfer levers or their bail that fall back slowly (gum, friction, a weak spring), a contact lever "
+               "that sticks where the start has a contact of its own."
+             : "What lets the contact open after a level but not at the start: worn trailing flanks of the level cams, "
+               "worn transfer levers or bail, too stiff a contact spring where the start has a contact of its own.";
+    f.lookAt += startIsOff(s) ? " Or the start instant, from which all others are counted: start cam, clutch."
+                              : " One contact for both would be off at the start as well, which shows as bias.";
     f.confirm =
-        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens: "
-        "at the levels off its place, it is the contact lever; at the start alone, the start cam." +
+        "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens, at the start "
+        "and after each level. Off its place after the levels, cams or levers are worn or want adjusting. In its place "
+        "everywhere, it is off at speed alone: clean the pivots and look at the springs." +
         kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(end->value) / s.limits.endPercent};
 }

@@ -122,8 +122,8 @@ std::optional<RankedFinding> reversed(const Symptoms& s) {
     f.evidence =
         "Read one way round the line falls into characters with start and stop, the other way it does not: mark "
         "and space are exchanged between loop and samples.";
-    f.lookAt = "Leads of the coupler exchanged, or a sound card that inverts. Nothing in the machine.";
-    f.confirm = "Exchange the two leads at the coupler if you want it upright; the readings are the same." + kLoopOff;
+    f.lookAt = "Leads exchanged between coupler and sound card, or a sound card that inverts. Nothing in the machine.";
+    f.confirm = "Nothing needs doing: the readings are the same either way.";
     f.confidence = 0.97;
     return RankedFinding{f, kRemark};
 }

@@ -2266,6 +2266,42 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>More characters make this surer: what is rare shows only then.</source>
         <translation>Mehr Zeichen machen dies sicherer: Was selten ist, zeigt sich erst dann.</translation>
     </message>
+    <message>
+        <source>What lets the contact open after a level but not at the start: trailing flanks of the level cams, transfer levers or their bail that fall back slowly (gum, friction, a weak spring), a contact lever that sticks where the start has a contact of its own.</source>
+        <translation>Was den Kontakt nach einem Schritt öffnen lässt, doch nicht am Anlauf: ablaufende Flanken der Schrittnocken, Übertragungshebel oder ihre Schiene, die träge zurückfallen (Harz, Reibung, schwache Feder), ein Kontakthebel, der klebt, wo der Anlauf einen eigenen Kontakt hat.</translation>
+    </message>
+    <message>
+        <source>What lets the contact open after a level but not at the start: worn trailing flanks of the level cams, worn transfer levers or bail, too stiff a contact spring where the start has a contact of its own.</source>
+        <translation>Was den Kontakt nach einem Schritt öffnen lässt, doch nicht am Anlauf: abgenutzte ablaufende Flanken der Schrittnocken, abgenutzte Übertragungshebel oder Schiene, eine zu steife Kontaktfeder, wo der Anlauf einen eigenen Kontakt hat.</translation>
+    </message>
+    <message>
+        <source>Or the start instant, from which all others are counted: start cam, clutch.</source>
+        <translation>Oder der Anlauf selbst, von dem aus alle anderen gezählt werden: Anlaufnocken, Kupplung.</translation>
+    </message>
+    <message>
+        <source>One contact for both would be off at the start as well, which shows as bias.</source>
+        <translation>Ein Kontakt für beides wäre auch am Anlauf verschoben, was sich als einseitige Verzerrung zeigt.</translation>
+    </message>
+    <message>
+        <source>With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens, at the start and after each level.</source>
+        <translation>Mit einem Ohmmeter über dem Kontakt die Maschine von Hand drehen und sehen, wo auf den Nocken er öffnet, am Anlauf und nach jedem Schritt.</translation>
+    </message>
+    <message>
+        <source>Off its place after the levels, cams or levers are worn or want adjusting.</source>
+        <translation>Nach den Schritten nicht an seiner Stelle, sind Nocken oder Hebel abgenutzt oder einzustellen.</translation>
+    </message>
+    <message>
+        <source>In its place everywhere, it is off at speed alone: clean the pivots and look at the springs.</source>
+        <translation>Überall an seiner Stelle, weicht er nur im Lauf ab: die Lager reinigen und nach den Federn sehen.</translation>
+    </message>
+    <message>
+        <source>Leads exchanged between coupler and sound card, or a sound card that inverts.</source>
+        <translation>Leitungen zwischen Koppler und Soundkarte vertauscht, oder eine Soundkarte, die umkehrt.</translation>
+    </message>
+    <message>
+        <source>Nothing needs doing: the readings are the same either way.</source>
+        <translation>Es ist nichts zu tun: Die Messwerte sind so oder so dieselben.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4159,18 +4195,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichenschritte verloren: %1; Trennschritte gefüllt: %2</translation>
     </message>
     <message>
-        <source>holes beside the print &quot;%1&quot;</source>
-        <translation>Löcher neben dem Druck „%1“</translation>
-    </message>
-    <message>
-        <source>print beside the holes of &quot;%1&quot;</source>
-        <translation>Druck neben den Löchern von „%1“</translation>
-    </message>
-    <message>
-        <source>. If printed six behind: </source>
-        <translation>. Wenn sechs dahinter bedruckt: </translation>
-    </message>
-    <message>
         <source>%1; grid for %2</source>
         <translation>%1; Raster für %2</translation>
     </message>
@@ -4219,10 +4243,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Nennwert</translation>
     </message>
     <message>
-        <source>Show or hide the two cursors (C); one that is dragged catches on edges and boundaries, with Ctrl it does not</source>
-        <translation>Die beiden Messmarken zeigen oder verbergen (C); eine gezogene rastet an Flanken und Grenzen ein, mit Strg nicht</translation>
-    </message>
-    <message>
         <source>text learned</source>
         <translation>Text gelernt</translation>
     </message>
@@ -4255,8 +4275,32 @@ Bitte den Namen prüfen.</translation>
         <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler richtig war; bei mehreren vielleicht seltener. Es gilt für alles unter „Ansehen“ zusammen, nicht für eines davon. „Gering“: in seiner Grenze.</translation>
     </message>
     <message>
-        <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only when the whole of its uncertainty is beyond.</source>
-        <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist, und nur, wenn seine ganze Unsicherheit jenseits liegt.</translation>
+        <source>Show or hide the two cursors (C); one that is dragged catches on edges, or where none is on boundaries; with Ctrl it does not</source>
+        <translation>Die beiden Messmarken zeigen oder verbergen (C); eine gezogene rastet an Flanken ein, wo keine ist an Grenzen; mit Strg nicht</translation>
+    </message>
+    <message>
+        <source>, cannot be told</source>
+        <translation>, nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>“%1” is printed beside these holes</source>
+        <translation>steht „%1“ neben diesen Löchern</translation>
+    </message>
+    <message>
+        <source>this is printed beside the holes of “%1”</source>
+        <translation>dieses neben den Löchern von „%1“</translation>
+    </message>
+    <message>
+        <source>. On a tape that prints six behind, </source>
+        <translation>. Auf einem Streifen, der sechs dahinter druckt, </translation>
+    </message>
+    <message>
+        <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only when the whole of its uncertainty is beyond; a question mark stands where that cannot be told.</source>
+        <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist, und nur, wenn seine ganze Unsicherheit jenseits liegt; ein Fragezeichen steht, wo das nicht zu sagen ist.</translation>
+    </message>
+    <message>
+        <source>from here %1</source>
+        <translation>ab hier %1</translation>
     </message>
 </context>
 <context>
@@ -4586,8 +4630,8 @@ Bitte den Namen prüfen.</translation>
         <translation>Der aufbewahrte Ton wird mit diesem Programm gemessen …</translation>
     </message>
     <message>
-        <source>Measured again from %1 s of kept sound, all learned anew from these, so that last figures may differ: %2. %3</source>
-        <translation>Neu gemessen aus %1 s behaltenem Ton, alles neu daraus gelernt, so dass letzte Stellen abweichen können: %2. %3</translation>
+        <source>Measured again from %1 s of kept sound, all learned anew from these: the worst instants seen, and last figures, may differ. %2. %3</source>
+        <translation>Aus %1 s aufbewahrtem Ton neu gemessen, alles neu daraus gelernt: Die schlimmsten gesehenen Übergänge und letzte Stellen können abweichen. %2. %3</translation>
     </message>
 </context>
 <context>
@@ -5998,10 +6042,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 %2 läuft weiter wie zuvor.</translation>
     </message>
     <message>
-        <source>N writes a note. As a proof this is few characters: let go first, then K takes %1.</source>
-        <translation>N schreibt eine Notiz. Als Beleg sind das wenige Zeichen: erst loslassen, dann nimmt K %1.</translation>
-    </message>
-    <message>
         <source>N writes a note, K keeps it, Ctrl+R writes a report.</source>
         <translation>N schreibt eine Notiz, K behält ihn, Strg+R schreibt einen Bericht.</translation>
     </message>
@@ -6168,6 +6208,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>RY or the fox sentence was recognised.</source>
         <translation>RY oder der Fuchssatz wurde erkannt.</translation>
+    </message>
+    <message>
+        <source>N writes a note, K keeps it. For a firmer proof let go first: K then takes %1 characters.</source>
+        <translation>N schreibt eine Notiz, K bewahrt es auf. Für einen festeren Nachweis erst loslassen: K nimmt dann %1 Zeichen.</translation>
     </message>
 </context>
 <context>
