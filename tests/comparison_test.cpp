@@ -53,6 +53,38 @@ TEST(Comparison, AnInstantThatCannotTellFivePercentOfAUnitIsNotWorthARow) {
     EXPECT_TRUE(tells(instant));
 }
 
+// Of means that are truly zero, about one in twenty lies further off than its uncertainty: what 95 % says.
+TEST(Comparison, AMeanOfAFewInstantsIsAsSureAsItSays) {
+    std::mt19937_64 random(17);
+    std::normal_distribution<double> scatter(0.0, 4.0);
+    long beyond = 0, means = 0;
+    for (int trial = 0; trial < 1000; ++trial) {
+        std::vector<InstantReading> all;
+        for (int k = 1; k <= 6; ++k) {
+            InstantReading i;
+            i.count = 1 + k % 3;
+            double sum = 0.0, squares = 0.0;
+            for (long n = 0; n < i.count; ++n) {
+                const double d = scatter(random);
+                sum += d;
+                squares += d * d;
+            }
+            const auto n = static_cast<double>(i.count);
+            i.meanPercent = sum / n;
+            i.rmsPercent = std::sqrt(std::max(0.0, squares / n - i.meanPercent * i.meanPercent));
+            all.push_back(i);
+        }
+        for (const InstantReading& i : all) {
+            const auto mean = meanAmong(i, all);
+            ASSERT_TRUE(mean);
+            beyond += std::abs(mean->value) > mean->uncertainty ? 1 : 0;
+            ++means;
+        }
+    }
+    EXPECT_NEAR(static_cast<double>(beyond) / static_cast<double>(means), 0.05, 0.01);
+    EXPECT_FALSE(meanAmong(InstantReading{}, {}));
+}
+
 TEST(Comparison, AReadingMissingOnOneSideHasNoDifference) {
     const Difference bias = of(compareReadings(with(std::nullopt), with(Measured{1.4, 0.4})), "bias_percent");
     EXPECT_FALSE(bias.change);

@@ -87,10 +87,13 @@ TEST(Words, AMeanIsOutOnlyWhenTheWholeOfItsUncertaintyIs) {
         i.rmsPercent = rms;
         return i;
     };
-    EXPECT_TRUE(meanIsOpen(mean(1, -9.0, 0.0), s) && meanIsOpen(mean(3, -7.0, 4.0), s));
-    EXPECT_FALSE(meanIsOpen(mean(3, -7.0, 0.3), s) || meanIsOpen(mean(3, -4.0, 4.0), s));
-    EXPECT_FALSE(meanIsOut(mean(1, -9.0, 0.0), s));  // nothing is known of how it scatters
+    EXPECT_TRUE(meanIsOut(mean(1, -9.0, 0.0), s));  // the others tell how little they scatter
     EXPECT_FALSE(meanIsOut(mean(3, -7.0, 4.0), s));
+    EXPECT_TRUE(meanIsOpen(mean(3, -7.0, 4.0), s));
+    EXPECT_FALSE(meanIsOpen(mean(3, -7.0, 0.3), s) || meanIsOpen(mean(3, -4.0, 4.0), s));
+    Snapshot rough = s;
+    for (InstantReading& i : rough.reading.instants) i.rmsPercent = 4.0;
+    EXPECT_TRUE(meanIsOpen(mean(1, -9.0, 0.0), rough));
     EXPECT_TRUE(meanIsOut(mean(3, -7.0, 0.3), s));
     EXPECT_TRUE(meanIsOut(mean(100, -7.0, 4.0), s));
 }

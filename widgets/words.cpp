@@ -194,7 +194,7 @@ bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snap
 }
 
 bool meanIsOut(const InstantReading& instant, const Snapshot& s) {
-    const auto mean = meanOf(instant);
+    const auto mean = meanAmong(instant, s.reading.instants);
     return mean && liesOut(instant.to, std::abs(mean->value) - mean->uncertainty, s);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/comparison.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/frame/unit_fit.h"
@@ -8,6 +9,8 @@
 namespace trueunit {
 
 namespace {
+
+constexpr long kOwnScatter = 8;  // instants that tell the scatter by themselves
 
 Difference difference(std::string key, std::string name, std::string unit, const std::optional<Measured>& before,
                       const std::optional<Measured>& after) {
@@ -48,6 +51,18 @@ std::optional<Measured> meanOf(const InstantReading& i) {
     if (i.count < 2) return std::nullopt;
     const auto n = static_cast<double>(i.count);
     return Measured{i.meanPercent, studentFactor(n - 1.0) * i.rmsPercent / std::sqrt(n)};
+}
+
+std::optional<Measured> meanAmong(const InstantReading& i, const std::vector<InstantReading>& all) {
+    if (i.count >= kOwnScatter) return meanOf(i);
+    double squares = 0.0, free = 0.0;
+    for (const InstantReading& each : all) {
+        squares += static_cast<double>(each.count) * each.rmsPercent * each.rmsPercent;
+        free += static_cast<double>(each.count - 1);
+    }
+    if (i.count < 1 || free < 1.0) return std::nullopt;
+    const double scatter = std::max(std::sqrt(squares / free), i.rmsPercent);
+    return Measured{i.meanPercent, studentFactor(free) * scatter / std::sqrt(static_cast<double>(i.count))};
 }
 
 Comparison compareReadings(const Reading& before, const Reading& after) {

@@ -48,5 +48,8 @@ Comparison compareReadings(const Reading& before, const Reading& after);
 
 // The mean of an instant's displacement with its 95 % half-width; empty below two.
 std::optional<Measured> meanOf(const InstantReading& instant);
+// The same of one among others that scatter alike: where it was met a few times only, all together tell the scatter,
+// or its own where that is larger. Empty while nothing does.
+std::optional<Measured> meanAmong(const InstantReading& instant, const std::vector<InstantReading>& all);
 
 }  // namespace trueunit
