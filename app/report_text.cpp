@@ -159,12 +159,13 @@ VerdictText judgedText(const Snapshot& s) {
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
     QString lead;  // which way, unless a finding says so
-    const bool byLevel = s.reading.findings && aLevelPulls(*s.reading.findings);
+    const BiasPull pull = s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none;
     for (const ReportRow& r : reportRows(s)) {
         if (!r.out || r.limit.isEmpty()) continue;  // lost marks are told in numbers above
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
         if (r.name != Words::tr("Bias")) continue;
-        if (byLevel) parts.back() += Words::tr(", partly a level");
+        if (pull == BiasPull::level) parts.back() += Words::tr(", partly a level");
+        if (pull == BiasPull::loop) parts.back() += Words::tr(", partly the loop");
         if (!headFinding(s))
             lead = biasWords(s.reading.distortion.biasPercent->value, s.limits.biasPercent) + QStringLiteral(": ");
     }

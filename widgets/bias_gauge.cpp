@@ -34,6 +34,18 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     painter.drawText(row, Qt::AlignCenter, words);
 }
 
+QString pullWords(const Snapshot& s) {
+    switch (s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none) {
+        case BiasPull::level:
+            return Words::tr("partly a level, see findings");
+        case BiasPull::loop:
+            return Words::tr("partly the loop, see findings");
+        case BiasPull::none:
+            break;
+    }
+    return {};
+}
+
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
 // contact is a little off is what the gauge itself shows.
 QString causeWords(const Snapshot& s) {
@@ -107,8 +119,8 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (biasIn && !othersOut_) others_ = causeWords(snapshot);
     if (biasIn && others_.isEmpty()) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
-    if (!biasIn && snapshot.reading.findings && aLevelPulls(*snapshot.reading.findings))
-        (open_ ? words_ : others_) = Words::tr("partly a level, see findings");
+    const QString pull = pullWords(snapshot);
+    if (!biasIn && !pull.isEmpty()) (open_ ? words_ : others_) = pull;
     if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);

@@ -40,6 +40,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "All instants to mark come %1 of a unit (%2 ms) %3, whatever the level; those to space do not."),
     QT_TRANSLATE_NOOP("Core", "A lever is out of place as well; its part is left out of this figure."),
+    QT_TRANSLATE_NOOP("Core", "What short elements do is left out of this figure."),
     QT_TRANSLATE_NOOP("Core",
                       "The instants to space are off by as much the same way: the start instant itself may be %1, "
                       "which cannot be told apart."),
@@ -108,6 +109,7 @@ constexpr std::array kFindings = {
                       "elements alone are of the wrong length (cam sleeve, wrong cams)."),
     QT_TRANSLATE_NOOP("Core", "Start to start it takes %1 ms."),
     QT_TRANSLATE_NOOP("Core", "A level out of place pulls the speed as read to %1 %; here it is set aside."),
+    QT_TRANSLATE_NOOP("Core", "What short elements do pulls the speed as read to %1 %; here it is set aside."),
     QT_TRANSLATE_NOOP("Core", "As a swing of the speed that is %1 either way."),
     QT_TRANSLATE_NOOP("Core",
                       "Against the start of their character the early instants swing as far as the late ones: that is "
@@ -195,6 +197,13 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "That alone shifts the instants to mark by %1 % against those to space; the bias read is %2 %."),
     QT_TRANSLATE_NOOP("Core", "What is left by length of the element before: %1."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Instants that end a single unit come %1 %2 against the others, to mark and to space alike; that "
+                      "pulls at bias, end distortion and speed as they are read."),
+    QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
+    QT_TRANSLATE_NOOP("Core",
+                      "With edges so steep also a relay in the loop, or a contact lever, that has not come to rest "
+                      "after one unit."),
     QT_TRANSLATE_NOOP("Core",
                       "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a "
                       "capacitor or filter across the contact; a slice level off the middle."),

@@ -48,8 +48,7 @@ void GridBefore::draw(QCPPainter* painter) {
     painter->setBrush(Qt::NoBrush);
     painter->drawPolyline(line);
     for (const TraceInstant& i : trace->instants) drawLozenge(*painter, {xOf(i.seconds / unit), yOf(0.5)}, 9.0);
-    drawWords(*painter, Words::tr("dashed, \u25c7: before"),
-              QStringLiteral("\u25c7 ") + Words::tr("before"));
+    drawWords(*painter, Words::tr("dashed, \u25c7: before"), QStringLiteral("\u25c7 ") + Words::tr("before"));
 }
 
 }  // namespace trueunit

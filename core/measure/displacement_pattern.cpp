@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/measure/short_elements.h"
 #include "core/normal_equations.h"
 
 namespace trueunit {
@@ -92,6 +93,14 @@ bool telling(const StandingOut& out) {
 }
 
 }  // namespace
+
+std::optional<DisplacementPattern> displacementPattern(Characters characters, double unitSeconds, int levels) {
+    const auto afterShort = afterShortElements(characters, unitSeconds);
+    const double aside = afterShort ? afterShort->value : 0.0;
+    auto pattern = displacementPattern(instantStatistics(characters, unitSeconds, aside), levels);
+    if (pattern) pattern->afterShort = afterShort;
+    return pattern;
+}
 
 std::optional<DisplacementPattern> displacementPattern(std::span<const InstantStatistics> instants, int levels) {
     std::vector<InstantStatistics> places;

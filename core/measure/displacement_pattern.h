@@ -31,9 +31,15 @@ struct DisplacementPattern {
     Measured end;                  // percent, marking positive
     std::vector<StandingOut> out;  // worst first, two at most
     double left = 0.0;             // rms of the means that nothing explains, percent
+    // What ends an element of one unit is displaced by this, percent, late positive; bias, end and levels are without
+    // it. Empty where that is not the case.
+    std::optional<Measured> afterShort{};
+
+    bool pullsAtReadings() const { return !out.empty() || afterShort; }
 };
 
 // Empty with fewer than six places of five instants each. Pure.
+std::optional<DisplacementPattern> displacementPattern(Characters characters, double unitSeconds, int levels);
 std::optional<DisplacementPattern> displacementPattern(std::span<const InstantStatistics> instants, int levels);
 
 }  // namespace trueunit

@@ -22,7 +22,7 @@ void takeOutMeans(std::vector<Displaced>& d) {
     }
 }
 
-std::vector<Displaced> displacementsAboutMeans(Characters characters, double unitSeconds) {
+std::vector<Displaced> displacementsOf(Characters characters, double unitSeconds) {
     std::vector<Displaced> out;
     for (std::size_t c = 0; c < characters.size(); ++c) {
         if (!characters[c]->measurable()) continue;
@@ -33,6 +33,11 @@ std::vector<Displaced> displacementsAboutMeans(Characters characters, double uni
             previous = i.k;
         }
     }
+    return out;
+}
+
+std::vector<Displaced> displacementsAboutMeans(Characters characters, double unitSeconds) {
+    std::vector<Displaced> out = displacementsOf(characters, unitSeconds);
     takeOutMeans(out);
     return out;
 }

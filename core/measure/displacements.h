@@ -21,7 +21,9 @@ struct Displaced {
     double left = 0.0;          // what is not explained yet
 };
 
-// Synchronous displacements of measurable characters with the means by k and direction taken out.
+// Synchronous displacements of measurable characters.
+std::vector<Displaced> displacementsOf(Characters characters, double unitSeconds);
+// The same with the means by k and direction taken out.
 std::vector<Displaced> displacementsAboutMeans(Characters characters, double unitSeconds);
 void takeOutMeans(std::vector<Displaced>& d);  // by k and direction
 

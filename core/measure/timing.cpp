@@ -10,11 +10,21 @@ namespace trueunit {
 
 namespace {
 
+template <class F>  // f(instant, units of the element that it ends)
+void forEachElement(Characters characters, F f) {
+    for (const Character* c : characters) {
+        if (!c->measurable()) continue;
+        int previous = 0;
+        for (const Instant& i : c->instants) {
+            f(i, i.k - previous);
+            previous = i.k;
+        }
+    }
+}
+
 template <class F>
 void forEachInstant(Characters characters, F f) {
-    for (const Character* c : characters)
-        if (c->measurable())
-            for (const Instant& i : c->instants) f(i);
+    forEachElement(characters, [&f](const Instant& i, int) { f(i); });
 }
 
 }  // namespace
@@ -27,15 +37,15 @@ std::optional<double> startStopDistortion(Characters characters, double unitSeco
     return most;
 }
 
-std::vector<InstantStatistics> instantStatistics(Characters characters, double unitSeconds) {
+std::vector<InstantStatistics> instantStatistics(Characters characters, double unitSeconds, double afterShortPercent) {
     struct Sums {
         long n = 0;
         double mean = 0.0, m2 = 0.0, least = 1e300, largest = -1e300;
     };
     std::map<std::pair<int, int>, Sums> sums;
-    forEachInstant(characters, [&](const Instant& i) {
+    forEachElement(characters, [&](const Instant& i, int units) {
         Sums& s = sums[{i.k, i.to == Condition::mark ? 0 : 1}];
-        const double d = displacementPercent(i, unitSeconds);
+        const double d = displacementPercent(i, unitSeconds) - (units == 1 ? afterShortPercent : 0.0);
         const double delta = d - s.mean;
         s.mean += delta / static_cast<double>(++s.n);
         s.m2 += delta * (d - s.mean);

@@ -34,7 +34,9 @@ struct InstantStatistics {
     double least = 0.0;
     double largest = 0.0;
 };
-std::vector<InstantStatistics> instantStatistics(Characters characters, double unitSeconds);
+// afterShortPercent is taken off those that end an element of one unit.
+std::vector<InstantStatistics> instantStatistics(Characters characters, double unitSeconds,
+                                                 double afterShortPercent = 0.0);
 
 // Start to start, seconds, while the tape runs without pause; with its 95 % half-width. Empty below two intervals.
 std::optional<Measured> characterPeriod(Characters characters, double unitSeconds, int levels);

@@ -247,7 +247,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);
     const std::vector<const Character*> telling = characters.telling.empty() ? window : plain(characters.telling);
-    const auto pattern = displacementPattern(instantStatistics(telling, fit->unit.value), levels);
+    const auto pattern = displacementPattern(telling, fit->unit.value, levels);
     if (pattern) doubtSpeed(r.speed, *pattern);
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;

@@ -53,10 +53,15 @@ inline bool isSureFault(const Finding& f) {
     return isFault(f) && f.confidence >= kNextToCertain;
 }
 
-// A lever out of place moves the bias as read; it is not the eccentric that wants turning.
-inline bool aLevelPulls(const std::vector<Finding>& findings) {
-    return std::any_of(findings.begin(), findings.end(),
-                       [](const Finding& f) { return f.id == "level-late" && isSureFault(f); });
+// A lever out of place, or a loop that does not settle, moves the bias as read; it is not the eccentric alone that
+// wants turning.
+enum class BiasPull { none, level, loop };
+inline BiasPull biasPulledBy(const std::vector<Finding>& findings) {
+    for (const Finding& f : findings) {
+        if (f.id == "level-late" && isSureFault(f)) return BiasPull::level;
+        if (f.id == "slow-rise" && isSureFault(f)) return BiasPull::loop;
+    }
+    return BiasPull::none;
 }
 
 }  // namespace trueunit

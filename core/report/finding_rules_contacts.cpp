@@ -33,7 +33,7 @@ std::optional<Measured> offset(const std::optional<Measured>& read, const std::o
     if (!read || !pattern) return read;
     const Measured& told = (*pattern).*part;
     // The instants of one character share its start, which the places taken one by one do not know of.
-    return Measured{pattern->out.empty() ? read->value : told.value,
+    return Measured{pattern->pullsAtReadings() ? told.value : read->value,
                     std::max({told.uncertainty, read->uncertainty, 0.05})};
 }
 
@@ -47,7 +47,8 @@ bool startIsOff(const Symptoms& s) {
 }
 
 std::string offsetDoubt(const Symptoms& s) {
-    if (!s.pattern || s.pattern->out.empty()) return "";
+    if (!s.pattern || !s.pattern->pullsAtReadings()) return "";
+    if (s.pattern->afterShort) return " What short elements do is left out of this figure.";
     return " A lever is out of place as well; its part is left out of this figure.";
 }
 

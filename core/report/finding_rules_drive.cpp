@@ -38,7 +38,7 @@ std::optional<double> usualStop(double units, double within) {
 // speed as read does not count here.
 std::optional<Measured> speedError(const Symptoms& s) {
     const auto& read = s.reading.speed.errorPercent;
-    if (!read || !s.pattern || s.pattern->out.empty()) return read;
+    if (!read || !s.pattern || !s.pattern->pullsAtReadings()) return read;
     const double aside = s.pattern->unitPercent;
     return Measured{read->value - aside * (1.0 + 0.01 * read->value),
                     std::max(0.0, read->uncertainty - std::abs(aside))};
@@ -48,7 +48,8 @@ std::optional<Measured> speedError(const Symptoms& s) {
 std::string whatPullsIt(const Symptoms& s, const Measured& error) {
     const double read = s.reading.speed.errorPercent->value;
     if (std::abs(read - error.value) < kPulledPercent) return "";
-    return " A level out of place pulls the speed as read to " + signedDecimals(read, 2) + " %; here it is set aside.";
+    return (s.pattern->afterShort ? " What short elements do" : " A level out of place") +
+           std::string(" pulls the speed as read to ") + signedDecimals(read, 2) + " %; here it is set aside.";
 }
 
 // A part that swings by so much of a unit turns that much faster and slower, and moves an instant the more the longer

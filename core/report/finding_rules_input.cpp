@@ -44,12 +44,26 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
                       " ms. That alone shifts the instants to " + "mark by " + signedDecimals(delay, 1) +
                       " % against those to space; the bias read is " + signedDecimals(bias, 1) + " %";
     f.evidence += ". What is left by length of the element before: " + percent(characteristic) + ".";
+    const auto afterShort = s.pattern ? s.pattern->afterShort : std::nullopt;
+    if (afterShort)
+        f.evidence +=
+            " Instants that end a single unit come " + percent(afterShort->value) +
+            (afterShort->value > 0.0 ? " late" : " early") +
+            " against the others, to mark and to space alike; that pulls at bias, end distortion and speed as "
+            "they are read. Set aside, bias is " +
+            signedDecimals(s.pattern->bias.value, 1) + " % and end distortion " +
+            signedDecimals(s.pattern->end.value, 1) + " %.";
     f.lookAt =
         "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor or filter "
         "across the contact; a slice level off the middle.";
+    if (rise < kSlowRiseMs)
+        f.lookAt +=
+            " With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after "
+            "one unit.";
     f.confirm =
         "Measure with a resistor in place of the magnets, at the same current: the slope must become steep." + kLoopOff;
-    f.confidence = rise < kSlowRiseMs ? 0.5 : std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
+    f.confidence =
+        rise < kSlowRiseMs ? (afterShort ? 0.9 : 0.5) : std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
     const double size = std::max(
         {100.0 * 0.315 * rise / s.unitMs() / s.limits.biasPercent, 0.0, characteristic / s.limits.biasPercent});
     return RankedFinding{f, 0.1 + size};

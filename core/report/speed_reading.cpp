@@ -36,7 +36,7 @@ SpeedReading speedReading(const UnitFit& fit, Characters window, const std::opti
 }
 
 void doubtSpeed(SpeedReading& s, const DisplacementPattern& pattern) {
-    if (pattern.out.empty()) return;
+    if (!pattern.pullsAtReadings()) return;
     const double relative = 0.01 * std::abs(pattern.unitPercent);
     s.baud->uncertainty += relative * s.baud->value;
     if (s.errorPercent) s.errorPercent->uncertainty += 100.0 * relative;

@@ -2302,6 +2302,26 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Nothing needs doing: the readings are the same either way.</source>
         <translation>Es ist nichts zu tun: Die Messwerte sind so oder so dieselben.</translation>
     </message>
+    <message>
+        <source>What short elements do is left out of this figure.</source>
+        <translation>Was kurze Schritte bewirken, ist in dieser Zahl nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>What short elements do pulls the speed as read to %1 %; here it is set aside.</source>
+        <translation>Was kurze Schritte bewirken, zieht die gelesene Geschwindigkeit auf %1 %; hier ist es abgezogen.</translation>
+    </message>
+    <message>
+        <source>Instants that end a single unit come %1 %2 against the others, to mark and to space alike; that pulls at bias, end distortion and speed as they are read.</source>
+        <translation>Übergänge, die einen einzelnen Schritt beenden, kommen gegen die anderen um %1 %2, zum Zeichen- wie zum Trennstrom; das zieht an einseitiger Verzerrung, Endverzerrung und Geschwindigkeit, wie sie gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Set aside, bias is %1 % and end distortion %2 %.</source>
+        <translation>Ohne dies ist die einseitige Verzerrung %1 % und die Endverzerrung %2 %.</translation>
+    </message>
+    <message>
+        <source>With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after one unit.</source>
+        <translation>Bei so steilen Flanken auch ein Relais in der Linie oder ein Kontakthebel, der nach einem Schritt noch nicht zur Ruhe gekommen ist.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4301,6 +4321,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>from here %1</source>
         <translation>ab hier %1</translation>
+    </message>
+    <message>
+        <source>, partly the loop</source>
+        <translation>, teils die Linie</translation>
+    </message>
+    <message>
+        <source>partly the loop, see findings</source>
+        <translation>teils die Linie, siehe Befunde</translation>
     </message>
 </context>
 <context>
