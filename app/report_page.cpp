@@ -142,10 +142,10 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     page.heading(Words::tr("Readings"));
     page.table({{37.0, Align::left, Words::tr("quantity")},
                 {19.0, Align::point, Words::tr("reading")},
-                {20.5, Align::point, Words::tr("uncertainty")},
+                {17.5, Align::point, Words::tr("uncertainty")},
                 {10.5, Align::left, Words::tr("unit")},
                 {12.0, Align::point, Words::tr("limit")},
-                {9.0, Align::right, Words::tr("judged")}},
+                {12.0, Align::right, Words::tr("judged")}},
                left);
     page.paragraph(
         Words::tr("Bias and end: marking positive. Speed error: fast positive. Uncertainty: covers 95 of 100."),

@@ -106,11 +106,10 @@ void addFurther(Rows& rows, const Reading& r) {
         plain(Words::tr("Receiving margin, to"), kPercent, r.margin->highPercent, 0);
     }
     if (r.levels) {
-        const QString of = textIsLearned(r) ? Words::tr("%1, of %2, text learned") : Words::tr("%1, of %2");
         const auto share = [&](const QString& name, const LevelTally& t, const char* key) {
             if (t.all == 0) return;
-            plain(of.arg(name).arg(t.all), kPercent, 100.0 * static_cast<double>(t.count) / static_cast<double>(t.all),
-                  2);
+            plain(Words::tr("%1, of %2").arg(name).arg(t.all), kPercent,
+                  100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
             const auto& exceeded = r.verdict.exceeded;
             if (std::find(exceeded.begin(), exceeded.end(), key) != exceeded.end()) rows.beOut();
         };
@@ -150,7 +149,8 @@ std::vector<ReportRow> reportRows(const Snapshot& s, const Snapshot* beside) {
         "error_percent");
     rows.add(Words::tr("Speed"), Words::tr("baud"), Sides::one, [](R r) { return figure(r.speed.baud); });
     rows.add(Words::tr("Unit"), Words::tr("ms"), Sides::one, [](R r) { return figure(r.speed.unitMs, 3); });
-    rows.add(Words::tr("Character"), Words::tr("ms"), Sides::one, [](R r) { return figure(r.speed.characterMs); });
+    rows.add(Words::tr("Character period"), Words::tr("ms"), Sides::one,
+             [](R r) { return figure(r.speed.characterMs); });
     rows.add(Words::tr("Shaft"), Words::tr("/min"), Sides::one,
              [](R r) { return figure(r.speed.operationsPerMinute); });
     rows.add(Words::tr("Stop"), Words::tr("units"), Sides::one, [](R r) { return figure(r.speed.stopUnits); });

@@ -70,7 +70,7 @@ TEST_F(Adjusting, EveryNudgeIsFoundAsItHappensAndTheWordsSayWhatToDo) {
     };
     const Move moves[] = {
         {15, 14, 9, "go on the same way, about 2 times that nudge"},
-        {30, 9, 4, "in limits; tighten the screws and watch that it stays"},
+        {30, 9, 4, "in limits, 4 % from zero; go on, or tighten the screws"},
         {45, 4, -1.5, "nearer, in limits; tighten the screws and watch that it stays"},
         {60, -1.5, 0, "nearer, in limits; tighten the screws and watch that it stays"},
     };

@@ -53,6 +53,8 @@ TEST(NudgeWords, TurnTheHandBackWhenItMadeThingsWorse) {
 TEST(NudgeWords, AskToTightenInLimitsAndCatchTighteningThatMovesIt) {
     EXPECT_EQ(after(6.0, 0.5).next, "in limits; tighten the screws and watch that it stays");
     EXPECT_EQ(after(4.0, 0.5).kind, Kind::inOrder);
+    EXPECT_EQ(after(9.0, 4.1).next, "in limits, 4 % from zero; go on, or tighten the screws");
+    EXPECT_EQ(after(9.0, -3.9).next, "in limits, 4 % past zero; go back, or tighten the screws");
     EXPECT_EQ(after(0.5, -2.5).kind, Kind::crept);
     EXPECT_NE(after(0.5, -2.5).next.find("still in limits"), std::string::npos);
     EXPECT_NE(after(0.5, 6.5).next.find("out of limits"), std::string::npos);

@@ -132,6 +132,8 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "it moved out of limits: was that the tightening? set it again"),
     QT_TRANSLATE_NOOP("Core", "nearer, in limits; tighten the screws and watch that it stays"),
     QT_TRANSLATE_NOOP("Core", "in limits so far; let some more characters come"),
+    QT_TRANSLATE_NOOP("Core", "in limits, %1 from zero; go on, or tighten the screws"),
+    QT_TRANSLATE_NOOP("Core", "in limits, %1 past zero; go back, or tighten the screws"),
     QT_TRANSLATE_NOOP("Core", "in limits; tighten the screws and watch that it stays"),
     QT_TRANSLATE_NOOP("Core", "it crept out of limits to %1; is it tight?"),
     QT_TRANSLATE_NOOP("Core", "still learning the scatter: %1 more character"),

@@ -200,6 +200,10 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "Instants that end a single unit come %1 %2 against the others, to mark and to space alike; that "
                       "pulls at bias, end distortion and speed as they are read."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
+        "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
     QT_TRANSLATE_NOOP("Core",
                       "With edges so steep also a relay in the loop, or a contact lever, that has not come to rest "

@@ -61,7 +61,12 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
             " With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after "
             "one unit.";
     f.confirm =
-        "Measure with a resistor in place of the magnets, at the same current: the slope must become steep." + kLoopOff;
+        (rise < kSlowRiseMs
+             ? "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
+               "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."
+             : "Measure with a resistor in place of the magnets, at the same current: the slope must become "
+               "steep.") +
+        kLoopOff;
     f.confidence =
         rise < kSlowRiseMs ? (afterShort ? 0.9 : 0.5) : std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
     const double size = std::max(

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/report/finding_words.h"
+
 namespace trueunit {
 
 namespace {
@@ -50,7 +52,15 @@ NudgeAdvice crept(const Step& s) {
 
 constexpr const char* kInLimits = "in limits; tighten the screws and watch that it stays";
 
+// In limits, and half of the way there is still to be had.
+std::string couldBeNearer(const Step& s) {
+    const std::string far = "in limits, " + percent(s.after, 0);
+    return s.past() ? far + " past zero; go back, or tighten the screws"
+                    : far + " from zero; go on, or tighten the screws";
+}
+
 NudgeAdvice inOrder(const Step& s) {
+    if (std::abs(s.after) > 0.5 * s.limit) return {Kind::inOrder, {}, couldBeNearer(s)};
     if (s.wasIn()) return {Kind::inOrder, {}, "nearer, in limits; tighten the screws and watch that it stays"};
     return {Kind::inOrder, {}, kInLimits};
 }

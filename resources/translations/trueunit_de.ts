@@ -424,7 +424,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>last nudge: %1 to %2</source>
-        <translation>letzter Stups: %1 auf %2</translation>
+        <translation>letzte Verstellung: %1 auf %2</translation>
     </message>
     <message>
         <source>go on the same way, %1</source>
@@ -1572,11 +1572,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>about a quarter of that nudge</source>
-        <translation>etwa ein Viertel dieses Stupses</translation>
+        <translation>etwa ein Viertel dieser Verstellung</translation>
     </message>
     <message>
         <source>about half of that nudge</source>
-        <translation>etwa die Hälfte dieses Stupses</translation>
+        <translation>etwa die Hälfte dieser Verstellung</translation>
     </message>
     <message>
         <source>about as much</source>
@@ -1584,7 +1584,7 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>about %1 times that nudge</source>
-        <translation>etwa das %1-fache dieses Stupses</translation>
+        <translation>etwa das %1-fache dieser Verstellung</translation>
     </message>
     <message>
         <source>much farther: take larger turns</source>
@@ -2322,6 +2322,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after one unit.</source>
         <translation>Bei so steilen Flanken auch ein Relais in der Linie oder ein Kontakthebel, der nach einem Schritt noch nicht zur Ruhe gekommen ist.</translation>
     </message>
+    <message>
+        <source>in limits, %1 from zero; go on, or tighten the screws</source>
+        <translation>in den Grenzen, %1 neben null; weiter, oder festziehen</translation>
+    </message>
+    <message>
+        <source>in limits, %1 past zero; go back, or tighten the screws</source>
+        <translation>in den Grenzen, %1 über null hinaus; zurück, oder festziehen</translation>
+    </message>
+    <message>
+        <source>Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a battery: if the dependence goes, it is the loop&apos;s; if it stays, the contact lever&apos;s.</source>
+        <translation>Mit einem Widerstand statt der Magnete bei gleichem Strom messen, oder die Kontakte allein an einer Batterie: Vergeht die Abhängigkeit, liegt es an der Linie; bleibt sie, am Kontakthebel.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -2510,17 +2522,6 @@ Bitte den Namen prüfen.</translation>
     </message>
 </context>
 <context>
-    <name>Wor</name>
-    <message>
-        <source>%1, of %2, text learned</source>
-        <translation>%1, von %2, Text gelernt</translation>
-    </message>
-    <message>
-        <source>%1, of %2</source>
-        <translation>%1, von %2</translation>
-    </message>
-</context>
-<context>
     <name>Words</name>
     <message>
         <source>partly a level, see findings</source>
@@ -2536,11 +2537,11 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>Lost marks</source>
-        <translation>Verlorene Zeichenschritte</translation>
+        <translation>Verlorene Schritte</translation>
     </message>
     <message>
         <source>Filled spaces</source>
-        <translation>Gefüllte Trennschritte</translation>
+        <translation>Gefüllte Schritte</translation>
     </message>
     <message>
         <source>none given</source>
@@ -2835,10 +2836,6 @@ Bitte den Namen prüfen.</translation>
         <translation>ms</translation>
     </message>
     <message>
-        <source>Character</source>
-        <translation>Zeichen</translation>
-    </message>
-    <message>
         <source>/min</source>
         <translation>/min</translation>
     </message>
@@ -2924,7 +2921,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>, upright</source>
-        <translation>, aufrecht</translation>
+        <translation>, richtig herum</translation>
     </message>
     <message>
         <source>Coupling</source>
@@ -3388,7 +3385,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>Look at: </source>
-        <translation>Ansehen: </translation>
+        <translation>Zu prüfen: </translation>
     </message>
     <message>
         <source>Confirm: </source>
@@ -3472,7 +3469,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>upright</source>
-        <translation>aufrecht</translation>
+        <translation>richtig herum</translation>
     </message>
     <message>
         <source>coupling %1 Hz</source>
@@ -3824,7 +3821,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>, %1 since the nudge</source>
-        <translation>, %1 seit dem Stups</translation>
+        <translation>, %1 seit der Verstellung</translation>
     </message>
     <message>
         <source>, no longer in view</source>
@@ -4124,7 +4121,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>%1 of %2 since the nudge</source>
-        <translation>%1 von %2 seit dem Stups</translation>
+        <translation>%1 von %2 seit der Verstellung</translation>
     </message>
     <message>
         <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
@@ -4292,7 +4289,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>“Sure”: how often such a finding was right on simulated machines with one known fault each; with several, maybe less often. It holds for all that stands under “Look at” together, not for one of them. “Minor”: within its limit.</source>
-        <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler richtig war; bei mehreren vielleicht seltener. Es gilt für alles unter „Ansehen“ zusammen, nicht für eines davon. „Gering“: in seiner Grenze.</translation>
+        <translation>„Sicher“: wie oft ein solcher Befund an simulierten Maschinen mit je einem bekannten Fehler richtig war; bei mehreren vielleicht seltener. Es gilt für alles unter „Zu prüfen“ zusammen, nicht für eines davon. „Gering“: in seiner Grenze.</translation>
     </message>
     <message>
         <source>Show or hide the two cursors (C); one that is dragged catches on edges, or where none is on boundaries; with Ctrl it does not</source>
@@ -4329,6 +4326,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>partly the loop, see findings</source>
         <translation>teils die Linie, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>%1, of %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>Character period</source>
+        <translation>Zeichendauer</translation>
     </message>
 </context>
 <context>
