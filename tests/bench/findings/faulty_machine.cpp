@@ -61,12 +61,15 @@ FaultyMachine::Switching FaultyMachine::contacts(const std::vector<unsigned>& co
         if (cyclicMovesStart) start += wobble(clutch);
         all.emplace_back(clutch + start * percent, false);
         bool closed = false;
+        int changed = 0;
         for (int k = 1; k <= kLevels + 1; ++k) {
             const bool close = k > kLevels || ((code >> (k - 1)) & 1U) != 0;
             if (close == closed) continue;
             closed = close;
             const double due = clutch + k * t;
             double late = scatterPercent * gaussian() + wobble(due) + (close ? -biasPercent : endPercent);
+            if (k - changed == 1) late += afterShortPercent;
+            changed = k;
             // A lever's instant either way, or the beginning and the end of its marks alone.
             if (lateOf == LateOf::both && k == lateK) late += latePercent;
             if (lateOf == LateOf::marks && ((k == lateK && close) || (k == lateK + 1 && !close))) late += latePercent;

@@ -27,6 +27,7 @@ struct FaultyMachine {
     int lateK = 0;                      // 0: none
     double latePercent = 0.0;
     enum class LateOf { both, marks } lateOf = LateOf::both;
+    double afterShortPercent = 0.0;  // of instants that end a single unit
     double cyclicPercent = 0.0;
     double cyclicHz = 1.0;
     bool cyclicMovesStart = false;

@@ -196,6 +196,14 @@ void slow(DrawnMachine& d, Chance& c) {
     d.faults.emplace_back("slow-rise");
 }
 
+// On RY alone it cannot be told from a lever: all but one of its elements are single units.
+void unsettled(DrawnMachine& d, Chance& c) {
+    d.machine.afterShortPercent = c.eitherWay(4.0, 12.0);
+    d.tape = punch(kFox);
+    size(d, "after short", d.machine.afterShortPercent);
+    d.faults.emplace_back("slow-rise");
+}
+
 void slip(DrawnMachine& d, Chance& c) {
     (c.one(2) == 0 ? d.machine.repeatFraction : d.machine.skipFraction) = c.between(0.01, 0.04);
     size(d, "repeats", d.machine.repeatFraction);
@@ -290,6 +298,7 @@ constexpr std::array kKinds = {
     Kind{"no start-stop", notStartStop},
     Kind{"scatter", scatter},
     Kind{"marks missed", drop},
+    Kind{"short elements", unsettled},
 };
 
 // Two-level signals without start and stop, and no signal at all.
