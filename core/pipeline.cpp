@@ -80,7 +80,7 @@ Snapshot Pipeline::snapshot() {
     out.reading = s.reading(s.finished);
     out.windowUsed = static_cast<std::size_t>(out.reading.text.characters);
     out.firm = s.firm;
-    out.findingsUsed = s.firm ? s.firm->characters : out.windowUsed;
+    out.findingsUsed = out.reading.findings ? s.findingsOver : out.windowUsed;
     s.picture.fill(out, s.log);
     s.fillDue(out.tape);
     return out;

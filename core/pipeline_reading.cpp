@@ -28,6 +28,13 @@ void nameDue(std::vector<TapeCharacter>& characters, const CodeTable& code) {
     }
 }
 
+// What was made by the step itself.
+void forgetWhatStraddles(Reading& r) {
+    r.distortion.cyclic.reset();
+    r.distortion.fortuitousRmsPercent.reset();
+    r.distortion.fortuitousPeakPercent.reset();
+}
+
 }  // namespace
 
 InputReading Pipeline::Stages::inputReading() const {
@@ -85,20 +92,25 @@ bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& rec
 // A running window takes anew every few characters only what is slow to find; what is quick with each.
 void Pipeline::Stages::followParts(const WindowOfCharacters& asked, std::size_t seen) {
     const std::uint64_t newest = log.back().character.number;
-    const bool due = newest >= partsDue;
+    const std::size_t take = std::min(asked.window.size(), kLivePartsCharacters);
+    const std::uint64_t since = afterLastNudge();
+    const bool clean = partsFirst < since && newest + 1 - std::min<std::uint64_t>(take, newest + 1) >= since;
+    const bool due = newest >= partsDue || partsSince != since || clean;
     if (due) partsDue = newest + kPartsEveryCharacters;
+    partsSince = since;
     if (due || (asked.window.size() < kUnitCharacters && newest != partsEnd)) {
-        const std::size_t take = std::min(asked.window.size(), kLivePartsCharacters);
+        partsFirst = log.last(take).front()->character.number;
         parts = partsOf({log.last(take), asked.recent, {}, {}, {}});
         partsEnd = newest;
     }
-    if (due) studyCause(asked);
+    if (due || (!causeParts && telling(asked).size() < asked.window.size())) studyCause(asked);
     const bool known = !options.expect.empty() && options.expect.size() <= kShortText;  // need not be looked for
     if (due || (known && newest != tapeEnd)) studyTape(seen, asked.window.size());
 }
 
 Reading Pipeline::Stages::reading(bool final) {
     firm.reset();
+    findingsOver = 0;
     const auto recent = log.last(kJudgedCharacters);
     const auto bad = std::count_if(recent.begin(), recent.end(), [](auto* c) { return !c->character.measurable(); });
     if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size()) ||
@@ -126,27 +138,35 @@ Reading Pipeline::Stages::reading(bool final) {
     Reading r = composeReading(characters, options, limits, inputReading());
     firmUp(r, characters);
     takeNominal(r.speed);
-    if (characters.recent.size() >= kFewestForFindings) return r;
+    if (findingsOver >= kFewestForFindings) return r;
     r.findings.reset();
     r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");
     return r;
 }
 
+std::uint64_t Pipeline::Stages::afterLastNudge() const {
+    return picture.nudges().empty() ? 0 : picture.nudges().back().number;
+}
+
 // A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as
-// it takes to tell what is periodic from what is random.
+// it takes to tell what is periodic from what is random. Nobody is asked who was sent before the last nudge: a step
+// made by hand would pass for scatter, or for a shaft. All of a recording is all of it.
 std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfCharacters& asked) const {
     std::vector<const LoggedCharacter*> last = log.last(kMostTelling);
     const double since = last.back()->character.start - kTellingSeconds;
     const auto late = std::find_if(last.begin(), last.end(), [&](auto* c) { return c->character.start >= since; });
     const auto enough = std::min(last.size(), asked.recent.size());
     last.erase(last.begin(), std::min(late, last.end() - static_cast<std::ptrdiff_t>(enough)));
-    return last.size() > asked.window.size() ? last : asked.window;
+    if (last.size() < asked.window.size()) last = asked.window;
+    if (options.windowCharacters != 0)
+        std::erase_if(last, [since = afterLastNudge()](auto* c) { return c->character.number < since; });
+    return last;
 }
 
 void Pipeline::Stages::studyCause(const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
     causeParts.reset();
-    if (characters.size() > asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
+    if (characters.size() != asked.window.size()) causeParts = partsOf({characters, characters, {}, {}, {}});
 }
 
 void Pipeline::Stages::takeNominal(const SpeedReading& speed) {
@@ -157,19 +177,23 @@ void Pipeline::Stages::takeNominal(const SpeedReading& speed) {
 
 void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     const auto characters = telling(asked);
-    if (characters.size() <= asked.window.size()) return;
-    const WindowOfCharacters wide{
-        characters, characters, causeParts ? causeParts : asked.parts, asked.tape, asked.plainText, {}, asked.taken};
+    findingsOver = characters.size();
+    if (characters.size() == asked.window.size()) return;
+    const bool straddles = characters.size() < asked.window.size();
+    if (straddles && characters.size() < kFewestForFindings) return forgetWhatStraddles(r);
+    const WindowOfCharacters wide{characters, characters,      causeParts || straddles ? causeParts : asked.parts,
+                                  asked.tape, asked.plainText, {},
+                                  asked.taken};
     FirmReading more{characters.size(), composeReading(wide, options, limits, inputReading()), {}};
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;
     r.findings = more.reading.findings;
     // To a window too short to tell it from chance a swing is scatter.
-    const bool swings = !r.distortion.cyclic && told.cyclic && !told.cyclic->empty();
-    if (!r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
+    const bool swings = straddles || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
+    if (straddles || !r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
     if (swings || !r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
     if (swings) r.distortion.fortuitousPeakPercent = told.fortuitousPeakPercent;
-    firm = std::make_shared<const FirmReading>(std::move(more));
+    if (!straddles) firm = std::make_shared<const FirmReading>(std::move(more));
 }
 
 void Pipeline::Stages::describe(Snapshot& s) const {

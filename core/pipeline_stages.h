@@ -77,7 +77,10 @@ struct Pipeline::Stages {
     std::uint64_t tapeEnd = 0;                // number of the newest character in it,
     std::uint64_t partsEnd = 0;               // and in the parts
     std::shared_ptr<const FirmReading> firm;  // of the last reading, where its window is a short one
+    std::size_t findingsOver = 0;             // characters that its findings rest on
     std::uint64_t partsDue = 0;               // number of the character that makes them due again
+    std::uint64_t partsFirst = 0;             // number of the first character in them
+    std::uint64_t partsSince = 0;             // number of the first character after the last nudge when they were made
     bool finished = false;                    // nothing more is to come: parts are of the whole window
     std::int64_t newestStamp = 0;
     std::uint64_t serial = 0;
@@ -102,6 +105,7 @@ struct Pipeline::Stages {
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     void followParts(const WindowOfCharacters& asked, std::size_t seen);
     Reading reading(bool final);
+    std::uint64_t afterLastNudge() const;  // number of the first character
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
     void firmUp(Reading& r, const WindowOfCharacters& asked);

@@ -11,6 +11,8 @@
 #include "core/frame/code_table.h"
 #include "core/pipeline.h"
 #include "tests/support/plain_sender.h"
+#include "tests/support/steady_sender.h"
+#include "tests/support/texts.h"
 
 using namespace trueunit;
 using trueunit::test::PlainSender;
@@ -164,6 +166,40 @@ TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
         EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
         EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
         EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
+    }
+}
+
+// A hand on the eccentric is no fault of the machine: once the step is found nothing is made of it.
+TEST(Diagnosis, AStepOfTheBiasIsNotTakenForScatterOrForAShaft) {
+    for (const int window : {8, 32, 128}) {
+        SCOPED_TRACE("window " + std::to_string(window));
+        PlainSender sender;
+        sender.biasPercent = 10.0;
+        sender.scatterPercent = 0.4;
+        sender.snrDb = 45.0;
+        sender.polesHz = {8.0};
+        sender.extraPercent = [](int, bool toMark, double start) { return toMark && start > 12.0 ? 10.0 : 0.0; };
+        Options options;
+        options.windowCharacters = window;
+        const std::vector<float> sent =
+            sender.send(test::codesOf(std::string(test::kFox) + std::string(test::kFox) + std::string(test::kFox)));
+        Pipeline pipeline(sender.rateHz, options, {});
+        int looked = 0, told = 0;
+        const auto block = static_cast<std::size_t>(0.1 * sender.rateHz);
+        for (std::size_t at = 0; at + block <= sent.size(); at += block) {
+            pipeline.push(std::span(sent).subspan(at, block));
+            const Snapshot s = pipeline.snapshot();
+            if (s.nudges.empty()) continue;
+            ++looked;
+            EXPECT_LT(s.reading.distortion.fortuitousRmsPercent.value_or(0.0), 0.8) << s.seconds;
+            if (!s.reading.findings) continue;
+            ++told;
+            EXPECT_LE(s.findingsUsed, static_cast<std::size_t>(1 + (s.seconds - 12.0) / (7.42 * 0.022)));
+            for (const Finding& f : *s.reading.findings)
+                EXPECT_TRUE(f.id == "in-order" || f.confidence < 0.5) << s.seconds << ' ' << f.id << ' ' << f.title;
+        }
+        EXPECT_GT(looked, 100);
+        EXPECT_GT(told, 80);
     }
 }
 

@@ -171,7 +171,10 @@ TEST(FindingsPanel, SaysOverHowManyCharacters) {
     FindingsPanel panel;
     panel.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(panel.remark(), u("over 32 characters"));
-    s.windowUsed = 128;
+    s.windowUsed = 128;  // the last 32 came since a nudge
+    panel.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(panel.remark(), u("over 32 characters"));
+    s.findingsUsed = 0;
     panel.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(panel.remark(), u("over 128 characters"));
 }

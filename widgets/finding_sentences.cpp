@@ -73,7 +73,9 @@ constexpr std::array kFindings = {
         "Core",
         "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens, "
         "at the start and after each level."),
-    QT_TRANSLATE_NOOP("Core", "Off its place after the levels, cams or levers are worn or want adjusting."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Off its place after all levels alike, look first at what they share, the bail and the contact "
+                      "lever, then at cams and levers."),
     QT_TRANSLATE_NOOP("Core",
                       "In its place everywhere, it is off at speed alone: clean the pivots and look at the springs."),
     QT_TRANSLATE_NOOP("Core", "The contact bounces for up to %1 ms"),

@@ -27,9 +27,9 @@ QStringList withoutFindings(const Snapshot& s) {
     return {s.state == SignalState::reading ? Words::tr("No cause has been looked for.") : whyNothing(s)};
 }
 
-// A few characters tell no cause, so that findings may rest on more of them than the readings beside: it is always
-// said on how many.
-std::size_t usedBy(const Snapshot& s) { return std::max(s.windowUsed, s.findingsUsed); }
+// Findings rest on other characters than the readings beside, more or, after a nudge, fewer: it is always said on how
+// many.
+std::size_t usedBy(const Snapshot& s) { return s.findingsUsed > 0 ? s.findingsUsed : s.windowUsed; }
 
 QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};

@@ -140,7 +140,9 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
                               : " One contact for both would be off at the start as well, which shows as bias.";
     f.confirm =
         "With an ohmmeter across the contact turn the machine by hand and see where on the cams it opens, at the start "
-        "and after each level. Off its place after the levels, cams or levers are worn or want adjusting. In its place "
+        "and after each level. Off its place after all levels alike, look first at what they share, the bail and the "
+        "contact lever, then at "
+        "cams and levers. In its place "
         "everywhere, it is off at speed alone: clean the pivots and look at the springs." +
         kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(end->value) / s.limits.endPercent};

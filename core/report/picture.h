@@ -24,6 +24,7 @@ public:
 
     void add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer);
     void clear();
+    const std::vector<Nudge>& nudges() const { return nudges_.nudges(); }         // oldest first
     void take(const std::optional<StandardSpeed>& nominal) { taken_ = nominal; }  // as the last reading has it
     void fill(Snapshot& snapshot, const CharacterLog& log) const;  // reading first, the grid follows its unit
 

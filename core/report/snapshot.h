@@ -94,7 +94,7 @@ struct Snapshot {
     double gridUnitSeconds = 0.0;  // unit of the ideal grid: the nominal one, else the measured; 0 = not known
     Reading reading;               // over the window
     std::size_t windowUsed = 0;    // characters in the reading,
-    std::size_t findingsUsed = 0;  // and those its findings rest on, never fewer; 0: as many
+    std::size_t findingsUsed = 0;  // and those its findings rest on, all after the last nudge; 0: as many
     std::shared_ptr<const FirmReading> firm;  // over those, where the window has fewer; not kept with a frame
 
     std::vector<std::shared_ptr<const CharacterTrace>> traces;  // the last ones, oldest first, at most 96

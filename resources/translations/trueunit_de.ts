@@ -2287,10 +2287,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Mit einem Ohmmeter über dem Kontakt die Maschine von Hand drehen und sehen, wo auf den Nocken er öffnet, am Anlauf und nach jedem Schritt.</translation>
     </message>
     <message>
-        <source>Off its place after the levels, cams or levers are worn or want adjusting.</source>
-        <translation>Nach den Schritten nicht an seiner Stelle, sind Nocken oder Hebel abgenutzt oder einzustellen.</translation>
-    </message>
-    <message>
         <source>In its place everywhere, it is off at speed alone: clean the pivots and look at the springs.</source>
         <translation>Überall an seiner Stelle, weicht er nur im Lauf ab: die Lager reinigen und nach den Federn sehen.</translation>
     </message>
@@ -2333,6 +2329,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a battery: if the dependence goes, it is the loop&apos;s; if it stays, the contact lever&apos;s.</source>
         <translation>Mit einem Widerstand statt der Magnete bei gleichem Strom messen, oder die Kontakte allein an einer Batterie: Vergeht die Abhängigkeit, liegt es an der Linie; bleibt sie, am Kontakthebel.</translation>
+    </message>
+    <message>
+        <source>Off its place after all levels alike, look first at what they share, the bail and the contact lever, then at cams and levers.</source>
+        <translation>Nach allen Schritten gleich verschoben, erst nach dem sehen, was sie gemeinsam haben, Schiene und Kontakthebel, dann nach Nocken und Hebeln.</translation>
     </message>
 </context>
 <context>
