@@ -16,6 +16,7 @@ constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
+constexpr std::uint64_t kTurning = 3;    // characters
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 
 // Whether the tape stands in letters or in figures is known once readers that began in either agree.
@@ -144,8 +145,10 @@ Reading Pipeline::Stages::reading(bool final) {
     return r;
 }
 
+// A hand that turns in several steps passes some characters between them.
 std::uint64_t Pipeline::Stages::afterLastNudge() const {
-    return picture.nudges().empty() ? 0 : picture.nudges().back().number;
+    const std::uint64_t since = picture.levelSince();
+    return since == 0 ? 0 : since + kTurning;
 }
 
 // A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as

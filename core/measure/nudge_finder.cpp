@@ -89,6 +89,11 @@ std::size_t NudgeFinder::segmentStart() const {
     return i;
 }
 
+std::uint64_t NudgeFinder::levelSince() const {
+    if (nudges_.empty() || points_.empty()) return 0;
+    return std::max(nudges_.back().number, points_[std::min(segmentStart(), points_.size() - 1)].number);
+}
+
 // The trial that stands out most says where the step was.
 void NudgeFinder::look() {
     if (!scatter_.known()) return;

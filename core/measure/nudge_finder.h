@@ -24,8 +24,10 @@ public:
     void clear();
 
     const std::vector<Nudge>& nudges() const { return nudges_; }  // oldest first, the last 64
-    std::size_t charactersToLearn() const;                        // until nudges are found; 0: they are
-    std::optional<Measured> level() const { return level_; }      // of the bias since the last nudge, 95 %
+    // Number of the first character after the newest step, which may be one of several of the same turn; 0: no nudge.
+    std::uint64_t levelSince() const;
+    std::size_t charactersToLearn() const;                    // until nudges are found; 0: they are
+    std::optional<Measured> level() const { return level_; }  // of the bias since the last nudge, 95 %
 
 private:
     void place(BiasPoint& point, const Character& character) const;

@@ -24,7 +24,7 @@ public:
 
     void add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer);
     void clear();
-    const std::vector<Nudge>& nudges() const { return nudges_.nudges(); }         // oldest first
+    std::uint64_t levelSince() const { return nudges_.levelSince(); }  // number of the first character; 0: always
     void take(const std::optional<StandardSpeed>& nominal) { taken_ = nominal; }  // as the last reading has it
     void fill(Snapshot& snapshot, const CharacterLog& log) const;  // reading first, the grid follows its unit
 
