@@ -39,7 +39,7 @@ QString pullWords(const Snapshot& s) {
         case BiasPull::level:
             return Words::tr("partly a level, see findings");
         case BiasPull::loop:
-            return Words::tr("partly the loop, see findings");
+            return Words::tr("not by the contact alone, see findings");
         case BiasPull::none:
             break;
     }

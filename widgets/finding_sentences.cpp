@@ -207,9 +207,12 @@ constexpr std::array kFindings = {
         "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
         "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
-    QT_TRANSLATE_NOOP("Core",
-                      "With edges so steep also a relay in the loop, or a contact lever, that has not come to rest "
-                      "after one unit."),
+    QT_TRANSLATE_NOOP("Core", "What has not come to rest after one unit."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "Edges so steep speak for a contact lever (spring, pivot, stop) or a relay in the loop rather than "
+        "for magnets or a capacitor."),
+    QT_TRANSLATE_NOOP("Core", "Which of them, a recording alone cannot tell."),
     QT_TRANSLATE_NOOP("Core",
                       "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a "
                       "capacitor or filter across the contact; a slice level off the middle."),

@@ -33,7 +33,10 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
     const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
     Finding f;
     f.id = "slow-rise";
-    f.seenAt.instants = {{0, toMark ? Condition::mark : Condition::space}};
+    if (rise < kSlowRiseMs)
+        f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
+    else
+        f.seenAt.instants = {{0, toMark ? Condition::mark : Condition::space}};
     f.title = rise < kSlowRiseMs ? "The displacement depends on the element before, by " + percent(characteristic)
                                  : "The loop current " + std::string(toMark ? "rises" : "falls") +
                                        " slowly: " + decimals(rise, 1) + " ms";
@@ -54,12 +57,12 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
             signedDecimals(s.pattern->bias.value, 1) + " % and end distortion " +
             signedDecimals(s.pattern->end.value, 1) + " %.";
     f.lookAt =
-        "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor or filter "
-        "across the contact; a slice level off the middle.";
-    if (rise < kSlowRiseMs)
-        f.lookAt +=
-            " With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after "
-            "one unit.";
+        rise < kSlowRiseMs
+            ? "What has not come to rest after one unit. Edges so steep speak for a contact lever (spring, pivot, "
+              "stop) or a relay in the loop rather than for magnets or a capacitor. Which of them, a recording "
+              "alone cannot tell."
+            : "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor "
+              "or filter across the contact; a slice level off the middle.";
     f.confirm =
         (rise < kSlowRiseMs
              ? "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "

@@ -2315,10 +2315,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Ohne dies ist die einseitige Verzerrung %1 % und die Endverzerrung %2 %.</translation>
     </message>
     <message>
-        <source>With edges so steep also a relay in the loop, or a contact lever, that has not come to rest after one unit.</source>
-        <translation>Bei so steilen Flanken auch ein Relais in der Linie oder ein Kontakthebel, der nach einem Schritt noch nicht zur Ruhe gekommen ist.</translation>
-    </message>
-    <message>
         <source>in limits, %1 from zero; go on, or tighten the screws</source>
         <translation>in den Grenzen, %1 neben null; weiter, oder festziehen</translation>
     </message>
@@ -2333,6 +2329,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Off its place after all levels alike, look first at what they share, the bail and the contact lever, then at cams and levers.</source>
         <translation>Nach allen Schritten gleich verschoben, erst nach dem sehen, was sie gemeinsam haben, Schiene und Kontakthebel, dann nach Nocken und Hebeln.</translation>
+    </message>
+    <message>
+        <source>What has not come to rest after one unit.</source>
+        <translation>Was nach einem Schritt noch nicht zur Ruhe gekommen ist.</translation>
+    </message>
+    <message>
+        <source>Edges so steep speak for a contact lever (spring, pivot, stop) or a relay in the loop rather than for magnets or a capacitor.</source>
+        <translation>So steile Flanken sprechen eher für einen Kontakthebel (Feder, Lager, Anschlag) oder ein Relais in der Linie als für Magnete oder einen Kondensator.</translation>
+    </message>
+    <message>
+        <source>Which of them, a recording alone cannot tell.</source>
+        <translation>Welches von ihnen, ist einer Aufnahme allein nicht zu entnehmen.</translation>
     </message>
 </context>
 <context>
@@ -4320,20 +4328,20 @@ Bitte den Namen prüfen.</translation>
         <translation>ab hier %1</translation>
     </message>
     <message>
-        <source>, partly the loop</source>
-        <translation>, teils die Linie</translation>
-    </message>
-    <message>
-        <source>partly the loop, see findings</source>
-        <translation>teils die Linie, siehe Befunde</translation>
-    </message>
-    <message>
         <source>%1, of %2</source>
         <translation>%1, von %2</translation>
     </message>
     <message>
         <source>Character period</source>
         <translation>Zeichendauer</translation>
+    </message>
+    <message>
+        <source>, not by the contact alone</source>
+        <translation>, nicht nur der Kontakt</translation>
+    </message>
+    <message>
+        <source>not by the contact alone, see findings</source>
+        <translation>nicht nur der Kontakt, siehe Befunde</translation>
     </message>
 </context>
 <context>
