@@ -140,11 +140,11 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 15.0);
     const double top = page.y();
     page.heading(Words::tr("Readings"));
-    page.table({{37.0, Align::left, Words::tr("quantity")},
+    page.table({{36.0, Align::left, Words::tr("quantity")},
                 {19.0, Align::point, Words::tr("reading")},
-                {17.5, Align::point, Words::tr("uncertainty")},
+                {19.5, Align::point, Words::tr("uncertainty")},
                 {10.5, Align::left, Words::tr("unit")},
-                {12.0, Align::point, Words::tr("limit")},
+                {11.0, Align::point, Words::tr("limit")},
                 {12.0, Align::right, Words::tr("judged")}},
                left);
     page.paragraph(

@@ -165,7 +165,7 @@ VerdictText judgedText(const Snapshot& s) {
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
         if (r.name != Words::tr("Bias")) continue;
         if (pull == BiasPull::level) parts.back() += Words::tr(", partly a level");
-        if (pull == BiasPull::loop) parts.back() += Words::tr(", not by the contact alone");
+        if (pull == BiasPull::unsettled) parts.back() += Words::tr(", not by the contact alone");
         if (!headFinding(s))
             lead = biasWords(s.reading.distortion.biasPercent->value, s.limits.biasPercent) + QStringLiteral(": ");
     }

@@ -152,7 +152,7 @@ std::uint64_t Pipeline::Stages::afterLastNudge() const {
 }
 
 // A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as
-// it takes to tell what is periodic from what is random. Nobody is asked who was sent before the last nudge: a step
+// it takes to tell what is periodic from what is random. What came before the last nudge is left out: a step
 // made by hand would pass for scatter, or for a shaft. All of a recording is all of it.
 std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfCharacters& asked) const {
     std::vector<const LoggedCharacter*> last = log.last(kMostTelling);

@@ -10,6 +10,7 @@
 #include "core/report/judge.h"
 #include "core/report/nudge_words.h"
 #include "widgets/bias_scale.h"
+#include "widgets/cause_words.h"
 #include "widgets/figures.h"
 #include "widgets/limit_shape.h"
 #include "widgets/theme.h"
@@ -32,31 +33,6 @@ void drawWithin(QPainter& painter, const QRectF& row, const QString& words, doub
     const double needed = QFontMetricsF(theme::text(px, weight)).horizontalAdvance(words) + 1.0;
     painter.setFont(theme::text(row.width() < needed ? std::floor(px * row.width() / needed) : px, weight));
     painter.drawText(row, Qt::AlignCenter, words);
-}
-
-QString pullWords(const Snapshot& s) {
-    switch (s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none) {
-        case BiasPull::level:
-            return Words::tr("partly a level, see findings");
-        case BiasPull::loop:
-            return Words::tr("not by the contact alone, see findings");
-        case BiasPull::none:
-            break;
-    }
-    return {};
-}
-
-// A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the
-// contact is a little off is what the gauge itself shows.
-QString causeWords(const Snapshot& s) {
-    bool any = false;
-    if (s.reading.findings)
-        for (const Finding& f : *s.reading.findings) {
-            if (!isSureFault(f) || f.id == "contact-offset") continue;
-            if (!f.minor) return Words::tr("yet a fault, see findings");
-            any = true;
-        }
-    return any ? Words::tr("see findings") : QString();
 }
 
 }  // namespace

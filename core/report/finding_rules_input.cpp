@@ -19,6 +19,60 @@ constexpr double kClippedPercent = 0.3;
 constexpr double kSpoilingPercent = 3.0;
 constexpr double kCharacteristic = 3.0;
 
+std::string edgesWords(const InputReading& in) {
+    return "From 10 to 90 % of the swing the line takes " + decimals(in.riseToMarkMs.value_or(0.0), 2) +
+           " ms to mark and " + decimals(in.riseToSpaceMs.value_or(0.0), 2) + " ms to space";
+}
+
+// What depends on the length of the element before, and how it pulls at the readings.
+std::string lengthWords(const Symptoms& s, double characteristic) {
+    std::string words = ". What is left by length of the element before: " + percent(characteristic) + ".";
+    if (!s.pattern || !s.pattern->afterShort) return words;
+    const double effect = s.pattern->afterShort->value;
+    return words + " Instants that end a single unit come " + percent(effect) + (effect > 0.0 ? " late" : " early") +
+           " against the others, to mark and to space alike; that pulls at bias, end distortion and speed as they are "
+           "read. Set aside, bias is " +
+           signedDecimals(s.pattern->bias.value, 1) + " % and end distortion " +
+           signedDecimals(s.pattern->end.value, 1) + " %.";
+}
+
+// Edges are steep, and yet what follows a short element is displaced.
+Finding unsettled(const Symptoms& s, double characteristic) {
+    Finding f;
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
+    f.title = "The displacement depends on the element before, by " + percent(characteristic);
+    f.evidence = edgesWords(s.reading.input) + lengthWords(s, characteristic);
+    f.lookAt =
+        "What has not come to rest after one unit. Edges so steep speak for a contact lever (spring, pivot, stop) or a "
+        "relay in the loop rather than for magnets or a capacitor. Which of them, a recording alone cannot tell.";
+    f.confirm =
+        "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a battery: if "
+        "the dependence goes, it is the loop's; if it stays, the contact lever's." +
+        kLoopOff;
+    f.confidence = s.pattern && s.pattern->afterShort ? 0.9 : 0.5;
+    return f;
+}
+
+Finding slowEdges(const Symptoms& s, double rise, double characteristic) {
+    const InputReading& in = s.reading.input;
+    const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
+    const double bias = s.reading.distortion.biasPercent ? s.reading.distortion.biasPercent->value : 0.0;
+    Finding f;
+    f.seenAt.instants = {{0, toMark ? Condition::mark : Condition::space}};
+    f.title = "The loop current " + std::string(toMark ? "rises" : "falls") + " slowly: " + decimals(rise, 1) + " ms";
+    f.evidence = edgesWords(in) + ", a time constant of " + decimals(rise / std::log(9.0), 2) +
+                 " ms. That alone shifts the instants to mark by " + signedDecimals(s.riseDelayPercent(), 1) +
+                 " % against those to space; the bias read is " + signedDecimals(bias, 1) + " %" +
+                 lengthWords(s, characteristic);
+    f.lookAt =
+        "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor or filter "
+        "across the contact; a slice level off the middle.";
+    f.confirm =
+        "Measure with a resistor in place of the magnets, at the same current: the slope must become steep." + kLoopOff;
+    f.confidence = std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
+    return f;
+}
+
 }  // namespace
 
 std::optional<RankedFinding> slowRise(const Symptoms& s) {
@@ -28,50 +82,8 @@ std::optional<RankedFinding> slowRise(const Symptoms& s) {
     const double characteristic = s.reading.distortion.characteristicPercent.value_or(0.0);
     if (rise < kSlowRiseMs && characteristic < kCharacteristic) return std::nullopt;
     if (contactBounce(s)) return std::nullopt;  // openings after the closure round off the form of the edge
-    const double delay = s.riseDelayPercent();
-    const double bias = s.reading.distortion.biasPercent ? s.reading.distortion.biasPercent->value : 0.0;
-    const bool toMark = in.riseToMarkMs.value_or(0.0) >= in.riseToSpaceMs.value_or(0.0);
-    Finding f;
+    Finding f = rise < kSlowRiseMs ? unsettled(s, characteristic) : slowEdges(s, rise, characteristic);
     f.id = "slow-rise";
-    if (rise < kSlowRiseMs)
-        f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
-    else
-        f.seenAt.instants = {{0, toMark ? Condition::mark : Condition::space}};
-    f.title = rise < kSlowRiseMs ? "The displacement depends on the element before, by " + percent(characteristic)
-                                 : "The loop current " + std::string(toMark ? "rises" : "falls") +
-                                       " slowly: " + decimals(rise, 1) + " ms";
-    f.evidence = "From 10 to 90 % of the swing the line takes " + decimals(in.riseToMarkMs.value_or(0.0), 2) +
-                 " ms to mark and " + decimals(in.riseToSpaceMs.value_or(0.0), 2) + " ms to space";
-    if (rise >= kSlowRiseMs)
-        f.evidence += ", a time constant of " + decimals(rise / std::log(9.0), 2) +
-                      " ms. That alone shifts the instants to " + "mark by " + signedDecimals(delay, 1) +
-                      " % against those to space; the bias read is " + signedDecimals(bias, 1) + " %";
-    f.evidence += ". What is left by length of the element before: " + percent(characteristic) + ".";
-    const auto afterShort = s.pattern ? s.pattern->afterShort : std::nullopt;
-    if (afterShort)
-        f.evidence +=
-            " Instants that end a single unit come " + percent(afterShort->value) +
-            (afterShort->value > 0.0 ? " late" : " early") +
-            " against the others, to mark and to space alike; that pulls at bias, end distortion and speed as "
-            "they are read. Set aside, bias is " +
-            signedDecimals(s.pattern->bias.value, 1) + " % and end distortion " +
-            signedDecimals(s.pattern->end.value, 1) + " %.";
-    f.lookAt =
-        rise < kSlowRiseMs
-            ? "What has not come to rest after one unit. Edges so steep speak for a contact lever (spring, pivot, "
-              "stop) or a relay in the loop rather than for magnets or a capacitor. Which of them, a recording "
-              "alone cannot tell."
-            : "The loop, not the machine: inductance of magnets in series, too low a supply voltage, a capacitor "
-              "or filter across the contact; a slice level off the middle.";
-    f.confirm =
-        (rise < kSlowRiseMs
-             ? "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
-               "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."
-             : "Measure with a resistor in place of the magnets, at the same current: the slope must become "
-               "steep.") +
-        kLoopOff;
-    f.confidence =
-        rise < kSlowRiseMs ? (afterShort ? 0.9 : 0.5) : std::clamp(0.75 + 0.1 * (rise - kSlowRiseMs), 0.5, 0.97);
     const double size = std::max(
         {100.0 * 0.315 * rise / s.unitMs() / s.limits.biasPercent, 0.0, characteristic / s.limits.biasPercent});
     return RankedFinding{f, 0.1 + size};
