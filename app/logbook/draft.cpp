@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include "app/logbook/program_lock.h"
 #include "app/logbook/uid.h"
 #include "core/report/frame_json.h"
 
@@ -43,8 +44,7 @@ std::optional<Draft::Left> readDraft(const QString& stem) {
 Draft::Draft(const QString& folder) : folder_(folder), name_(freshUid()) {
     QDir().mkpath(folder_);
     lock_ = std::make_unique<QLockFile>(file(".lock"));
-    lock_->setStaleLockTime(0);  // stale when its program is gone, however old it is
-    lock_->tryLock(0);
+    takeLock(*lock_);
 }
 
 Draft::~Draft() { clear(); }
@@ -69,8 +69,7 @@ std::optional<Draft::Left> Draft::takeOver() {
         const QString stem = info.dir().filePath(info.completeBaseName());
         if (info.completeBaseName() == name_) continue;
         QLockFile lock(stem + QStringLiteral(".lock"));
-        lock.setStaleLockTime(0);
-        if (!lock.tryLock(0)) continue;  // its program runs
+        if (!takeLock(lock)) continue;  // its program runs
         const auto left = readDraft(stem);
         if (!left) {
             QFile::rename(stem + QStringLiteral(".frame"), stem + QStringLiteral(".unreadable"));

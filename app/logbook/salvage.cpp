@@ -8,6 +8,7 @@
 #include <QLockFile>
 #include <map>
 
+#include "app/logbook/program_lock.h"
 #include "app/logbook/statement.h"
 #include "app/logbook/visit_record.h"
 #include "core/report/frame_json.h"
@@ -154,7 +155,7 @@ QString Mended::sentence() const {
 
 Result<Mended> mendLogbook(const QString& path) {
     QLockFile lock(path + QStringLiteral(".lock"));
-    if (!lock.tryLock(0)) return troubleSentence(Trouble::locked, path);
+    if (!takeLock(lock)) return troubleSentence(Trouble::locked, path);
     Trouble why = Trouble::none;
     {
         const auto sound = Store::open(path, &why);

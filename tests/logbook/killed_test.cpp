@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <QLockFile>
 #include <QProcess>
 #include <QSet>
 #include <QThread>
@@ -10,6 +11,7 @@
 
 #include "app/logbook/draft.h"
 #include "app/logbook/frame_search.h"
+#include "app/logbook/program_lock.h"
 #include "app/logbook/salvage.h"
 #include "app/logbook/schema.h"
 #include "app/logbook/statement.h"
@@ -168,6 +170,18 @@ TEST_F(Killed, ADamagedLogbookIsNeverWithoutItsFrames) {
         ASSERT_TRUE(frames);
         EXPECT_GE(frames->all, kFrames - 3);
     }
+}
+
+TEST_F(Killed, ALockThatNobodySignedBarsNoOneAndOneOfALivingProgramDoes) {
+    const QString path = file("made.lock");
+    QFile empty(path);
+    ASSERT_TRUE(empty.open(QIODevice::WriteOnly));  // its program was killed before it could write its name
+    empty.close();
+    QLockFile first(path), second(path);
+    EXPECT_TRUE(takeLock(first));
+    EXPECT_FALSE(takeLock(second));
+    first.unlock();
+    EXPECT_TRUE(takeLock(second));
 }
 
 TEST_F(Killed, TheFrozenFrameThatWasNotKeptComesBack) {

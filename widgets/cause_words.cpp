@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/cause_words.h"
+
+#include "widgets/words.h"
+
+namespace trueunit {
+
+QString pullWords(const Snapshot& s) {
+    switch (s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none) {
+        case BiasPull::level:
+            return Words::tr("partly a level, see findings");
+        case BiasPull::unsettled:
+            return Words::tr("not by the contact alone, see findings");
+        case BiasPull::none:
+            break;
+    }
+    return {};
+}
+
+QString causeWords(const Snapshot& s) {
+    bool any = false;
+    if (s.reading.findings)
+        for (const Finding& f : *s.reading.findings) {
+            if (!isSureFault(f) || f.id == "contact-offset") continue;
+            if (!f.minor) return Words::tr("yet a fault, see findings");
+            any = true;
+        }
+    return any ? Words::tr("see findings") : QString();
+}
+
+}  // namespace trueunit
