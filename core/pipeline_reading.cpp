@@ -16,7 +16,6 @@ constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
-constexpr std::uint64_t kTurning = 3;    // characters
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 
 // Whether the tape stands in letters or in figures is known once readers that began in either agree.
@@ -94,7 +93,7 @@ bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& rec
 void Pipeline::Stages::followParts(const WindowOfCharacters& asked, std::size_t seen) {
     const std::uint64_t newest = log.back().character.number;
     const std::size_t take = std::min(asked.window.size(), kLivePartsCharacters);
-    const std::uint64_t since = afterLastNudge();
+    const std::uint64_t since = picture.settledSince();
     const bool clean = partsFirst < since && newest + 1 - std::min<std::uint64_t>(take, newest + 1) >= since;
     const bool due = newest >= partsDue || partsSince != since || clean;
     if (due) partsDue = newest + kPartsEveryCharacters;
@@ -135,6 +134,7 @@ Reading Pipeline::Stages::reading(bool final) {
     characters.tape = tape;
     characters.plainText = plainText;
     characters.telling = telling(characters);
+    characters.settledSince = picture.settledSince();
     if (!final) characters.taken = taken;
     Reading r = composeReading(characters, options, limits, inputReading());
     firmUp(r, characters);
@@ -143,12 +143,6 @@ Reading Pipeline::Stages::reading(bool final) {
     r.findings.reset();
     r.notes.emplace_back("Too few characters yet to tell a cause: let the tape run.");
     return r;
-}
-
-// A hand that turns in several steps passes some characters between them.
-std::uint64_t Pipeline::Stages::afterLastNudge() const {
-    const std::uint64_t since = picture.levelSince();
-    return since == 0 ? 0 : since + kTurning;
 }
 
 // A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as
@@ -162,7 +156,7 @@ std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfChar
     last.erase(last.begin(), std::min(late, last.end() - static_cast<std::ptrdiff_t>(enough)));
     if (last.size() < asked.window.size()) last = asked.window;
     if (options.windowCharacters != 0)
-        std::erase_if(last, [since = afterLastNudge()](auto* c) { return c->character.number < since; });
+        std::erase_if(last, [since = picture.settledSince()](auto* c) { return c->character.number < since; });
     return last;
 }
 

@@ -105,7 +105,6 @@ struct Pipeline::Stages {
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     void followParts(const WindowOfCharacters& asked, std::size_t seen);
     Reading reading(bool final);
-    std::uint64_t afterLastNudge() const;  // number of the first character
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
     void studyCause(const WindowOfCharacters& asked);
     void firmUp(Reading& r, const WindowOfCharacters& asked);

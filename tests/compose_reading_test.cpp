@@ -94,6 +94,46 @@ TEST(ComposeReading, ASingleCharacterClaimsNoRepeatability) {
     EXPECT_GT(one.distortion.biasPercent->uncertainty, all.distortion.biasPercent->uncertainty);
 }
 
+TEST(ComposeReading, TheUncertaintyOfAShortWindowHoldsTheTruthAndIsSteady) {
+    // Of 200 windows, fewer than 178 held would come by chance once in 1000 (binomial distribution, 95 %).
+    int held = 0;
+    std::vector<double> stated;
+    for (unsigned seed = 1; seed <= 200; ++seed) {
+        std::mt19937_64 random(seed);
+        std::normal_distribution<double> normal;
+        CharacterBuilder builder;
+        builder.biasPercent = 3.0;
+        builder.extraPercent = [&](std::uint64_t, int, Condition) { return normal(random); };
+        const Reading r = readingOf(builder.characters(test::mixedText(40, seed)), 8);
+        ASSERT_TRUE(r.distortion.biasPercent);
+        held += std::abs(r.distortion.biasPercent->value - 3.0) <= r.distortion.biasPercent->uncertainty;
+        stated.push_back(r.distortion.biasPercent->uncertainty);
+    }
+    EXPECT_GE(held, 178);
+    std::sort(stated.begin(), stated.end());
+    EXPECT_LT(stated.back(), 2.5 * stated.front());
+}
+
+TEST(ComposeReading, WhatWasNudgedBeforeAShortWindowDoesNotWidenItsUncertainty) {
+    CharacterBuilder builder;
+    std::mt19937_64 random(5);
+    std::normal_distribution<double> normal;
+    builder.extraPercent = [&](std::uint64_t, int, Condition) { return 0.3 * normal(random); };
+    builder.biasPercent = 12.0;
+    auto characters = builder.characters(test::mixedText(20, 5));
+    builder.biasPercent = 2.0;
+    for (std::uint64_t n = 20; n < 36; ++n) characters.push_back(builder.character(n, n % 2 == 0 ? 0x0AU : 0x15U));
+    const CharacterLog log = printedLog(characters);
+    WindowOfCharacters w;
+    w.window = log.last(8);
+    w.recent = log.last(kUnitCharacters);
+    w.settledSince = 20;
+    const Reading r = composeReading(w, Options{}, Limits{}, InputReading{});
+    ASSERT_TRUE(r.distortion.biasPercent);
+    EXPECT_LT(r.distortion.biasPercent->uncertainty, 1.0);
+    EXPECT_NEAR(r.distortion.biasPercent->value, 2.0, r.distortion.biasPercent->uncertainty);
+}
+
 TEST(ComposeReading, WithoutANominalSpeedErrorAndGrossAreUnknownAndANoteSaysSo) {
     CharacterBuilder builder;
     builder.unit = builder.nominal = 0.0264;  // 37.9 baud

@@ -138,16 +138,35 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
 }
 
-// A few characters tell their own scatter badly, a single one not at all: the scatter of the last ones stands in.
-void borrowScatter(UnitFit& few, const UnitFit& wide) {
-    constexpr std::size_t kOwnScatter = 6;
-    if (few.characters >= kOwnScatter || few.characters == 0) return;
-    const double ratio = std::sqrt(static_cast<double>(wide.characters) / static_cast<double>(few.characters));
-    const auto borrow = [ratio](std::optional<Measured>& own, const std::optional<Measured>& from) {
-        if (own && from) own->uncertainty = std::max(own->uncertainty, ratio * from->uncertainty);
+constexpr std::size_t kSettledCharacters = 12;  // since a nudge, that give a unit of their own
+
+// A few characters tell their own scatter badly, a single one not at all: it is pooled with that of `settled`, more of
+// the same sender. Both are fits with the unit given.
+void poolScatter(UnitFit& few, const UnitFit& settled) {
+    const auto n = static_cast<double>(few.characters), m = static_cast<double>(settled.characters);
+    const double own = n > 1.0 ? std::pow(1.0 / studentFactor(n - 1.0), 2) : 0.0;
+    const double wide = m / n * std::pow(1.0 / studentFactor(m - 1.0), 2);
+    const auto pool = [&](std::optional<Measured>& mean, const std::optional<Measured>& from) {
+        if (!mean || !from) return;
+        const double variance =
+            ((n - 1.0) * own * std::pow(mean->uncertainty, 2) + (m - 1.0) * wide * std::pow(from->uncertainty, 2)) /
+            (n + m - 2.0);
+        mean->uncertainty = studentFactor(m - 1.0) * std::sqrt(variance);
     };
-    borrow(few.toMark, wide.toMark);
-    borrow(few.toSpace, wide.toSpace);
+    pool(few.toMark, settled.toMark);
+    pool(few.toSpace, settled.toSpace);
+}
+
+// What the doubt of a unit taken from elsewhere leaves open about the delays.
+void doubtUnit(UnitFit& few, Characters window, const Measured& unit) {
+    few.unit = unit;
+    const std::optional<UnitFit> off = fitUnit(window, unit.value + unit.uncertainty);
+    if (!off) return;
+    const auto widen = [](std::optional<Measured>& mean, const std::optional<Measured>& moved) {
+        if (mean && moved) mean->uncertainty = std::hypot(mean->uncertainty, moved->value - mean->value);
+    };
+    widen(few.toMark, off->toMark);
+    widen(few.toSpace, off->toSpace);
 }
 
 void noteWhatIsMissing(Reading& r) {
@@ -194,14 +213,18 @@ std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSec
     return taken && off(*taken) < bound + kHoldsNominal ? taken : nearest;
 }
 
-std::optional<UnitFit> fitWindow(Characters window, Characters recent) {
+std::optional<UnitFit> fitWindow(Characters window, Characters recent, std::uint64_t settledSince) {
     if (window.size() >= kUnitCharacters) return fitUnit(window);
-    const std::optional<UnitFit> wide = fitUnit(recent);
+    const auto since = std::find_if(recent.begin(), recent.end(), [=](auto* c) { return c->number >= settledSince; });
+    const Characters settled(since, recent.end());
+    // A nudge among them would pass for a part of the speed.
+    const std::optional<UnitFit> wide = fitUnit(settled.size() >= kSettledCharacters ? settled : recent);
     if (!wide) return std::nullopt;
     std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
     if (!fit) return fit;
-    fit->unit = wide->unit;
-    borrowScatter(*fit, *wide);
+    const auto same = fitUnit(settled, wide->unit.value);
+    if (same && same->characters > fit->characters) poolScatter(*fit, *same);
+    doubtUnit(*fit, window, wide->unit);
     return fit;
 }
 
@@ -237,7 +260,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     if (code) noteParity(r, characters.window, *code);
     const std::vector<const Character*> window = plain(characters.window);
     const std::vector<const Character*> recent = plain(characters.recent);
-    const std::optional<UnitFit> fit = fitWindow(window, recent);
+    const std::optional<UnitFit> fit = fitWindow(window, recent, characters.settledSince);
     if (!fit) {
         r.notes.emplace_back("These characters have too few instants to tell the unit from the bias.");
         return r;

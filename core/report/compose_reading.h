@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "core/frame/unit_fit.h"
@@ -25,13 +26,14 @@ struct WindowOfCharacters {
     std::optional<PlainTextStudy> plainText{};      // then: read as a plain text, if there are characters enough
     std::vector<const LoggedCharacter*> telling{};  // by which a lever out of place is told; empty: the window's
     std::optional<StandardSpeed> taken{};           // the nominal speed of the reading before this one
+    std::uint64_t settledSince = 0;                 // number of the first character after the last nudge
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
 
 // Unit, bias and end of a window. A short one takes the unit from the last characters, `recent`: its own could not tell
-// speed from bias.
-std::optional<UnitFit> fitWindow(Characters window, Characters recent);
+// speed from bias; and shares its scatter with those since the last nudge.
+std::optional<UnitFit> fitWindow(Characters window, Characters recent, std::uint64_t settledSince = 0);
 
 // The parts of the displacement over the window; slow enough to be asked for only now and then.
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);

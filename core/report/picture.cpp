@@ -16,6 +16,7 @@ constexpr std::size_t kTrail = 4096;
 constexpr std::size_t kTrailBegins = 12;   // characters; fewer tell bias from speed too badly to be looked back at
 constexpr std::size_t kTrailWindow = 128;  // characters; a longer window would hide the nudge
 constexpr std::size_t kTape = 96;
+constexpr std::uint64_t kTurning = 3;  // characters
 constexpr std::size_t kDotCharacters = 220;
 
 std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t most) {
@@ -43,6 +44,11 @@ void Picture::clear() {
     traces_.clear();
     trail_.clear();
     nudges_.clear();
+}
+
+std::uint64_t Picture::settledSince() const {
+    const std::uint64_t since = nudges_.levelSince();
+    return since == 0 ? 0 : since + kTurning;
 }
 
 double Picture::referenceUnit(double measured) const {
@@ -82,7 +88,7 @@ void Picture::addTrailPoint(const CharacterLog& log) {
     };
     const std::size_t over = windowOf(options_, kUnitCharacters, kTrailWindow);
     const std::vector<const Character*> window = last(over);
-    const auto fit = fitWindow(window, last(kUnitCharacters));
+    const auto fit = fitWindow(window, last(kUnitCharacters), settledSince());
     if (!fit || !fit->toMark) return;
     const double scale = -100.0 / referenceUnit(fit->unit.value);
     trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,

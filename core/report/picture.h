@@ -24,7 +24,9 @@ public:
 
     void add(const LoggedCharacter& c, const CharacterLog& log, const Framing& framing, const EdgeTimer& timer);
     void clear();
-    std::uint64_t levelSince() const { return nudges_.levelSince(); }  // number of the first character; 0: always
+    // Number of the first character after the last nudge; 0: there was none. A hand that turns in several steps passes
+    // some characters between them.
+    std::uint64_t settledSince() const;
     void take(const std::optional<StandardSpeed>& nominal) { taken_ = nominal; }  // as the last reading has it
     void fill(Snapshot& snapshot, const CharacterLog& log) const;  // reading first, the grid follows its unit
 
