@@ -207,6 +207,7 @@ constexpr std::array kFindings = {
         "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
         "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
+    QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 %, end distortion %2 % and the speed error %3 %."),
     QT_TRANSLATE_NOOP("Core", "What has not come to rest after one unit."),
     QT_TRANSLATE_NOOP(
         "Core",

@@ -24,6 +24,14 @@ std::string edgesWords(const InputReading& in) {
            " ms to mark and " + decimals(in.riseToSpaceMs.value_or(0.0), 2) + " ms to space";
 }
 
+std::string readingsSetAside(const Symptoms& s) {
+    const std::string bias = "Set aside, bias is " + signedDecimals(s.pattern->bias.value, 1) + " %",
+                      end = "end distortion " + signedDecimals(s.pattern->end.value, 1) + " %";
+    const auto error = s.speedErrorByPattern();
+    return error ? bias + ", " + end + " and the speed error " + signedDecimals(*error, 2) + " %."
+                 : bias + " and " + end + ".";
+}
+
 // What depends on the length of the element before, and how it pulls at the readings.
 std::string lengthWords(const Symptoms& s, double characteristic) {
     std::string words = ". What is left by length of the element before: " + percent(characteristic) + ".";
@@ -31,9 +39,8 @@ std::string lengthWords(const Symptoms& s, double characteristic) {
     const double effect = s.pattern->afterShort->value;
     return words + " Instants that end a single unit come " + percent(effect) + (effect > 0.0 ? " late" : " early") +
            " against the others, to mark and to space alike; that pulls at bias, end distortion and speed as they are "
-           "read. Set aside, bias is " +
-           signedDecimals(s.pattern->bias.value, 1) + " % and end distortion " +
-           signedDecimals(s.pattern->end.value, 1) + " %.";
+           "read. " +
+           readingsSetAside(s);
 }
 
 // Edges are steep, and yet what follows a short element is displaced.

@@ -192,9 +192,8 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
     f.evidence += " Bias and end distortion as read are partly this: without it they are " +
                   signedDecimals(s.pattern->bias.value, 1) + " % and " + signedDecimals(s.pattern->end.value, 1) +
                   " %.";
-    if (const auto& error = s.reading.speed.errorPercent)
-        f.evidence += " So is the speed error: without it " +
-                      signedDecimals(error->value - s.pattern->unitPercent * (1.0 + 0.01 * error->value), 2) + " %.";
+    if (const auto error = s.speedErrorByPattern())
+        f.evidence += " So is the speed error: without it " + signedDecimals(*error, 2) + " %.";
     f.lookAt = stop ? "Stop cam or stop lever; the end of level " + std::to_string(s.levels) + "'s travel."
                     : "Level " + level +
                           ": worn or gummed transfer lever, its cam or cam follower, its contact gap, weak "

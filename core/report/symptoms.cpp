@@ -32,6 +32,12 @@ double Symptoms::noisePercent() const {
     return 100.0 * std::numbers::sqrt2 * samples / in.rateHz / (1e-3 * unitMs());
 }
 
+std::optional<double> Symptoms::speedErrorByPattern() const {
+    const auto& error = reading.speed.errorPercent;
+    if (!pattern || !error) return std::nullopt;
+    return error->value - pattern->unitPercent * (1.0 + 0.01 * error->value);
+}
+
 double Symptoms::riseDelayPercent() const {
     const InputReading& in = reading.input;
     if (!in.riseToMarkMs || !in.riseToSpaceMs) return 0.0;

@@ -32,6 +32,8 @@ struct Symptoms {
     double noisePercent() const;
     // By how much a slow rise delays the instants to mark behind those to space, percent; 0 for quick edges.
     double riseDelayPercent() const;
+    // With levers and short elements set aside; empty without a pattern or a nominal speed.
+    std::optional<double> speedErrorByPattern() const;
     double largestLinePercent() const;  // amplitude of the strongest periodic line; 0: none
     // A few instants lie far outside what the rest scatters: characters read wrong rather than a trait of the machine.
     bool strays() const;
