@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <random>
 
+#include "core/frame/code_table.h"
+
 using namespace trueunit;
 using Step = Alignment::Step;
 
@@ -113,4 +115,67 @@ TEST(TextAlignment, LeavesTheOldestOutWhenThereAreTooMany) {
 TEST(TextAlignment, HasNothingToSayOfNothing) {
     EXPECT_TRUE(alignToLoop({}, loopOf({1, 2})).place.empty());
     EXPECT_TRUE(alignToLoop(walk({1, 2}, 0, 4), {}).place.empty());
+}
+
+// A tape whose feed does one thing or the other now and then; the levels never fail.
+struct SlippedTape {
+    std::vector<SentCode> sent;
+    int repeated = 0, skipped = 0;
+
+    SlippedTape(const std::vector<unsigned>& loop, std::uint64_t seed) {
+        std::mt19937_64 random(seed);
+        std::uniform_real_distribution<double> chance;
+        std::size_t at = 0;
+        while (sent.size() < 600) {
+            const double slip = chance(random);
+            if (sent.empty() || slip > 0.06)
+                ++at;
+            else if (slip < 0.03)
+                ++repeated;
+            else
+                at += 2, ++skipped;
+            sent.push_back({loop[at % loop.size()], true, false});
+        }
+    }
+};
+
+TEST(TextAlignment, ASlipAndItsContraryNearbyAreNotLevelsInErrorWhereTheLevelsNeverFail) {
+    const auto codes = encode(*findCode("ita2"), "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n");
+    const auto loop = loopOf({codes.begin(), codes.end()});
+    int wrongAtWorst = 0, wrong = 0, again = 0, over = 0, repeated = 0, skipped = 0;
+    const auto wrongOf = [&](const SlippedTape& tape, const Alignment& a) {
+        int n = 0;
+        for (std::size_t i = 0; i < tape.sent.size(); ++i) n += tape.sent[i].code != loop[a.place[i]].code ? 1 : 0;
+        return n;
+    };
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        const SlippedTape tape({codes.begin(), codes.end()}, seed);
+        const Alignment first = alignToLoop(tape.sent, loop);
+        const Alignment learned = alignToLoop(tape.sent, loop, pricesLearned(tape.sent, loop, first));
+        wrongAtWorst += wrongOf(tape, first);
+        wrong += wrongOf(tape, learned);
+        for (const Step s : learned.step) again += s == Step::again ? 1 : 0;
+        for (const int s : learned.skipped) over += s;
+        repeated += tape.repeated;
+        skipped += tape.skipped;
+    }
+    EXPECT_GT(wrongAtWorst, 20);  // what the learning is for
+    EXPECT_LT(wrong, 30);         // of 12 000
+    EXPECT_NEAR(again, repeated, 0.05 * repeated);
+    EXPECT_NEAR(over, skipped, 0.05 * skipped);
+}
+
+TEST(TextAlignment, LevelsThatFailOftenStayCheapBesideASlippingFeed) {
+    const auto codes = encode(*findCode("ita2"), "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n");
+    const auto loop = loopOf({codes.begin(), codes.end()});
+    SlippedTape tape({codes.begin(), codes.end()}, 3);
+    std::mt19937_64 random(4);
+    int lost = 0;
+    for (SentCode& c : tape.sent)
+        if ((c.code & 8U) != 0 && random() % 5 == 0) c.code &= ~8U, ++lost;
+    const Alignment a = alignToLoop(tape.sent, loop, pricesLearned(tape.sent, loop, alignToLoop(tape.sent, loop)));
+    int found = 0;
+    for (std::size_t i = 0; i < tape.sent.size(); ++i)
+        found += (loop[a.place[i]].code & 8U) != 0 && (tape.sent[i].code & 8U) == 0 ? 1 : 0;
+    EXPECT_NEAR(found, lost, 0.1 * lost);
 }

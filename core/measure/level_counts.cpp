@@ -92,19 +92,20 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
     study.source = text.source;
     study.loopLength = text.loop.size();
     for (int level = 1; level <= levels; ++level) study.levels.push_back({level, 0, 0, 0, 0});
-    const Alignment walk = alignToLoop(sent, text.loop);
-    study.costPerCharacter = walk.cost;
+    const Alignment first = alignToLoop(sent, text.loop);
+    study.costPerCharacter = first.cost;
+    const Alignment walk = alignToLoop(sent, text.loop, pricesLearned(sent, text.loop, first));
     sent = sent.last(walk.place.size());
-    const std::size_t first = sent.size() - std::min(counted, sent.size());
+    const std::size_t begin = sent.size() - std::min(counted, sent.size());
     study.expected.resize(sent.size());
-    std::vector<bool> tells = telling(sent, walk, text.loop, first);
+    std::vector<bool> tells = telling(sent, walk, text.loop, begin);
     if (text.source == TextSource::reversals && mayEndALine(sent)) tells.back() = false;
     for (std::size_t i = 0; i < sent.size(); ++i) {
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
         if (due.unknown) continue;
         if (tells[i]) study.expected[i] = due.code;  // none is shown as wrong that does not count as wrong
-        if (i < first) continue;
+        if (i < begin) continue;
         if (walk.step[i] == Step::again) ++study.repeated;
         if (walk.step[i] == Step::over && !text.loop[beforeOn(text.loop, walk.place[i])].unknown)
             study.skipped += walk.skipped[i];

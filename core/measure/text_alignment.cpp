@@ -4,17 +4,17 @@
 #include <algorithm>
 #include <array>
 #include <bit>
+#include <cmath>
 #include <cstdint>
+#include <map>
 #include <utility>
 
 namespace trueunit {
 
 namespace {
 
-// Costs are about minus two times the logarithm of the odds: a level in error 1 : 3 against a right one at worst, a
-// slip of the feed far rarer, and dearer than any single character misread.
-constexpr float kPerLevel = 2.0F;
-constexpr float kOtherCharacter = 6.0F;
+// Costs are about minus two times the logarithm of the odds: a slip of the feed is far rarer than a level in error at
+// worst, and dearer than any single character misread.
 constexpr float kUnsure = 1.0F;
 constexpr float kUnknownText = 2.5F;
 constexpr float kAgain = 6.5F;
@@ -22,6 +22,10 @@ constexpr float kOver = 6.5F;
 constexpr float kOverMore = 2.0F;
 constexpr float kJump = 14.0F;
 constexpr float kJumpAfterGap = 0.5F;
+constexpr float kDearestLevel = 8.0F;
+constexpr float kDearestCharacter = 12.0F;  // below two slips: a burst of noise is no slip and its contrary
+constexpr int kMostByLevels = 2;            // in error in one character; more is another character
+constexpr std::size_t kAwayFromSlip = 2;
 constexpr std::size_t kMostOver = 4;
 constexpr float kNever = 1e30F;
 constexpr std::size_t kMostCells = 1U << 24U;
@@ -32,10 +36,15 @@ constexpr std::int32_t kBackJump = 255;
 constexpr std::size_t kFurthestBack = kMostOver + 1;               // but for a jump
 constexpr std::array<std::int32_t, 6> kInOrder{1, 0, 2, 3, 4, 5};  // of two that cost the same the former holds
 
-float emission(const SentCode& sent, const LoopCode& due) {
+float emission(const SentCode& sent, const LoopCode& due, const LevelPrices& prices) {
     if (!sent.sure) return kUnsure;
     if (due.unknown) return kUnknownText;
-    return std::min(kOtherCharacter, kPerLevel * static_cast<float>(levelsApart(sent.code, due.code)));
+    float cost = 0.0F;
+    for (std::size_t level = 0; level < prices.lost.size(); ++level) {
+        const bool mark = (due.code >> level & 1U) != 0;
+        if (((sent.code >> level & 1U) != 0) != mark) cost += mark ? prices.lost[level] : prices.filled[level];
+    }
+    return std::min(prices.atMost, cost);
 }
 
 // What a step costs that comes from so many places back, per place it ends at.
@@ -54,14 +63,33 @@ std::vector<float> pricesOf(std::span<const LoopCode> loop, std::size_t back) {
     return prices;
 }
 
+// How often something goes wrong, taken for one in twenty before it was looked at.
+struct ErrorRate {
+    float wrong = 1.0F;
+    float tries = 20.0F;
+    void count(bool error) {
+        wrong += error ? 1.0F : 0.0F;
+        tries += 1.0F;
+    }
+    float price(float least, float most) const { return std::clamp(-2.0F * std::log(wrong / tries), least, most); }
+};
+
+bool evenFeedAbout(const Alignment& walk, std::size_t i) {
+    const auto at = walk.step.begin() + static_cast<std::ptrdiff_t>(i);
+    constexpr auto kAway = static_cast<std::ptrdiff_t>(kAwayFromSlip);
+    return std::all_of(at - kAway, at + kAway + 1, [](Alignment::Step s) { return s == Alignment::Step::on; });
+}
+
 // All places of the loop move on together, one way of stepping after the other: many of them at a time.
 struct Walk {
-    explicit Walk(std::span<const LoopCode> l)
-        : loop(l), cost(kFurthestBack + l.size()), next(cost.size()), from(l.size()) {
+    Walk(std::span<const LoopCode> l, const LevelPrices& p)
+        : loop(l), levels(p), cost(kFurthestBack + l.size()), next(cost.size()), from(l.size()) {
         for (std::size_t by = 0; by <= kFurthestBack; ++by) prices[by] = pricesOf(l, by);
     }
 
     std::span<const LoopCode> loop;
+    LevelPrices levels;
+    std::map<unsigned, std::vector<float>> emissions;  // at each place, by what came
     std::array<std::vector<float>, kFurthestBack + 1> prices;
     std::vector<float> cost;          // of the best walk that ends at each place; before them once more the last ones
     std::vector<float> next;          // the same, in the making,
@@ -76,12 +104,21 @@ struct Walk {
         std::fill(here.begin(), here.end(), jump);
         std::fill(from.begin(), from.end(), kBackJump);
         for (const std::int32_t by : kInOrder) offer(by);
-        for (std::size_t j = 0; j < here.size(); ++j) here[j] += emission(sent, loop[j]);
+        const std::vector<float>& emitted = emissionsOf(sent);
+        for (std::size_t j = 0; j < here.size(); ++j) here[j] += emitted[j];
         for (std::size_t i = kFurthestBack; i-- > 0;) next[i] = next[i + loop.size()];
         back.insert(back.end(), from.begin(), from.end());
         std::swap(cost, next);
         const auto begin = cost.begin() + kFurthestBack;
         best.push_back(static_cast<std::uint32_t>(std::min_element(begin, cost.end()) - begin));
+    }
+
+    const std::vector<float>& emissionsOf(const SentCode& sent) {
+        constexpr unsigned kNotSure = ~0U;
+        std::vector<float>& emitted = emissions[sent.sure ? sent.code : kNotSure];
+        if (emitted.empty())
+            for (const LoopCode& due : loop) emitted.push_back(emission(sent, due, levels));
+        return emitted;
     }
 
     void offer(std::int32_t by) {
@@ -99,14 +136,36 @@ struct Walk {
 
 }  // namespace
 
+LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk) {
+    sent = sent.last(walk.place.size());
+    std::array<ErrorRate, 8> lost, filled;
+    ErrorRate misread;
+    for (std::size_t i = kAwayFromSlip; i + kAwayFromSlip < sent.size(); ++i) {
+        const LoopCode& due = loop[walk.place[i]];
+        if (!sent[i].sure || due.unknown || !evenFeedAbout(walk, i)) continue;
+        const unsigned off = sent[i].code ^ due.code;
+        const bool other = std::popcount(off) > kMostByLevels;
+        misread.count(other);
+        for (std::size_t level = 0; level < lost.size() && !other; ++level)
+            ((due.code >> level & 1U) != 0 ? lost : filled)[level].count((off >> level & 1U) != 0);
+    }
+    LevelPrices learned;
+    for (std::size_t level = 0; level < lost.size(); ++level) {
+        learned.lost[level] = lost[level].price(learned.lost[level], kDearestLevel);
+        learned.filled[level] = filled[level].price(learned.filled[level], kDearestLevel);
+    }
+    learned.atMost = misread.price(learned.atMost, kDearestCharacter);
+    return learned;
+}
+
 int levelsApart(unsigned a, unsigned b) { return std::popcount(a ^ b); }
 
-Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop) {
+Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop, const LevelPrices& prices) {
     Alignment out;
     if (loop.empty() || sent.empty()) return out;
     const std::size_t n = std::min(sent.size(), std::max<std::size_t>(1, kMostCells / loop.size()));
     sent = sent.last(n);
-    Walk walk(loop);
+    Walk walk(loop, prices);
     walk.back.reserve(n * loop.size());
     for (const SentCode& c : sent) walk.step(c);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <span>
@@ -28,13 +29,25 @@ struct Alignment {
     std::vector<std::size_t> place;  // on the loop, per character
     std::vector<Step> step;          // per character; the first one is a jump
     std::vector<int> skipped;        // holes passed over without being sent, before each character
-    double cost = 0.0;               // per character; 2 for each level that differs
+    double cost = 0.0;               // per character, by the prices asked for
 };
+
+// What errors of the levels cost against right ones: about minus two times the logarithm of the odds. At worst a level
+// is in error once in three times, and any character may be misread altogether.
+struct LevelPrices {
+    std::array<float, 8> lost = {2, 2, 2, 2, 2, 2, 2, 2};  // by level
+    std::array<float, 8> filled = lost;
+    float atMost = 6.0F;  // of one character
+};
+
+// From the characters of a walk away from the slips of its feed: two levels that never fail elsewhere do not fail
+// together where a slip explains what came. Never cheaper than at worst.
+LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk);
 
 // Finds the likeliest walk round the loop (Viterbi's algorithm): on by one, the same once more, over a few, or, dear,
 // to anywhere. Starts at any point. Pure; time and memory go with characters times loop length, so the oldest
 // characters are left out when there are too many: place.size() counts those at the end of `sent` that were aligned.
-Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop);
+Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop, const LevelPrices& prices = {});
 
 // Levels in which two combinations differ.
 int levelsApart(unsigned a, unsigned b);
