@@ -19,12 +19,17 @@ constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 
 // Whether the tape stands in letters or in figures is known once readers that began in either agree.
-void nameDue(std::vector<TapeCharacter>& characters, const CodeTable& code) {
+void nameDue(std::vector<TapeCharacter>& characters, const std::vector<TapePlace>& places, const CodeTable& code) {
     Decoder inLetters(code, Shift::letters), inFigures(code, Shift::figures);
-    for (TapeCharacter& c : characters) {
-        const unsigned due = c.due.value_or(c.code);
-        const std::string name = inLetters.name(due);
-        if (inFigures.name(due) == name && c.due) c.duePrint = name;
+    const auto nameOf = [&](unsigned hole) {
+        const std::string name = inLetters.name(hole);
+        return inFigures.name(hole) == name ? name : std::string();
+    };
+    for (std::size_t i = 0; i < characters.size(); ++i) {
+        TapeCharacter& c = characters[i];
+        for (const unsigned hole : c.passed) c.passedPrint.push_back(nameOf(hole));
+        const std::string name = nameOf(places[i].hole.value_or(c.code));
+        if (c.due || places[i].hole == c.code) c.duePrint = name;
     }
 }
 
@@ -74,13 +79,20 @@ void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
 void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
     const bool presumed = !tape && plainText && plainText->probability >= kPlainTextTold;
     if (!tape && !presumed) return;
-    const std::vector<std::optional<unsigned>>& due = tape ? tape->expected : plainText->meant;
-    for (TapeCharacter& c : characters)
-        if (c.number <= tapeEnd && tapeEnd - c.number < due.size()) {
-            c.due = due[due.size() - 1 - (tapeEnd - c.number)];
-            c.presumed = presumed && c.due;
-        }
-    nameDue(characters, *code);
+    const auto asHole = [](std::optional<unsigned> meant) { return TapePlace{meant, meant.has_value(), false, {}}; };
+    const std::size_t known = tape ? tape->places.size() : plainText->meant.size();
+    std::vector<TapePlace> places(characters.size());
+    for (std::size_t i = 0; i < characters.size(); ++i) {
+        TapeCharacter& c = characters[i];
+        if (c.number > tapeEnd || tapeEnd - c.number >= known) continue;
+        const std::size_t at = known - 1 - (tapeEnd - c.number);
+        places[i] = tape ? tape->places[at] : asHole(plainText->meant[at]);
+        if (places[i].tells) c.due = places[i].hole;
+        c.presumed = presumed && c.due;
+        c.again = places[i].again;
+        c.passed = places[i].passed;
+    }
+    nameDue(characters, places, *code);
 }
 
 bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& recent) const {

@@ -52,7 +52,7 @@ TEST(BiasGauge, ABiasInLimitsDoesNotSpeakForAMachineThatIsOut) {
     EXPECT_TRUE(gauge.accessibleDescription().contains(u("bias in limits, end out, ± 0.2 %")));
     s.reading.verdict.exceeded = {"end_percent", "gross_percent", "marks_missed", "spaces_filled"};
     gauge.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(gauge.otherWords(), u("end and 1 more out"));  // both kinds of level are one, gross follows from them
+    EXPECT_EQ(gauge.otherWords(), u("end and levels out"));  // both kinds of level are one, gross follows from them
     s.reading.verdict.exceeded = {"wrong_characters", "marks_missed"};
     gauge.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(gauge.otherWords(), u("levels out"));  // the characters are wrong because of them

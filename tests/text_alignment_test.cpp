@@ -179,3 +179,20 @@ TEST(TextAlignment, LevelsThatFailOftenStayCheapBesideASlippingFeed) {
         found += (loop[a.place[i]].code & 8U) != 0 && (tape.sent[i].code & 8U) == 0 ? 1 : 0;
     EXPECT_NEAR(found, lost, 0.1 * lost);
 }
+
+TEST(TextAlignment, LevelsThatFailAreNotPutOnTheStretchThatIsNotKnown) {
+    const auto codes = encode(*findCode("ita2"), "RYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRY\r\n");
+    std::vector<LoopCode> loop = loopOf({codes[0], codes[1]});
+    loop.push_back({0, true});
+    std::mt19937_64 random(3);
+    std::vector<SentCode> sent = walk({codes.begin(), codes.end()}, 0, 360);
+    int lost = 0;
+    for (SentCode& c : sent)
+        if ((c.code & 1U) != 0 && random() % 8 == 0) c.code &= ~1U, ++lost;
+    const Alignment a = alignToLoop(sent, loop, pricesLearned(sent, loop, alignToLoop(sent, loop)));
+    int found = 0;
+    for (std::size_t i = 0; i < sent.size(); ++i)
+        found += !loop[a.place[i]].unknown && loop[a.place[i]].code != sent[i].code ? 1 : 0;
+    EXPECT_GT(lost, 10);
+    EXPECT_EQ(found, lost);
+}

@@ -39,7 +39,7 @@ QString wiringWords(const InputReading& input, double slicePercent) {
     QStringList words;
     if (slicePercent != Options{}.slicePercent) words << Words::tr("slice %1 %").arg(limitNumber(slicePercent));
     if (const QString kind = kindWords(input.kind); !kind.isEmpty()) words << kind;
-    if (input.inverted) words << (*input.inverted ? Words::tr("inverted") : Words::tr("upright"));
+    if (input.inverted) words << (*input.inverted ? Words::tr("reversed") : Words::tr("upright"));
     if (!input.couplingHz.empty()) {
         QStringList corners;
         for (const double hz : input.couplingHz) corners << number(hz, hz < 2.0 ? 1 : 0);

@@ -30,7 +30,7 @@ const char* const kRowNames[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "Scatter (fortuitous)"),
     QT_TRANSLATE_NOOP("Words", "Receiving margin"),
     QT_TRANSLATE_NOOP("Words", "Lost marks, filled spaces"),
-    QT_TRANSLATE_NOOP("Words", "Framing errors"),
+    QT_TRANSLATE_NOOP("Words", "Framing errors, feed slips"),
 };
 // What each tells, for its tooltip; the help has a page for each.
 const char* const kMeanings[ReadingsPanel::kRows] = {
@@ -55,7 +55,9 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
         "Words",
         "Marks of the tape that did not come: sensing pins, transfer levers. Spaces that came as marks: pins "
         "or levers slow to return. Both are held against its text."),
-    QT_TRANSLATE_NOOP("Words", "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Characters whose stop is not at mark: wrong speed, lost elements, a broken signal. And, held "
+                      "against the text of the tape, characters sent twice or passed over: feed wheel, pawl, tape."),
 };
 const char* const kPages[ReadingsPanel::kRows] = {
     "speed.md",       "shaft.md",  "stop.md",    "bias.md",   "end.md",      "gross.md",
@@ -184,9 +186,14 @@ RowText framingRow(const Snapshot& s) {
     const TextReading& t = s.reading.text;
     if (t.characters == 0) return text;
     text.value = QString::number(t.framingErrors);
-    text.within = t.framingErrors == 0;
-    text.judgement = Words::tr("of %1").arg(counted(t.characters, Words::tr("character"), Words::tr("characters")));
     text.brief = Words::tr("of %1").arg(t.characters);
+    text.judgement = Words::tr("of %1").arg(counted(t.characters, Words::tr("character"), Words::tr("characters")));
+    const auto& out = s.reading.verdict.exceeded;
+    const auto exceeds = [&out](const char* key) { return std::find(out.begin(), out.end(), key) != out.end(); };
+    text.within = t.framingErrors == 0 && !exceeds("feed_slips");
+    if (!t.feedSlips) return text;
+    text.value = Words::tr("%1, %2").arg(t.framingErrors).arg(*t.feedSlips);
+    if (t.compared > 0) text.judgement = Words::tr("of %1, %2").arg(t.characters).arg(t.compared);
     return text;
 }
 

@@ -76,6 +76,8 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the spaces are filled; that may be chance."),
     QT_TRANSLATE_NOOP("Core", "Marks are lost on several levels: %1 of %2"),
     QT_TRANSLATE_NOOP("Core", "Spaces are filled on several levels: %1 of %2"),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the marks are lost; one on each of %3 levels."),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, %2 of the spaces are filled; one on each of %3 levels."),
     QT_TRANSLATE_NOOP(
         "Core", "Held against %1, %2 of the marks are lost; level %3 most of all, but not beyond what chance makes."),
     QT_TRANSLATE_NOOP(

@@ -24,6 +24,30 @@ constexpr double kLargestPitch = 30;  // between characters
 // The feed holes run between levels 2 and 3 of a five-level tape, 3 and 4 of a wider one (common practice).
 int levelsBeforeFeed(int levels) { return levels > 5 ? 3 : 2; }
 
+// What is wrong with some of the characters, told above the tape.
+struct TapeFaults {
+    long wrong = 0;
+    long slips = 0;
+    bool presumed = false;  // the text is not known
+
+    bool any() const { return wrong > 0 || slips > 0; }
+    QString words() const {
+        QStringList words;
+        if (wrong > 0)
+            words << (presumed ? Words::tr("%1 probably wrong") : Words::tr("%1 wrong"))
+                         .arg(counted(wrong, Words::tr("character"), Words::tr("characters")));
+        if (slips > 0) words << counted(slips, Words::tr("slip of the feed"), Words::tr("slips of the feed"));
+        return words.join(QStringLiteral(", "));
+    }
+    QString legend(bool wrongCase) const {
+        QStringList signs;
+        if (wrong > 0) signs << Words::tr("○ lost mark") << Words::tr("✕ filled space");
+        if (slips > 0) signs << Words::tr("─ sent twice") << Words::tr("│ passed over");
+        if (wrongCase) signs << Words::tr("underlined: wrong case");
+        return signs.join(QStringLiteral(", "));
+    }
+};
+
 // Rows of equal height: the levels, the feed row squeezed to half, and the print.
 struct TapeRows {
     TapeRows(const QRectF& strip, int levels) : count(levels), pitch((strip.height() - 4) / (levels + 0.6 + 1.2)) {
@@ -61,38 +85,41 @@ QString TapeView::wordsOf(quint64 number) const {
 void TapeView::refresh(const Snapshot& s) {
     const bool same = std::equal(s.tape.begin(), s.tape.end(), drawn_.begin(), drawn_.end(), drawnAlike);
     if (!same) causes_ = wrongCase(s);
-    const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
-    const auto wrong = std::count_if(seen, s.tape.end(), isWrong),
-               passed = std::count_if(s.tape.begin(), seen, isWrong);
-    const long errors = s.reading.text.framingErrors;
     if (s.tape.empty()) {
         setRemark(QString());
         describe(whyNothing(s));
     } else {
-        const QString count = counted(s.reading.text.characters, Words::tr("character"), Words::tr("characters"));
-        const QString fault = Words::tr("%1 without a stop").arg(errors);
-        const bool presumed = std::any_of(s.tape.begin(), s.tape.end(), [](const auto& c) { return c.presumed; });
-        const QString misread =
-            (presumed ? Words::tr("%1 probably wrong") : Words::tr("%1 wrong"))
-                .arg(counted(wrong > 0 ? wrong : passed, Words::tr("character"), Words::tr("characters")));
-        const bool anyCase = std::any_of(causes_.begin() + (seen - s.tape.begin()), causes_.end(),
-                                         [](const auto& cause) { return cause.has_value(); });
-        if (wrong > 0)
-            setRemark(
-                misread + (anyCase ? Words::tr(" on this tape: ○ lost mark, ✕ filled space, underlined: wrong case")
-                                   : Words::tr(" on this tape: ○ lost mark, ✕ filled space")),
-                Tone::out, {misread});
-        else if (errors > 0)
-            setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, {fault + QStringLiteral(" ✕")});
-        else if (passed > 0)
-            setRemark(misread + Words::tr(", no longer in view"), Tone::out, {misread});
-        else
-            setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, {Words::tr("no framing errors")});
+        remarkOn(s);
         if (!same) describe(tapeWords(s));
     }
     if (same && !s.tape.empty()) return;
     drawn_ = s.tape;
     update();
+}
+
+void TapeView::remarkOn(const Snapshot& s) {
+    const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
+    const bool presumed = std::any_of(s.tape.begin(), s.tape.end(), [](const auto& c) { return c.presumed; });
+    const TapeFaults inView{std::count_if(seen, s.tape.end(), isWrong),
+                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.slipped(); }), presumed};
+    const TextReading& text = s.reading.text;
+    const TapeFaults passed{
+        std::max(text.wrongCharacters.value_or(0), static_cast<long>(std::count_if(s.tape.begin(), seen, isWrong))),
+        text.feedSlips.value_or(0), presumed};
+    const QString count = counted(text.characters, Words::tr("character"), Words::tr("characters"));
+    const QString fault = Words::tr("%1 without a stop").arg(text.framingErrors);
+    if (inView.any()) {
+        const bool anyCase = std::any_of(causes_.begin() + (seen - s.tape.begin()), causes_.end(),
+                                         [](const auto& cause) { return cause.has_value(); });
+        setRemark(Words::tr("%1 on this tape: %2").arg(inView.words(), inView.legend(anyCase)), Tone::out,
+                  {inView.words()});
+    } else if (text.framingErrors > 0) {
+        setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, {fault + QStringLiteral(" ✕")});
+    } else if (passed.any()) {
+        setRemark(passed.words() + Words::tr(", not in view"), Tone::out, {passed.words()});
+    } else {
+        setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, {Words::tr("no framing errors")});
+    }
 }
 
 void TapeView::setSelected(quint64 number) {
@@ -195,6 +222,17 @@ void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool 
     painter.drawLine(centre - other, centre + other);
 }
 
+// Across from the feed hole before, where the tape stood still; down between the two, where holes were passed over.
+void TapeView::paintSlip(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const {
+    const TapeRows rows(strip(), shown().levels);
+    painter.setPen(theme::pen(theme::kOut, 2.0));
+    const QPointF feed(cell.center().x(), rows.feed());
+    if (character.again) painter.drawLine(feed - QPointF(cell.width(), 0), feed);
+    if (!character.passed.empty())
+        painter.drawLine(QPointF(cell.left(), rows.level(0) - 0.4 * rows.pitch),
+                         QPointF(cell.left(), rows.level(rows.count - 1) + 0.4 * rows.pitch));
+}
+
 void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character,
                               bool wrongCase) const {
     const TapeRows rows(strip(), shown().levels);
@@ -204,7 +242,7 @@ void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeC
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(cell.adjusted(1, 1.5, -1, -1.5));
     }
-    if (evidence_.characters && isWrong(character)) {
+    if ((evidence_.characters && isWrong(character)) || (evidence_.slips && character.slipped())) {
         painter.setPen(theme::pen(theme::kBlue));
         painter.setBrush(theme::kChosen);
         painter.drawRect(cell.adjusted(2, 2, -2, -2));
@@ -216,6 +254,8 @@ void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeC
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme::kHole);
     painter.drawEllipse(QPointF(x, rows.feed()), 0.45 * hole, 0.45 * hole);
+
+    paintSlip(painter, cell, character);
 
     const QString print = shortPrint(character.print);
     const double px = std::min(theme::kSmallPx, 1.1 * rows.pitch);

@@ -11,7 +11,8 @@ namespace trueunit {
 
 // The last characters as a chadded tape, newest at the right: holes, feed holes, the print below each. A character
 // without a stop is boxed and crossed; a lost mark is a ring, a filled space is crossed, a print in the wrong case is
-// underlined. A click selects a character.
+// underlined; where the feed slipped a red line runs across (sent twice) or down (passed over). A click selects a
+// character.
 class TapeView : public Panel {
     Q_OBJECT
 
@@ -42,9 +43,11 @@ private:
     std::size_t firstVisible() const;
     QRectF cell(std::size_t index) const;
     const TapeCharacter* at(QPointF position) const;
+    void remarkOn(const Snapshot& snapshot);
     void paintLevels(QPainter& painter) const;
     void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character, bool wrongCase) const;
 
+    void paintSlip(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
     void paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const;
 
     quint64 selected_ = 0;

@@ -74,6 +74,7 @@ QString othersOutWords(const Verdict& verdict) {
     });
     if (names.isEmpty()) return {};
     if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
+    if (names.size() == 2) return Words::tr("%1 and %2 out").arg(names.front(), names.back());
     return Words::tr("%1 and %2 more out").arg(names.front()).arg(names.size() - 1);
 }
 

@@ -86,8 +86,20 @@ bool mayEndALine(std::span<const SentCode> sent) {
     return std::none_of(before.begin(), before.end(), [&](const SentCode& c) { return c.code == sent.back().code; });
 }
 
+TapePlace placeOf(const Alignment& walk, std::span<const LoopCode> loop, std::size_t i, bool tells) {
+    TapePlace place;
+    const std::size_t at = walk.place[i];
+    if (loop[at].unknown) return place;
+    place.hole = loop[at].code;
+    place.tells = tells;
+    place.again = walk.step[i] == Alignment::Step::again;
+    if (walk.step[i] != Alignment::Step::over || loop[beforeOn(loop, at)].unknown) return place;
+    for (auto back = static_cast<std::size_t>(walk.skipped[i]); back > 0; --back)
+        place.passed.push_back(loop[(at + loop.size() - back % loop.size()) % loop.size()].code);
+    return place;
+}
+
 TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels, std::size_t counted) {
-    using Step = Alignment::Step;
     TapeStudy study;
     study.source = text.source;
     study.loopLength = text.loop.size();
@@ -97,18 +109,16 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
     const Alignment walk = alignToLoop(sent, text.loop, pricesLearned(sent, text.loop, first));
     sent = sent.last(walk.place.size());
     const std::size_t begin = sent.size() - std::min(counted, sent.size());
-    study.expected.resize(sent.size());
+    study.places.reserve(sent.size());
     std::vector<bool> tells = telling(sent, walk, text.loop, begin);
     if (text.source == TextSource::reversals && mayEndALine(sent)) tells.back() = false;
     for (std::size_t i = 0; i < sent.size(); ++i) {
         const SentCode& c = sent[i];
         const LoopCode& due = text.loop[walk.place[i]];
-        if (due.unknown) continue;
-        if (tells[i]) study.expected[i] = due.code;  // none is shown as wrong that does not count as wrong
-        if (i < begin) continue;
-        if (walk.step[i] == Step::again) ++study.repeated;
-        if (walk.step[i] == Step::over && !text.loop[beforeOn(text.loop, walk.place[i])].unknown)
-            study.skipped += walk.skipped[i];
+        const TapePlace& place = study.places.emplace_back(placeOf(walk, text.loop, i, tells[i]));
+        if (due.unknown || i < begin) continue;
+        study.repeated += place.again ? 1 : 0;
+        study.skipped += static_cast<long>(place.passed.size());
         if (!c.sure) continue;
         ++study.compared;
         if (!tells[i]) continue;

@@ -19,18 +19,26 @@ struct LevelCount {
     long spacesFilled = 0;
 };
 
+// Where a character lies on the tape, and how the feed brought it there.
+struct TapePlace {
+    std::optional<unsigned> hole;  // the combination there; empty: not known
+    bool tells = false;            // it counts for the levels: not what lies about a slip or beside unknown text
+    bool again = false;            // sent once before
+    std::vector<unsigned> passed;  // combinations passed over just before, in their order
+};
+
 // The characters of a window held against the text of their tape.
 struct TapeStudy {
     TextSource source = TextSource::given;
-    std::size_t loopLength = 0;                     // characters once round; of the sentence for the fox
-    long compared = 0;                              // characters
-    long repeated = 0;                              // feed slips: sent once more
-    long skipped = 0;                               // feed slips: passed over
-    long wrong = 0;                                 // characters that are not what they should be
-    long strange = 0;                               // of them more than two levels off: no level's fault
-    double costPerCharacter = 0.0;                  // of the alignment
-    std::vector<LevelCount> levels;                 // by level
-    std::vector<std::optional<unsigned>> expected;  // of the last characters aligned, where known; newest last
+    std::size_t loopLength = 0;      // characters once round; of the sentence for the fox
+    long compared = 0;               // characters
+    long repeated = 0;               // feed slips: sent once more
+    long skipped = 0;                // feed slips: passed over
+    long wrong = 0;                  // characters that are not what they should be
+    long strange = 0;                // of them more than two levels off: no level's fault
+    double costPerCharacter = 0.0;   // of the alignment
+    std::vector<LevelCount> levels;  // by level
+    std::vector<TapePlace> places;   // of the last characters aligned, newest last
 };
 
 // Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the

@@ -63,10 +63,10 @@ std::vector<float> pricesOf(std::span<const LoopCode> loop, std::size_t back) {
     return prices;
 }
 
-// How often something goes wrong, taken for one in twenty before it was looked at.
+// How often something goes wrong; as at worst before it was looked at.
 struct ErrorRate {
     float wrong = 1.0F;
-    float tries = 20.0F;
+    float tries = 2.7F;
     void count(bool error) {
         wrong += error ? 1.0F : 0.0F;
         tries += 1.0F;
@@ -74,10 +74,14 @@ struct ErrorRate {
     float price(float least, float most) const { return std::clamp(-2.0F * std::log(wrong / tries), least, most); }
 };
 
-bool evenFeedAbout(const Alignment& walk, std::size_t i) {
-    const auto at = walk.step.begin() + static_cast<std::ptrdiff_t>(i);
-    constexpr auto kAway = static_cast<std::ptrdiff_t>(kAwayFromSlip);
-    return std::all_of(at - kAway, at + kAway + 1, [](Alignment::Step s) { return s == Alignment::Step::on; });
+// No slip within a few characters; to leave out a stretch of unknown text is none.
+bool evenFeedAbout(const Alignment& walk, std::span<const LoopCode> loop, std::size_t i) {
+    for (std::size_t j = i - kAwayFromSlip; j <= i + kAwayFromSlip; ++j) {
+        const LoopCode& passed = loop[(walk.place[j] + loop.size() - 1) % loop.size()];
+        const bool leftOut = walk.step[j] == Alignment::Step::over && walk.skipped[j] == 1 && passed.unknown;
+        if (walk.step[j] != Alignment::Step::on && !leftOut) return false;
+    }
+    return true;
 }
 
 // All places of the loop move on together, one way of stepping after the other: many of them at a time.
@@ -142,7 +146,7 @@ LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCo
     ErrorRate misread;
     for (std::size_t i = kAwayFromSlip; i + kAwayFromSlip < sent.size(); ++i) {
         const LoopCode& due = loop[walk.place[i]];
-        if (!sent[i].sure || due.unknown || !evenFeedAbout(walk, i)) continue;
+        if (!sent[i].sure || due.unknown || !evenFeedAbout(walk, loop, i)) continue;
         const unsigned off = sent[i].code ^ due.code;
         const bool other = std::popcount(off) > kMostByLevels;
         misread.count(other);

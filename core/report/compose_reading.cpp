@@ -133,6 +133,7 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
     if (tape->source == TextSource::learned) r.notes.emplace_back(kLearnedText);
     r.text.wrongCharacters = tape->wrong;
     r.text.feedSlips = tape->repeated + tape->skipped;
+    r.text.compared = tape->compared;
     r.levels.emplace();
     for (const LevelCount& l : tape->levels)
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
@@ -77,6 +78,16 @@ void doubtTrifles(std::vector<RankedFinding>& ranked) {
             r.finding.confidence *= kMinor;
 }
 
+// A single lost mark is a trifle, and yet no limit allows it.
+bool outByItself(const Symptoms& s, const std::string& id) {
+    static constexpr std::array<std::pair<const char*, const char*>, 3> kKeys = {
+        {{"level-dropout", "marks_missed"}, {"level-stuck", "spaces_filled"}, {"feed-slip", "feed_slips"}}};
+    const auto& exceeded = s.reading.verdict.exceeded;
+    return std::any_of(kKeys.begin(), kKeys.end(), [&](const auto& of) {
+        return id == of.first && std::find(exceeded.begin(), exceeded.end(), of.second) != exceeded.end();
+    });
+}
+
 bool mayBeInOrder(const Symptoms& s) {
     const Reading& r = s.reading;
     return r.text.characters >= kFewestInOrder && r.verdict.within.value_or(false) &&
@@ -90,7 +101,7 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     std::vector<RankedFinding> ranked;
     for (const Rule rule : kRules)
         if (auto found = rule(s)) ranked.push_back(std::move(*found));
-    for (RankedFinding& r : ranked) r.finding.minor = r.severity <= 1.0;
+    for (RankedFinding& r : ranked) r.finding.minor = r.severity <= 1.0 && !outByItself(s, r.finding.id);
     std::stable_sort(ranked.begin(), ranked.end(), [](const RankedFinding& a, const RankedFinding& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.finding.confidence > b.finding.confidence;
     });

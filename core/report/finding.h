@@ -21,7 +21,8 @@ struct EvidencePlaces {
     std::vector<EvidencePlace> instants;
     int level = 0;            // its element and its row on the tape; 0: none
     bool characters = false;  // the characters that came wrong
-    bool empty() const { return instants.empty() && level == 0 && !characters; }
+    bool slips = false;       // those about which the feed slipped
+    bool empty() const { return instants.empty() && level == 0 && !characters && !slips; }
     friend bool operator==(const EvidencePlaces&, const EvidencePlaces&) = default;
 };
 

@@ -111,7 +111,9 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
     f.evidence = "Held against " + heldAgainst(s) + ", " + rate(hits, tries) +
                  (marks ? " of the marks are lost" : " of the spaces are filled") + "; ";
     f.evidence += hits == 1 ? "that may be chance."
-                            : "level " + std::to_string(w.level) + " most of all, but not beyond what chance makes.";
+                  : w.hits == 1
+                      ? "one on each of " + std::to_string(hits) + " levels."
+                      : "level " + std::to_string(w.level) + " most of all, but not beyond what chance makes.";
     f.evidence += learnedWords(s.tape->source);
     f.lookAt =
         "What all levels share: tape guide and lid, position of the feed holes to the sensing pins, contact and "
@@ -242,7 +244,7 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (slips < 1 || slips <= framing) return std::nullopt;
     Finding f;
     f.id = "feed-slip";
-    f.seenAt.characters = true;
+    f.seenAt.slips = true;
     f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
     if (s.tape->strange > slips) f.confidence *= 0.7;
     f.title =

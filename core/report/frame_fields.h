@@ -49,6 +49,9 @@ TRUEUNIT_FIELDS(TapeCharacter) {
     f("due", v.due);
     f("presumed", v.presumed);
     f("due_print", v.duePrint);
+    f("again", v.again);
+    f("passed", v.passed);
+    f("passed_print", v.passedPrint);
 }
 
 TRUEUNIT_FIELDS(Nudge) {

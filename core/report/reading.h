@@ -38,7 +38,8 @@ struct TextReading {
     long characters = 0;
     long framingErrors = 0;
     std::optional<long> wrongCharacters{};  // held against the text of the tape; empty: it is not known
-    std::optional<long> feedSlips{};        // characters sent twice or passed over
+    std::optional<long> feedSlips{};        // characters sent twice or passed over,
+    long compared = 0;                      // of so many held against it
 };
 
 struct SpeedReading {

@@ -38,6 +38,7 @@ TRUEUNIT_FIELDS(TextReading) {
     f("framing_errors", v.framingErrors);
     f("wrong_characters", v.wrongCharacters);
     f("feed_slips", v.feedSlips);
+    f("compared", v.compared);
 }
 
 TRUEUNIT_FIELDS(SpeedReading) {
@@ -119,6 +120,7 @@ TRUEUNIT_FIELDS(EvidencePlaces) {
     f("instants", v.instants);
     f("level", v.level);
     f("characters", v.characters);
+    f("slips", v.slips);
 }
 
 TRUEUNIT_FIELDS(DriveExplanation) {

@@ -99,7 +99,7 @@ std::string kindWords(const InputReading& in) {
     if (in.kind == InputKind::loop) words = "loop current";
     if (in.kind == InputKind::tone) words = "interrupted tone";
     if (in.kind == InputKind::twoTone) words = "two tones";
-    if (in.inverted && *in.inverted) words += ", inverted";
+    if (in.inverted && *in.inverted) words += ", reversed";
     return words;
 }
 

@@ -8,15 +8,26 @@ namespace trueunit {
 
 namespace {
 
-// Levels that came otherwise than the tape has them, level 1 is bit 0; where the text is not known, none.
-unsigned wrongLevels(const CharacterTrace& trace, const Snapshot& s) {
+const TapeCharacter* onTape(const CharacterTrace& trace, const Snapshot& s) {
     const auto at = std::find_if(s.tape.begin(), s.tape.end(),
                                  [&trace](const TapeCharacter& c) { return c.number == trace.number; });
-    return at == s.tape.end() || !at->due ? 0U : *at->due ^ at->code;
+    return at == s.tape.end() ? nullptr : &*at;
+}
+
+// Levels that came otherwise than the tape has them, level 1 is bit 0; where the text is not known, none.
+unsigned wrongLevels(const CharacterTrace& trace, const Snapshot& s) {
+    const TapeCharacter* at = onTape(trace, s);
+    return at == nullptr || !at->due ? 0U : *at->due ^ at->code;
+}
+
+bool slippedAt(const CharacterTrace& trace, const Snapshot& s) {
+    const TapeCharacter* at = onTape(trace, s);
+    return at != nullptr && at->slipped();
 }
 
 // How well a character shows a finding; 0: not at all.
 double showing(const CharacterTrace& trace, const EvidencePlaces& places, const Snapshot& s) {
+    if (places.slips) return slippedAt(trace, s) ? 1.0 : 0.0;
     if (places.characters) {
         const unsigned wrong = wrongLevels(trace, s);
         if (wrong == 0) return 0.0;

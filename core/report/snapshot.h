@@ -56,9 +56,14 @@ struct TapeCharacter {
     unsigned code = 0;
     std::string print;
     bool stopPresent = true;
-    std::optional<unsigned> due;  // the combination the tape should have sent, where its text is known
-    bool presumed = false;        // it is not known, but a plain text would have it so
-    std::string duePrint = {};    // how what was due is named, in the case the tape is in; empty: not known
+    std::optional<unsigned> due;        // the combination the tape should have sent, where its text is known
+    bool presumed = false;              // it is not known, but a plain text would have it so
+    std::string duePrint = {};          // how what was due is named, in the case the tape is in; empty: not known
+    bool again = false;                 // sent once before: the tape did not move
+    std::vector<unsigned> passed = {};  // combinations the feed passed over just before, in their order,
+    std::vector<std::string> passedPrint = {};  // and how they are named; "" where the case is not known
+
+    bool slipped() const { return again || !passed.empty(); }
 };
 
 enum class SignalState {

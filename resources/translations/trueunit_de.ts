@@ -2342,6 +2342,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Which of them, a recording alone cannot tell.</source>
         <translation>Welches von ihnen, ist einer Aufnahme allein nicht zu entnehmen.</translation>
     </message>
+    <message>
+        <source>Set aside, bias is %1 %, end distortion %2 % and the speed error %3 %.</source>
+        <translation>Ohne dies ist die einseitige Verzerrung %1 %, die Endverzerrung %2 % und der Geschwindigkeitsfehler %3 %.</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the marks are lost; one on each of %3 levels.</source>
+        <translation>Gegen %1 gehalten sind %2 der Zeichenschritte verloren; je einer auf %3 Schritten.</translation>
+    </message>
+    <message>
+        <source>Held against %1, %2 of the spaces are filled; one on each of %3 levels.</source>
+        <translation>Gegen %1 gehalten sind %2 der Trennschritte gefüllt; je einer auf %3 Schritten.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -3472,10 +3484,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Ton</translation>
     </message>
     <message>
-        <source>inverted</source>
-        <translation>verkehrt</translation>
-    </message>
-    <message>
         <source>upright</source>
         <translation>richtig herum</translation>
     </message>
@@ -3568,10 +3576,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Streuung (regellos)</translation>
     </message>
     <message>
-        <source>Framing errors</source>
-        <translation>ohne Sperrschritt</translation>
-    </message>
-    <message>
         <source>The unit against its nominal length: motor, governor, gears, mains frequency.</source>
         <translation>Die Schrittlänge gegen ihren Nennwert: Motor, Regler, Räder, Netzfrequenz.</translation>
     </message>
@@ -3606,10 +3610,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Part of a unit in which a receiver reads every element rightly; 50 is the middle. Below 0 or over 100: even beside the element.</source>
         <translation>Teil der Schrittlänge, in dem ein Empfänger jeden Schritt richtig liest; 50 ist die Mitte. Unter 0 oder über 100: sogar neben dem Schritt.</translation>
-    </message>
-    <message>
-        <source>Characters whose stop is not at mark: wrong speed, lost elements, a broken signal.</source>
-        <translation>Zeichen, deren Sperrschritt kein Zeichenstrom ist: falsche Geschwindigkeit, verlorene Schritte, gestörtes Signal.</translation>
     </message>
     <message>
         <source>, limit </source>
@@ -3830,10 +3830,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>, %1 since the nudge</source>
         <translation>, %1 seit der Verstellung</translation>
-    </message>
-    <message>
-        <source>, no longer in view</source>
-        <translation>, nicht mehr im Bild</translation>
     </message>
     <message>
         <source>speed</source>
@@ -4100,14 +4096,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 Schritte</translation>
     </message>
     <message>
-        <source> on this tape: ○ lost mark, ✕ filled space, underlined: wrong case</source>
-        <translation>: ○ verlorener Zeichenschritt, ✕ gefüllter Trennschritt, unterstrichen: falsche Reihe</translation>
-    </message>
-    <message>
-        <source> on this tape: ○ lost mark, ✕ filled space</source>
-        <translation>: ○ verlorener Zeichenschritt, ✕ gefüllter Trennschritt</translation>
-    </message>
-    <message>
         <source>, prints as a letter because the shift to figures %1 before was lost</source>
         <translation>, druckt als Buchstabe, weil die Umschaltung auf Ziffern %1 davor verloren ging</translation>
     </message>
@@ -4342,6 +4330,78 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>not by the contact alone, see findings</source>
         <translation>nicht nur der Kontakt, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>reversed</source>
+        <translation>verkehrt</translation>
+    </message>
+    <message>
+        <source>Framing errors, feed slips</source>
+        <translation>ohne Sperrschritt, Vorschub</translation>
+    </message>
+    <message>
+        <source>Characters whose stop is not at mark: wrong speed, lost elements, a broken signal. And, held against the text of the tape, characters sent twice or passed over: feed wheel, pawl, tape.</source>
+        <translation>Zeichen, deren Sperrschritt kein Zeichenstrom ist: falsche Geschwindigkeit, verlorene Schritte, gestörtes Signal. Und, gegen den Text des Streifens gehalten, Zeichen, die zweimal gesendet oder übergangen wurden: Vorschubrad, Klinke, Streifen.</translation>
+    </message>
+    <message>
+        <source>slip of the feed</source>
+        <translation>Vorschubfehler</translation>
+    </message>
+    <message>
+        <source>slips of the feed</source>
+        <translation>Vorschubfehler</translation>
+    </message>
+    <message>
+        <source>○ lost mark</source>
+        <translation>○ verlorener Zeichenschritt</translation>
+    </message>
+    <message>
+        <source>✕ filled space</source>
+        <translation>✕ gefüllter Trennschritt</translation>
+    </message>
+    <message>
+        <source>─ sent twice</source>
+        <translation>─ zweimal gesendet</translation>
+    </message>
+    <message>
+        <source>│ passed over</source>
+        <translation>│ übergangen</translation>
+    </message>
+    <message>
+        <source>underlined: wrong case</source>
+        <translation>unterstrichen: falsche Reihe</translation>
+    </message>
+    <message>
+        <source>%1 on this tape: %2</source>
+        <translation>%1 auf diesem Streifen: %2</translation>
+    </message>
+    <message>
+        <source>, not in view</source>
+        <translation>, nicht im Bild</translation>
+    </message>
+    <message>
+        <source>, prints as a letter because the feed passed over the shift to figures</source>
+        <translation>, druckt als Buchstabe, weil der Vorschub die Umschaltung auf Ziffern überging</translation>
+    </message>
+    <message>
+        <source>, prints as a figure because the feed passed over the shift to letters</source>
+        <translation>, druckt als Ziffer, weil der Vorschub die Umschaltung auf Buchstaben überging</translation>
+    </message>
+    <message>
+        <source>, sent once before: the tape did not move</source>
+        <translation>, schon einmal gesendet: der Streifen blieb stehen</translation>
+    </message>
+    <message>
+        <source>, passed over before it: </source>
+        <translation>, davor übergangen: </translation>
+    </message>
+    <message>
+        <source>, %1 passed over before it</source>
+        <translation>, davor %1 übergangen</translation>
+    </message>
+    <message>
+        <source>%1 and %2 out</source>
+        <translation>%1 und %2 außerhalb</translation>
     </message>
 </context>
 <context>
