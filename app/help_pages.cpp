@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QImageReader>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QTextBlock>
 #include <QTextList>
@@ -96,6 +97,23 @@ QByteArray inOurColours(const QString& path) {
     return drawing;
 }
 
+// No line ends within a product, a sum in brackets, or between a number and its unit.
+QString formulasWhole(QString page) {
+    static const QString kSpace(QChar::Nbsp);
+    static const QRegularExpression times(QStringLiteral("[ \\n]x[ \\n](?=\\S)")),
+        sum(QStringLiteral("(?<=[\\d)\u03a9]) ([+-])[ \\n](?=[\\d(])")),
+        unit(QStringLiteral("(?<=\\d)[ \\n](?=(?:[m\u00b5kM]?(?:A|V|s|W|J|F|Hz|\u03a9)|%|H)(?![\\w]))"),
+             QRegularExpression::UseUnicodePropertiesOption);
+    static const QRegularExpression quotient(QStringLiteral("(?<=[\\d)])/(?=[\\d(])")),
+        minus(QStringLiteral("\\(-(?=[\\d(])"));
+    static const QChar kJoin(0x2060);
+    page.replace(quotient, QStringLiteral("/") + kJoin);
+    page.replace(minus, QStringLiteral("(-") + kJoin);
+    page.replace(times, kSpace + QChar(0xd7) + kSpace);
+    page.replace(sum, kSpace + QStringLiteral("\\1") + kSpace);
+    return page.replace(unit, kSpace);
+}
+
 }  // namespace
 
 HelpPages::HelpPages(QWidget* parent) : QTextBrowser(parent) {
@@ -148,6 +166,8 @@ void HelpPages::keyPressEvent(QKeyEvent* event) {
 
 // A drawing is made at the screen's own resolution.
 QVariant HelpPages::loadResource(int type, const QUrl& name) {
+    if (type == QTextDocument::MarkdownResource)
+        return formulasWhole(QString::fromUtf8(QTextBrowser::loadResource(type, name).toByteArray()));
     if (type != QTextDocument::ImageResource) return QTextBrowser::loadResource(type, name);
     QByteArray drawn = inOurColours(QLatin1Char(':') + source().resolved(name).path());
     QBuffer buffer(&drawn);
