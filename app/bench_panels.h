@@ -47,6 +47,7 @@ public:
     CharacterGrid& grid() { return *grid_; }
     BiasGauge& gauge() { return *gauge_; }
     EccentricPanel& eccentric() { return *eccentric_; }
+    BiasTrail& trail() { return *trail_; }
     TapeView& tape() { return *tape_; }
     FindingsPanel& findings() { return *findings_; }
     MarginView& margin() { return *margin_; }

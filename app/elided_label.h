@@ -22,6 +22,8 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    QString fitting(int width) const;
+
     QString text_;
     Qt::TextElideMode elide_ = Qt::ElideRight;
 };

@@ -22,9 +22,10 @@ constexpr int kEdge = 8;        // of the window
 constexpr int kBeginning = 90;  // of the lines of a panel
 }  // namespace
 
-FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* window)
+FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* spared, QWidget* window)
     : QWidget(window),
       steps_(std::move(steps)),
+      spared_(spared),
       card_(new QWidget(window)),
       words_(new QLabel),
       enough_(new QPushButton(tr("Enough"))),
@@ -71,8 +72,7 @@ bool FirstSteps::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
-QRect FirstSteps::targetRect(std::size_t i) const {
-    const QWidget* target = steps_[i].target;
+QRect FirstSteps::rectOf(const QWidget* target) const {
     return {target->mapTo(parentWidget(), QPoint(0, 0)), target->size()};
 }
 
@@ -101,7 +101,7 @@ bool FirstSteps::cutsBeginnings(const QRect& card) const {
 
 // One place for all steps, so that the hand need not follow the button: it hides nothing they speak of, and is as near
 // to it as can be.
-std::optional<QPoint> FirstSteps::placeForAll(bool sparing) const {
+std::optional<QPoint> FirstSteps::placeForAll(Sparing sparing) const {
     constexpr int kRaster = 20;
     std::optional<QPoint> best;
     int least = std::numeric_limits<int>::max();
@@ -115,7 +115,8 @@ std::optional<QPoint> FirstSteps::placeForAll(bool sparing) const {
                 free = !target.adjusted(-kApart, -kApart, kApart, kApart).intersects(card);
                 far += (target.center() - card.center()).manhattanLength();
             }
-            if (!free || far >= least || (sparing && cutsBeginnings(card))) continue;
+            if (!free || far >= least || (sparing != Sparing::targets && cutsBeginnings(card))) continue;
+            if (sparing == Sparing::all && rectOf(spared_).intersects(card)) continue;
             least = far;
             best = card.topLeft();
         }
@@ -139,8 +140,9 @@ void FirstSteps::place() {
     enough_->setVisible(at_ + 1 < steps_.size());  // on the last one both would do the same
     next_->setText(at_ + 1 < steps_.size() ? tr("Next") : tr("To work"));
     card_->setAccessibleName(steps_[at_].words);
-    std::optional<QPoint> place = placeForAll(true);
-    if (!place) place = placeForAll(false);
+    std::optional<QPoint> place;
+    for (const Sparing sparing : {Sparing::all, Sparing::beginnings, Sparing::targets})
+        if (!place) place = placeForAll(sparing);
     card_->move(place.value_or(placeBeside(targetRect(at_))));
     setGeometry(parentWidget()->rect());
     raise();

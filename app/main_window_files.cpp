@@ -20,6 +20,7 @@
 #include "app/top_bar.h"
 #include "app/window_memory.h"
 #include "widgets/bias_gauge.h"
+#include "widgets/bias_trail.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/theme.h"
@@ -63,7 +64,7 @@ void MainWindow::startFirstSteps() {
              "comma and full stop. B first keeps how it was, to compare with.")},
          {&panels_->gauge(), tr("<b>Watch that:</b> the bias. At zero the marks are as long as the spaces. F1 explains "
                                 "every reading and how to connect a real loop.")}},
-        this);
+        &panels_->trail(), this);
     connect(firstSteps_, &FirstSteps::ended, this, [] { rememberFirstSteps(); });
 }
 

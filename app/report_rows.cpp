@@ -73,7 +73,8 @@ private:
     void show(const Figure& figure, int places, Sides sides) {
         ReportRow& row = rows_.back();
         row.value = sides == Sides::both ? signedNumber(*figure.value, places) : number(*figure.value, places);
-        if (figure.uncertainty > 0.0) row.uncertainty = kPlusMinus + number(figure.uncertainty, places);
+        if (figure.uncertainty > 0.0)
+            row.uncertainty = kPlusMinus + number(std::max(figure.uncertainty, std::pow(10.0, -places)), places);
     }
 
     void judge(const JudgedReading& j, int places, Sides sides) {
@@ -117,6 +118,11 @@ void addFurther(Rows& rows, const Reading& r) {
               "marks_missed");
         share(Words::tr("Filled spaces"),
               tallyOf(*r.levels, &LevelReading::spacesFilled, &LevelReading::spacesExpected), "spaces_filled");
+    }
+    if (r.text.feedSlips && r.text.compared > 0) {
+        plain(Words::tr("Slips of the feed, of %1").arg(r.text.compared), {}, double(*r.text.feedSlips), 0);
+        const auto& exceeded = r.verdict.exceeded;
+        if (std::find(exceeded.begin(), exceeded.end(), "feed_slips") != exceeded.end()) rows.beOut();
     }
     if (r.contact) plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
 }

@@ -9,6 +9,7 @@
 #include <random>
 #include <span>
 
+#include "core/frame/code_table.h"
 #include "tests/support/measure_twice.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
@@ -189,6 +190,25 @@ TEST(Pipeline, DotsTrailAndTapeBelongToTheSameCharacters) {
     EXPECT_EQ(s.trail.back().number, 59U);
     EXPECT_NEAR(s.trail.back().biasPercent, 7.0, 0.2);
     EXPECT_EQ(pipeline.snapshot().serial, s.serial + 1);
+}
+
+TEST(Pipeline, SlipsOfTheFeedAreShownWhereTheyAre) {
+    const auto text = encode(*findCode("ita2"), "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG ");
+    std::vector<unsigned> codes;
+    for (int round = 0; round < 3; ++round) codes.insert(codes.end(), text.begin(), text.end());
+    codes.insert(codes.begin() + 60, codes[59]);  // number 60 comes again,
+    codes.erase(codes.begin() + 90);              // and before number 90 one is passed over
+    PlainSender sender = coupledSender();
+    const Snapshot s = test::measureTwice(sender.send(codes), sender.rateHz).snapshot();
+    for (const TapeCharacter& c : s.tape) {
+        EXPECT_EQ(c.again, c.number == 60) << c.number;
+        EXPECT_EQ(c.passed.size(), c.number == 90 ? 1U : 0U) << c.number;
+        EXPECT_TRUE(!c.due || *c.due == c.code) << c.number;
+    }
+    EXPECT_EQ(s.reading.text.feedSlips, 2);
+    ASSERT_TRUE(s.reading.findings && !s.reading.findings->empty());
+    EXPECT_TRUE(std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                            [](const Finding& f) { return f.id == "feed-slip" && f.seenAt.slips && !f.minor; }));
 }
 
 TEST(Pipeline, ALineThatRestsIsIdleAndKeepsItsReadings) {

@@ -105,5 +105,49 @@ TEST(TapeWords, ACharacterThatCameWrongNamesTheOneThatWasDue) {
     EXPECT_EQ(characterWords(s.tape, 2, causes), u("space"));
 }
 
+TEST(TapeWords, AFeedThatPassesOverAShiftIsWhyLettersPrintAsFigures) {
+    Snapshot s = tapeOf({{0, 27, "figures", true, 27U}, {0, 16, "5", true, 16U}, {0, 1, "3", true, {}}});
+    s.tape[2].passed = {31U};
+    s.tape[2].passedPrint = {"letters"};
+    EXPECT_EQ(wrongCase(s)[2], 2U);
+    EXPECT_FALSE(wrongCase(s)[1]);
+    const QString words = characterWords(s.tape, 2, wrongCase(s));
+    EXPECT_TRUE(words.contains(u("prints as a figure because the feed passed over the shift to letters")))
+        << words.toStdString();
+    EXPECT_TRUE(words.contains(u("passed over before it: \u201cletters\u201d"))) << words.toStdString();
+}
+
+TEST(TapeWords, ThePrintSixBehindIsCountedAlongThePaperWhichASlippingFeedDoesNotMove) {
+    Snapshot s = tapeOf({{0, 1, "A", true, {}},
+                         {0, 2, "B", true, {}},
+                         {0, 3, "C", true, {}},
+                         {0, 3, "C", true, {}},
+                         {0, 4, "D", true, {}},
+                         {0, 6, "F", true, {}},
+                         {0, 7, "G", true, {}},
+                         {0, 8, "H", true, {}}});
+    s.tape[3].again = true;
+    s.tape[5].passed = {5U};
+    s.tape[5].passedPrint = {"E"};
+    const QString last = characterWords(s.tape, 6, {});  // A, six holes before
+    EXPECT_TRUE(last.contains(u("\u201cA\u201d is printed beside these holes"))) << last.toStdString();
+    EXPECT_TRUE(characterWords(s.tape, 3, {}).startsWith(u("C, sent once before")));
+    EXPECT_TRUE(characterWords(s.tape, 5, {}).startsWith(u("F, passed over before it: \u201cE\u201d")));
+}
+
+TEST(TapeView, SaysHowOftenTheFeedSlipped) {
+    TapeView view;
+    view.resize(900, 140);
+    Snapshot s = tapeOf({{0, 16, "T", true, 16U}, {0, 16, "T", true, {}}, {0, 20, "H", true, 20U}});
+    s.tape[1].again = true;
+    view.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(view.remark(), u("1 slip of the feed on this tape: \u2500 sent twice, \u2502 passed over"));
+    s.tape[1].again = false;
+    s.reading.text.feedSlips = 39;
+    s.reading.text.wrongCharacters = 0;
+    view.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(view.remark(), u("39 slips of the feed, not in view"));
+}
+
 }  // namespace
 }  // namespace trueunit::test

@@ -166,12 +166,19 @@ void TapeView::mousePressEvent(QMouseEvent* event) {
         Panel::mousePressEvent(event);
 }
 
+// So that the words do not hide the holes they speak of; the style moves them down by the height of the pointer.
+QPoint TapeView::aboveTheTape(QPoint pointer) const {
+    constexpr int kPointer = 16, kFrame = 26;
+    const int top = mapToGlobal(QPoint(0, static_cast<int>(body().top()))).y();
+    return {pointer.x(), top - QFontMetrics(QToolTip::font()).lineSpacing() - kFrame - kPointer};
+}
+
 bool TapeView::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return Panel::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     if (help->pos().y() < body().top()) return Panel::event(event);
     if (const TapeCharacter* hit = at(help->pos()))
-        QToolTip::showText(help->globalPos(), wordsOf(hit->number), this);
+        QToolTip::showText(aboveTheTape(help->globalPos()), wordsOf(hit->number), this);
     else
         QToolTip::hideText();
     return true;

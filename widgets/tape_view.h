@@ -43,6 +43,7 @@ private:
     std::size_t firstVisible() const;
     QRectF cell(std::size_t index) const;
     const TapeCharacter* at(QPointF position) const;
+    QPoint aboveTheTape(QPoint pointer) const;  // on the screen
     void remarkOn(const Snapshot& snapshot);
     void paintLevels(QPainter& painter) const;
     void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character, bool wrongCase) const;

@@ -189,6 +189,9 @@ void addDetails(const Reading& r, Table& table) {
                                                               std::to_string(l.marksExpected) + " marks lost, " +
                                                               std::to_string(l.spacesFilled) + " of " +
                                                               std::to_string(l.spacesExpected) + " spaces filled");
+    if (r.text.feedSlips)
+        table.row("feed slips",
+                  std::to_string(*r.text.feedSlips) + " in " + std::to_string(r.text.compared) + " characters");
     if (r.margin)
         table.row("receiving margin",
                   fixed(r.margin->lowPercent, 1) + " to " + fixed(r.margin->highPercent, 1) + " % of a unit");

@@ -4403,6 +4403,10 @@ Bitte den Namen prüfen.</translation>
         <source>%1 and %2 out</source>
         <translation>%1 und %2 außerhalb</translation>
     </message>
+    <message>
+        <source>Slips of the feed, of %1</source>
+        <translation>Vorschubfehler, von %1</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
