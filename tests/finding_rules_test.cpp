@@ -260,6 +260,21 @@ TEST(FindingRules, FeedSlipsAreToldApartFromLevels) {
     EXPECT_FALSE(feedSlip(b.symptoms()));
 }
 
+TEST(FindingRules, WhatFeedsTheTapeFollowsFromWhichWayItSlips) {
+    Bench b;
+    b.tape->repeated = 6;
+    b.tape->skipped = 1;
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What moves the tape"));
+    std::swap(b.tape->repeated, b.tape->skipped);
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What holds the tape"));
+    b.tape->repeated = b.tape->skipped;
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "Feed wheel"));
+    b.tape->slipPlaces = SlipPlaces{12, 9, "BROWN FO", false};
+    const Finding torn = feedSlip(b.symptoms())->finding;
+    EXPECT_TRUE(says(torn.lookAt, "The tape at that place"));
+    EXPECT_TRUE(says(torn.evidence, "9 of them come at one place of the tape, behind \u201cBROWN FO\u201d."));
+}
+
 TEST(FindingRules, AWrongSpeedIsTheShaftsWhenTheStopKeepsItsUnits) {
     Bench b;
     b.reading.speed.errorPercent = Measured{-1.5, 0.02};

@@ -128,6 +128,17 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core",
                       "Held against %1, %2 characters came twice and %3 were passed over, %4 of the characters; the "
                       "levels themselves are right there."),
+    QT_TRANSLATE_NOOP("Core", "They come anywhere on the tape."),
+    QT_TRANSLATE_NOOP("Core", "%1 of them come at one place of the tape, behind “%2”."),
+    QT_TRANSLATE_NOOP("Core", "The tape at that place: a torn or blocked feed hole, a splice, a crease."),
+    QT_TRANSLATE_NOOP("Core", "Then feed wheel and its pins, feed pawl and detent."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, "
+        "guide, reel; then the feed holes of the tape."),
+    QT_TRANSLATE_NOOP("Core",
+                      "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes "
+                      "too far; then a tape that is pulled."),
     QT_TRANSLATE_NOOP("Core", "On RY a character sent twice looks the same as one passed over."),
     QT_TRANSLATE_NOOP(
         "Core", "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape."),

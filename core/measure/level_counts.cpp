@@ -99,11 +99,11 @@ TapePlace placeOf(const Alignment& walk, std::span<const LoopCode> loop, std::si
     return place;
 }
 
-TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels, std::size_t counted) {
+TapeStudy count(const CodeTable& table, const TapeText& text, std::span<const SentCode> sent, std::size_t counted) {
     TapeStudy study;
     study.source = text.source;
     study.loopLength = text.loop.size();
-    for (int level = 1; level <= levels; ++level) study.levels.push_back({level, 0, 0, 0, 0});
+    for (int level = 1; level <= table.levels; ++level) study.levels.push_back({level, 0, 0, 0, 0});
     const Alignment first = alignToLoop(sent, text.loop);
     study.costPerCharacter = first.cost;
     const Alignment walk = alignToLoop(sent, text.loop, pricesLearned(sent, text.loop, first));
@@ -129,6 +129,7 @@ TapeStudy count(const TapeText& text, std::span<const SentCode> sent, int levels
         }
         countLevels(study.levels, c.code, due.code);
     }
+    study.slipPlaces = slipPlaces(table, text.loop, walk, begin);
     return study;
 }
 
@@ -138,7 +139,7 @@ std::optional<TapeStudy> studyTape(const CodeTable& table, std::string_view give
                                    std::size_t counted) {
     const auto text = given.empty() ? recogniseText(table, sent) : givenText(table, given, sent);
     if (!text) return std::nullopt;
-    TapeStudy study = count(*text, sent, table.levels, counted);
+    TapeStudy study = count(table, *text, sent, counted);
     if (study.compared < kFewestCompared || study.costPerCharacter > kOtherText) return std::nullopt;
     return study;
 }

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/measure/slip_places.h"
 #include "core/measure/tape_text.h"
 
 namespace trueunit {
@@ -39,6 +40,7 @@ struct TapeStudy {
     double costPerCharacter = 0.0;   // of the alignment
     std::vector<LevelCount> levels;  // by level
     std::vector<TapePlace> places;   // of the last characters aligned, newest last
+    std::optional<SlipPlaces> slipPlaces{};
 };
 
 // Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the

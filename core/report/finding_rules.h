@@ -27,12 +27,13 @@ std::optional<RankedFinding> contactOffset(const Symptoms&);
 std::optional<RankedFinding> endOffset(const Symptoms&);
 std::optional<RankedFinding> contactBounce(const Symptoms&);
 std::optional<RankedFinding> contactScatter(const Symptoms&);
-// Levels and feed
+// Levels
 std::optional<RankedFinding> levelDropout(const Symptoms&);
 std::optional<RankedFinding> levelStuck(const Symptoms&);
 std::optional<RankedFinding> levelWithoutText(const Symptoms&, bool marks);  // of both, where the text is not known
 std::optional<RankedFinding> levelLate(const Symptoms&);
 std::optional<RankedFinding> secondLevelLate(const Symptoms&);
+// Feed
 std::optional<RankedFinding> feedSlip(const Symptoms&);
 // Drive and clutch
 std::optional<RankedFinding> wrongSpeed(const Symptoms&);

@@ -16,34 +16,6 @@ constexpr double kSeveralRate = 0.01;
 constexpr double kOnce = 0.9;  // of a single one, which chance may have made
 constexpr double kMildPercent = 2.0;
 constexpr double kLatePercent = 5.0;
-constexpr long kFewestFed = 30;
-
-std::string sourceName(const TapeStudy& t) {
-    switch (t.source) {
-        case TextSource::given:
-            return "the expected text";
-        case TextSource::reversals:
-            return "RY";
-        case TextSource::fox:
-            return "the fox sentence";
-        case TextSource::learned:
-            return "the rounds of the tape before";
-    }
-    return "";
-}
-
-// What the text is held against, and over how much, where that is more than the window.
-std::string heldAgainst(const Symptoms& s) {
-    const std::string name = sourceName(*s.tape);
-    if (s.tape->compared <= s.reading.text.characters) return name;
-    return name + " over the last " + std::to_string(s.tape->compared) + " characters";
-}
-
-std::string rate(long hits, long tries) {
-    const RateInterval i = rateInterval(hits, tries);
-    return decimals(100.0 * static_cast<double>(hits) / static_cast<double>(tries), 1) + " % (95 % interval " +
-           decimals(100.0 * i.low, 1) + " to " + decimals(100.0 * i.high, 1) + " %)";
-}
 
 // Hits of one kind on one level against the same kind on the others: a level's own fault stands out of those.
 struct Worst {
@@ -108,7 +80,7 @@ std::optional<RankedFinding> severalLevels(const Symptoms& s, const Worst& w, bo
     f.title = hits == 1 ? std::string(marks ? "A single mark is lost" : "A single space is filled")
                         : std::string(marks ? "Marks are lost" : "Spaces are filled") +
                               " on several levels: " + std::to_string(hits) + " of " + std::to_string(tries);
-    f.evidence = "Held against " + heldAgainst(s) + ", " + rate(hits, tries) +
+    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ", " + rateWords(hits, tries) +
                  (marks ? " of the marks are lost" : " of the spaces are filled") + "; ";
     f.evidence += hits == 1 ? "that may be chance."
                   : w.hits == 1
@@ -146,10 +118,11 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
         marks
             ? "Marks of level " + level + " are lost: " + std::to_string(w.hits) + " of " + std::to_string(w.tries)
             : "Spaces of level " + level + " are filled: " + std::to_string(w.hits) + " of " + std::to_string(w.tries);
-    f.evidence = "Held against " + heldAgainst(s) + ", level " + level + (marks ? " lost " : " filled ") +
-                 std::to_string(w.hits) + " of " + std::to_string(w.tries) + (marks ? " marks, " : " spaces, ") +
-                 rate(w.hits, w.tries) + "; the other levels together " + std::to_string(w.otherHits) + " of " +
-                 std::to_string(w.otherTries) + "." + learnedWords(s.tape->source);
+    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ", level " + level +
+                 (marks ? " lost " : " filled ") + std::to_string(w.hits) + " of " + std::to_string(w.tries) +
+                 (marks ? " marks, " : " spaces, ") + rateWords(w.hits, w.tries) + "; the other levels together " +
+                 std::to_string(w.otherHits) + " of " + std::to_string(w.otherTries) + "." +
+                 learnedWords(s.tape->source);
     if (marks && w.level <= s.levels)
         f.evidence += " A mark that is lost takes the changes of the line at " + level + " and " +
                       std::to_string(w.level + 1) + " with it; those that are left come in time.";
@@ -236,30 +209,5 @@ std::optional<RankedFinding> levelStuck(const Symptoms& s) {
 
 std::optional<RankedFinding> levelLate(const Symptoms& s) { return leverLate(s, 0); }
 std::optional<RankedFinding> secondLevelLate(const Symptoms& s) { return leverLate(s, 1); }
-
-std::optional<RankedFinding> feedSlip(const Symptoms& s) {
-    if (!s.tape || s.tape->compared < kFewestFed) return std::nullopt;
-    const long slips = s.tape->repeated + s.tape->skipped;
-    const long framing = s.reading.text.framingErrors;
-    if (slips < 1 || slips <= framing) return std::nullopt;
-    Finding f;
-    f.id = "feed-slip";
-    f.seenAt.slips = true;
-    f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
-    if (s.tape->strange > slips) f.confidence *= 0.7;
-    f.title =
-        "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
-    f.evidence = "Held against " + heldAgainst(s) + ", " + std::to_string(s.tape->repeated) +
-                 " characters came twice and " + std::to_string(s.tape->skipped) + " were passed over, " +
-                 rate(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
-    if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";
-    f.lookAt = "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.";
-    f.confirm =
-        "Mark the tape and let it run: the mark must come by after the same number of characters each round. "
-        "Try a new tape before the feed is touched." +
-        kUnplug;
-    return RankedFinding{f,
-                         kWrongNowAndThen + 20.0 * static_cast<double>(slips) / static_cast<double>(s.tape->compared)};
-}
 
 }  // namespace trueunit

@@ -66,4 +66,34 @@ double chanceBeyond(double value, double uncertainty, double threshold) {
     return 0.5 * std::erfc((threshold - std::abs(value)) / sigma / std::numbers::sqrt2);
 }
 
+namespace {
+
+std::string sourceName(TextSource source) {
+    switch (source) {
+        case TextSource::given:
+            return "the expected text";
+        case TextSource::reversals:
+            return "RY";
+        case TextSource::fox:
+            return "the fox sentence";
+        case TextSource::learned:
+            return "the rounds of the tape before";
+    }
+    return "";
+}
+
+}  // namespace
+
+std::string heldAgainst(const TapeStudy& tape, long windowCharacters) {
+    const std::string name = sourceName(tape.source);
+    if (tape.compared <= windowCharacters) return name;
+    return name + " over the last " + std::to_string(tape.compared) + " characters";
+}
+
+std::string rateWords(long hits, long tries) {
+    const RateInterval i = rateInterval(hits, tries);
+    return decimals(100.0 * static_cast<double>(hits) / static_cast<double>(tries), 1) + " % (95 % interval " +
+           decimals(100.0 * i.low, 1) + " to " + decimals(100.0 * i.high, 1) + " %)";
+}
+
 }  // namespace trueunit

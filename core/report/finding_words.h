@@ -4,7 +4,7 @@
 #include <array>
 #include <string>
 
-#include "core/measure/tape_text.h"
+#include "core/measure/level_counts.h"
 
 namespace trueunit {
 
@@ -35,6 +35,9 @@ std::string shortest(double value);                    // to a hundredth, withou
 std::string percent(double value, int places = 1);     // "6.2 %", without its sign
 std::string learnedWords(TextSource source);           // kLearnedText as a further sentence, where that is so
 std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"
+std::string rateWords(long hits, long tries);          // "6.5 % (95 % interval 4.8 to 8.8 %)"
+// What the characters are held against, and over how many, where those are more than the window's.
+std::string heldAgainst(const TapeStudy& tape, long windowCharacters);
 
 // The chance that a value of this uncertainty (95 %) truly lies beyond a threshold.
 double chanceBeyond(double value, double uncertainty, double threshold);

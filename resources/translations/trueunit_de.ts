@@ -2354,6 +2354,30 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Held against %1, %2 of the spaces are filled; one on each of %3 levels.</source>
         <translation>Gegen %1 gehalten sind %2 der Trennschritte gefüllt; je einer auf %3 Schritten.</translation>
     </message>
+    <message>
+        <source>They come anywhere on the tape.</source>
+        <translation>Sie kommen überall auf dem Streifen vor.</translation>
+    </message>
+    <message>
+        <source>%1 of them come at one place of the tape, behind “%2”.</source>
+        <translation>%1 davon kommen an einer Stelle des Streifens, hinter „%2“.</translation>
+    </message>
+    <message>
+        <source>The tape at that place: a torn or blocked feed hole, a splice, a crease.</source>
+        <translation>Der Streifen an dieser Stelle: ein ausgerissenes oder verstopftes Vorschubloch, eine Klebestelle, ein Knick.</translation>
+    </message>
+    <message>
+        <source>Then feed wheel and its pins, feed pawl and detent.</source>
+        <translation>Dann Vorschubrad und seine Stifte, Vorschubklinke und Raste.</translation>
+    </message>
+    <message>
+        <source>What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, guide, reel; then the feed holes of the tape.</source>
+        <translation>Was den Streifen bewegt: Vorschubklinke und ihre Feder, Vorschubrad und seine Stifte; was ihn bremst: Deckel, Führung, Rolle; dann die Vorschublöcher des Streifens.</translation>
+    </message>
+    <message>
+        <source>What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too far; then a tape that is pulled.</source>
+        <translation>Was den Streifen an seiner Stelle hält: Raste des Vorschubrads und ihre Feder, eine Vorschubklinke, die zu weit geht; dann ein Streifen, an dem etwas zieht.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>

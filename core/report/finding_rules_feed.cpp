@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the tape feed does; told by holding the characters against the text of the tape.
+#include <algorithm>
+
+#include "core/report/finding_rules.h"
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+
+constexpr long kFewestFed = 30;
+
+std::string whereItSlips(const SlipPlaces& p) {
+    if (p.anywhere) return " They come anywhere on the tape.";
+    return " " + std::to_string(p.atOnePlace) + " of them come at one place of the tape, behind “" + p.behind +
+           "”.";
+}
+
+// A tape that stands still was not moved, one that goes too far was not held (common practice).
+std::string whatFeeds(const TapeStudy& t) {
+    constexpr long kFewestTelling = 4, kTimes = 4;
+    if (t.slipPlaces && t.slipPlaces->atOnePlace > 0)
+        return "The tape at that place: a torn or blocked feed hole, a splice, a crease. Then feed wheel and its pins, "
+               "feed pawl and detent.";
+    if (t.repeated >= std::max(kFewestTelling, kTimes * t.skipped))
+        return "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, "
+               "guide, "
+               "reel; then the feed holes of the tape.";
+    if (t.skipped >= std::max(kFewestTelling, kTimes * t.repeated))
+        return "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too "
+               "far; then a tape that is pulled.";
+    return "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.";
+}
+
+}  // namespace
+
+std::optional<RankedFinding> feedSlip(const Symptoms& s) {
+    if (!s.tape || s.tape->compared < kFewestFed) return std::nullopt;
+    const long slips = s.tape->repeated + s.tape->skipped;
+    const long framing = s.reading.text.framingErrors;
+    if (slips < 1 || slips <= framing) return std::nullopt;
+    Finding f;
+    f.id = "feed-slip";
+    f.seenAt.slips = true;
+    f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
+    if (s.tape->strange > slips) f.confidence *= 0.7;
+    f.title =
+        "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
+    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ", " +
+                 std::to_string(s.tape->repeated) + " characters came twice and " + std::to_string(s.tape->skipped) +
+                 " were passed over, " + rateWords(slips, s.tape->compared) +
+                 " of the characters; the levels themselves are right there.";
+    if (s.tape->slipPlaces) f.evidence += whereItSlips(*s.tape->slipPlaces);
+    if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";
+    f.lookAt = whatFeeds(*s.tape);
+    f.confirm =
+        "Mark the tape and let it run: the mark must come by after the same number of characters each round. "
+        "Try a new tape before the feed is touched." +
+        kUnplug;
+    return RankedFinding{f,
+                         kWrongNowAndThen + 20.0 * static_cast<double>(slips) / static_cast<double>(s.tape->compared)};
+}
+
+}  // namespace trueunit
