@@ -134,10 +134,16 @@ constexpr double kSecondTable = 111.0;  // mm from the left; what remains holds 
 
 constexpr double kSecondWidth = PageFlow::kTextWidth - kSecondTable;
 
+constexpr double kWorthFilling = 55.0;  // mm left of a page: the findings go before tables that do not fit
+
+double tablesHeight(const PageFlow& page, const Snapshot& snapshot) {
+    return page.tableHeight(std::max(reportRows(snapshot).size(), snapshot.reading.instants.size())) + 15.0;
+}
+
 // Both tables, and where room is sought the text in the blank below the shorter one; whether it stands there.
 bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) {
     const std::vector<PageRow> left = readingCells(snapshot), right = instantCells(snapshot);
-    page.reserve(page.tableHeight(std::max(left.size(), right.size())) + 15.0);
+    page.reserve(tablesHeight(page, snapshot));
     const double top = page.y();
     page.heading(Words::tr("Readings"));
     page.table({{36.0, Align::left, Words::tr("quantity")},
@@ -206,8 +212,10 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     cursors(page, frame);
     notes(page, frame);
     const ReceivedText text = receivedText(page, snapshot.reading.text);
+    const bool findingsFirst = page.room() < tablesHeight(page, snapshot) && page.room() > kWorthFilling;
+    bool cautioned = findingsFirst && findings(page, frame);
     const bool textStands = tables(page, snapshot, text);
-    const bool cautioned = findings(page, frame);
+    if (!findingsFirst) cautioned = findings(page, frame);
     remarksOfReading(page, snapshot.reading);
     if (!textStands && !text.words.isEmpty()) {
         page.reserve(text.height(page, PageFlow::kTextWidth));

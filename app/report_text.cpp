@@ -143,9 +143,13 @@ const Finding* headFinding(const Snapshot& s) {
 
 QString faultText(const Snapshot& s, const Finding& head) {
     QStringList titles{told(head.title)};
-    for (const Finding& f : *s.reading.findings)
-        if (&f != &head && f.id == head.id && isSureFault(f)) titles << told(f.title);  // two levers are one fault
-    return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * head.confidence)).arg(titles.join(u"; "));
+    double least = head.confidence;
+    for (const Finding& f : *s.reading.findings) {
+        if (&f == &head || !isSureFault(f) || (f.minor && f.id != head.id)) continue;
+        titles << told(f.title);
+        least = std::min(least, f.confidence);
+    }
+    return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * least)).arg(titles.join(u"; "));
 }
 
 VerdictText judgedText(const Snapshot& s) {
@@ -159,7 +163,7 @@ VerdictText judgedText(const Snapshot& s) {
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
     QString lead;  // which way, unless a finding says so
-    const BiasPull pull = s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none;
+    const BiasPull pull = biasPulledIn(s.reading);
     for (const ReportRow& r : reportRows(s)) {
         if (!r.out || r.limit.isEmpty()) continue;  // lost marks are told in numbers above
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);

@@ -17,10 +17,12 @@ using namespace report_ink;
 
 namespace {
 
-constexpr double kTrailHeight = 30.0, kWithHeading = 47.0;  // mm
-constexpr double kFollows = 42.0;                           // mm: instrument and caution, which come after it
-constexpr double kLeastSeconds = 60.0;
-constexpr double kBreakSeconds = 3.0;  // no character for so long: the line is broken
+constexpr int kRows = 3;      // of words above, where nudges follow quickly
+constexpr double kRow = 3.2;  // mm
+constexpr double kTrailHeight = 30.0, kWithHeading = 47.0 + kRow * (kRows - 1);
+constexpr double kFollows = 42.0;                              // mm: instrument and caution, which come after it
+constexpr double kLeastSeconds = 60.0, kNudgedSeconds = 15.0;  // a turned eccentric is worth a drawing sooner
+constexpr double kBreakSeconds = 3.0;                          // no character for so long: the line is broken
 const QColor kBand(0xe3, 0xef, 0xe7), kFrame(0x8a, 0x97, 0xa1);
 
 class PaperTrail {
@@ -113,11 +115,12 @@ private:
         }
         if (frame_.before && isShown(frame_.before->seconds)) add(frame_.before->seconds, Words::tr("before"));
         std::sort(all.begin(), all.end(), [](const NudgeWords& a, const NudgeWords& b) { return a.x > b.x; });
-        for (const NudgePlace& place : placeNudgeWords(all, area_.left(), area_.right(), 1)) {
+        for (const NudgePlace& place : placeNudgeWords(all, area_.left(), area_.right(), kRows)) {
             p.setPen(QPen(kFaint, page_.dots(0.2), Qt::DashLine));
-            p.drawLine(QPointF(place.words->x, area_.top()), QPointF(place.words->x, area_.bottom()));
+            const double top = area_.top() - page_.dots(place.row > 0 ? kRow * place.row : 0.0);
+            p.drawLine(QPointF(place.words->x, top), QPointF(place.words->x, area_.bottom()));
             p.setPen(kFaint);
-            p.drawText(QPointF(place.left, area_.top() - page_.dots(1.2)), place.words->words);
+            p.drawText(QPointF(place.left, area_.top() - page_.dots(1.2 + kRow * place.row)), place.words->words);
         }
     }
 
@@ -159,10 +162,11 @@ private:
 
 void drawTrail(PageFlow& page, const FrozenFrame& frame) {
     const auto& trail = frame.snapshot->trail;
-    if (trail.empty() || trail.back().seconds - trail.front().seconds <= kLeastSeconds) return;
+    const double least = frame.snapshot->nudges.empty() ? kLeastSeconds : kNudgedSeconds;
+    if (trail.empty() || trail.back().seconds - trail.front().seconds <= least) return;
     if (page.room() < kWithHeading + kFollows) return;
     page.heading(Words::tr("Bias until this moment, percent of a unit"));
-    page.space(4.0);
+    page.space(frame.snapshot->nudges.size() > 1 ? 4.0 + kRow * (kRows - 1) : 4.0);
     PaperTrail(page, frame).draw();
     page.space(kTrailHeight + 6.0);
 }

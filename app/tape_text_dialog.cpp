@@ -67,7 +67,7 @@ QString TapeTextDialog::message() const { return message_->text(); }
 
 void TapeTextDialog::count() {
     const CodeTable* table = findCode(code_);
-    const auto holes = table ? static_cast<int>(encode(*table, text()).size()) : 0;
+    const auto holes = table ? static_cast<int>(encodeRound(*table, text()).size()) : 0;
     message_->setText(text_->toPlainText().isEmpty()
                           ? tr("No text is given: it is looked for in the signal. %1").arg(found_).trimmed()
                       : holes == 0 ? tr("The code has none of these characters.")

@@ -260,6 +260,17 @@ TEST(FindingRules, FeedSlipsAreToldApartFromLevels) {
     EXPECT_FALSE(feedSlip(b.symptoms()));
 }
 
+TEST(FindingRules, ALevelThatHidesBehindTheBiasIsSaidTo) {
+    Bench b;
+    b.pattern = DisplacementPattern{0.0, {10.0, 0.1}, {0.0, 0.1}, {{4, StandingOut::Which::both, {11.7, 0.1}}}, 0.05};
+    const auto evidence = [&] { return levelLate(b.symptoms())->finding.evidence; };
+    EXPECT_TRUE(says(evidence(), "there it stands at +1.7 % and looks right"));
+    b.pattern->out[0].percent.value = -11.7;  // both the same way: seen by anyone
+    EXPECT_FALSE(says(evidence(), "hides"));
+    b.pattern->out[0] = {4, StandingOut::Which::toSpace, {11.7, 0.1}};
+    EXPECT_FALSE(says(evidence(), "hides"));
+}
+
 TEST(FindingRules, WhatFeedsTheTapeFollowsFromWhichWayItSlips) {
     Bench b;
     b.tape->repeated = 6;

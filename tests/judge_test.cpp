@@ -118,3 +118,16 @@ TEST(Judge, ALimitThatTheSetDoesNotStateIsNotJudged) {
     EXPECT_EQ(limitsText(limits).find("bias 5"), std::string::npos);
     EXPECT_NE(limitsText(limits).find("Origin: common practice."), std::string::npos);
 }
+
+TEST(Judge, ASpeedThatAFaultPullsAtAwaitsItsMendingAndNoMoreCharacters) {
+    Reading r = withBias(1.0, 0.1);
+    r.speed.baud = Measured{74.7, 0.3};
+    r.speed.errorPercent = Measured{-0.36, 0.45};
+    EXPECT_TRUE(judged(verdictOf(r), "error_percent")->more);
+    r.setAside = SetAsideReading{1.0, 0.0, 0.0};
+    const Verdict v = verdictOf(r);
+    EXPECT_FALSE(judged(v, "error_percent")->more);
+    EXPECT_TRUE(judged(v, "error_percent")->pulled);
+    ASSERT_EQ(openNotes(v).size(), 1U);
+    EXPECT_NE(openNotes(v)[0].find("before the fault that pulls at it is mended"), std::string::npos);
+}

@@ -207,7 +207,7 @@ TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
     file.close();
     dialog.take(file.fileName());
     EXPECT_EQ(dialog.text(), "Skerry 2\r\n");
-    EXPECT_EQ(dialog.message(), "11 characters of tape, shifts included.");  // one shift to figures
+    EXPECT_EQ(dialog.message(), "12 characters of tape, shifts included.");  // to figures and back
     dialog.take(folder.filePath("none.txt"));
     EXPECT_TRUE(dialog.message().contains("cannot be read")) << dialog.message().toStdString();
     EXPECT_EQ(dialog.text(), "Skerry 2\r\n");

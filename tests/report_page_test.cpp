@@ -190,15 +190,19 @@ TEST(ReportText, LostMarksThatPutASenderOutOfLimitsAreMarkedInTheirRowAndToldInN
     EXPECT_EQ(verdictText(s).detail.count("20 of 100 marks of level 3 lost"), 1);
 }
 
-TEST(ReportText, TheHeadNamesTheFirstFindingAndALevelThatPullsTheBias) {
+TEST(ReportText, TheHeadNamesTheSureFindingsAndALevelThatPullsTheBias) {
     Snapshot s = *frameOfLongMarks().snapshot;
     s.reading.findings = {{"level-late", 0.95, "Level 2 comes 12.0 % early", {}, {}, {}},
                           {"contact-offset", 0.97, "Marks too long by 5.0 %", {}, {}, {}}};
     VerdictText v = verdictText(s);
-    EXPECT_EQ(v.fault, "Found, 95 % sure: Level 2 comes 12.0 % early.");
+    EXPECT_EQ(v.fault, "Found, 95 % sure: Level 2 comes 12.0 % early; Marks too long by 5.0 %.");
     EXPECT_TRUE(v.detail.startsWith(u"Bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%), partly a level"))
         << v.detail.toStdString();
     EXPECT_TRUE(v.beyond);
+    s.reading.setAside = SetAsideReading{s.reading.distortion.biasPercent->value + 0.1, 0.0, {}};
+    EXPECT_FALSE(verdictText(s).detail.contains("partly")) << "without the level it is the same";
+    s.reading.findings->at(1).confidence = 0.6;
+    EXPECT_EQ(verdictText(s).fault, "Found, 95 % sure: Level 2 comes 12.0 % early.");
     s.reading.findings->front().minor = true;
     EXPECT_FALSE(verdictText(s).beyond) << "and so not in the colour of what is out";
 }

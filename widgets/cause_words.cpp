@@ -6,7 +6,7 @@
 namespace trueunit {
 
 QString pullWords(const Snapshot& s) {
-    switch (s.reading.findings ? biasPulledBy(*s.reading.findings) : BiasPull::none) {
+    switch (biasPulledIn(s.reading)) {
         case BiasPull::level:
             return Words::tr("partly a level, see findings");
         case BiasPull::unsettled:

@@ -48,6 +48,11 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core", "Leads of the coupler exchanged, or a sound card that inverts."),
     QT_TRANSLATE_NOOP("Core",
                       "Exchange the two leads at the coupler if you want it upright; the readings are the same."),
+    QT_TRANSLATE_NOOP("Core", "Bias and end distortion as read are partly this: without it they are %1 % and %2 %."),
+    QT_TRANSLATE_NOOP("Core", "So is the speed error: without it %1 %."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Compare the dots of %1 with its neighbours in the displacement plot; move that lever by hand "
+                      "with the power off and feel for drag."),
 };
 
 }  // namespace

@@ -40,6 +40,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "All instants to mark come %1 of a unit (%2 ms) %3, whatever the level; those to space do not."),
     QT_TRANSLATE_NOOP("Core", "A lever is out of place as well; its part is left out of this figure."),
+    QT_TRANSLATE_NOOP("Core", "Mend the lever first, then turn the eccentric."),
     QT_TRANSLATE_NOOP("Core", "What short elements do is left out of this figure."),
     QT_TRANSLATE_NOOP("Core",
                       "The instants to space are off by as much the same way: the start instant itself may be %1, "

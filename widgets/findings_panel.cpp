@@ -196,6 +196,8 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     else
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));
+    const std::size_t count = findings ? findings->size() : 0;
+    setTitle(count < 2 ? Words::tr("Findings") : Words::tr("%1 findings").arg(count));  // not all may be in view
     const QString remark = remarkOf(snapshot);
     setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot)});
     weighHeight();

@@ -90,10 +90,11 @@ void judge(RowText& text, const Snapshot& s, const char* key) {
     const QString limit = Words::tr(", limit ") + limitNumber(j->limit);
     text.brief = told(judgementWords(*j));
     text.judgement = text.brief + limit;
+    text.inWords = text.judgement + QStringLiteral(" %");
     if (j->judgement == Judgement::open) {
-        text.inWords = text.judgement;
         text.brief = QStringLiteral("?");
         text.judgement = j->more      ? Words::tr("? %1 more").arg(*j->more)
+                         : j->pulled  ? Words::tr("? see findings")
                          : j->missing ? Words::tr("? set the speed")
                                       : Words::tr("? at the limit");
     } else {
@@ -138,7 +139,10 @@ RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     RowText text = measured(speed.baud, Words::tr("Bd"), decimals);
     if (!speed.baud || !speed.errorPercent) return text;
     judge(text, s, "error_percent");
-    text.judgement = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
+    const QString error = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
+    if (!text.inWords.isEmpty()) text.inWords = error + QStringLiteral(", ") + text.inWords;
+    if (const JudgedReading* j = judged(s.reading.verdict, "error_percent"); j && j->pulled) return text;
+    text.judgement = error;
     if (!text.brief.isEmpty()) text.judgement += QStringLiteral(", ") + text.brief;
     return text;
 }

@@ -115,15 +115,17 @@ constexpr std::array kOfSignal = {
                       "At %1 the line changes %2 of a unit (%3 ms) early %4; with that set aside the other instants "
                       "agree within %5."),
     QT_TRANSLATE_NOOP("Core", "Out as well, and set aside too: %1, by %2 %."),
-    QT_TRANSLATE_NOOP("Core", "Bias and end distortion as read are partly this: without it they are %1 % and %2 %."),
-    QT_TRANSLATE_NOOP("Core", "So is the speed error: without it %1 %."),
+    QT_TRANSLATE_NOOP("Core",
+                      "To mark it hides behind the bias, which moves all instants to mark by %1 %: there it stands at "
+                      "%2 % and looks right."),
     QT_TRANSLATE_NOOP("Core", "Stop cam or stop lever; the end of level %1's travel."),
     QT_TRANSLATE_NOOP(
         "Core",
         "Level %1: worn or gummed transfer lever, its cam or cam follower, its contact gap, weak lever spring."),
     QT_TRANSLATE_NOOP("Core",
-                      "Compare the dots of %1 with its neighbours in the displacement plot; move that lever by hand "
-                      "with the power off and feel for drag."),
+                      "Compare the points of %1 with its neighbours in the displacement plot; move that lever by hand "
+                      "with the power off and feel its way: drag speaks for gum or a weak spring, play for wear, "
+                      "neither for the cam or the contact gap."),
     QT_TRANSLATE_NOOP("Core", "The tape feed slips: %1 in %2 characters"),
     QT_TRANSLATE_NOOP("Core",
                       "Held against %1, %2 characters came twice and %3 were passed over, %4 of the characters; the "

@@ -200,4 +200,10 @@ std::basic_string<unsigned char> encode(const CodeTable& table, std::string_view
     return out;
 }
 
+std::basic_string<unsigned char> encodeRound(const CodeTable& table, std::string_view text) {
+    std::string twice(text);
+    twice += text;
+    return encode(table, twice).substr(encode(table, text).size());
+}
+
 }  // namespace trueunit

@@ -41,4 +41,7 @@ private:
 // Combinations that send the text, shifts included; characters the code lacks are skipped. UTF-8 in.
 std::basic_string<unsigned char> encode(const CodeTable& table, std::string_view text);
 
+// The same of one round of a tape loop: where the text ends in figures, the shift back to letters belongs to it.
+std::basic_string<unsigned char> encodeRound(const CodeTable& table, std::string_view text);
+
 }  // namespace trueunit

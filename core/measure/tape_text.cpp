@@ -161,10 +161,7 @@ bool correctBy(const std::vector<LoopCode>& known, std::vector<LoopCode>& loop) 
 }  // namespace
 
 std::optional<TapeText> givenText(const CodeTable& table, std::string_view text, std::span<const SentCode> sent) {
-    const auto once = encode(table, text);
-    std::string twice(text);
-    twice += text;
-    TapeText out{TextSource::given, asLoop(encode(table, twice).substr(once.size()))};
+    TapeText out{TextSource::given, asLoop(encodeRound(table, text))};
     if (out.loop.empty()) return std::nullopt;
     for (int i = 0; i < kMendings; ++i)
         if (!mend(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;

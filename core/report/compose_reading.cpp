@@ -272,7 +272,10 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);
     const std::vector<const Character*> telling = characters.telling.empty() ? window : plain(characters.telling);
     const auto pattern = displacementPattern(telling, fit->unit.value, levels);
-    if (pattern) doubtSpeed(r.speed, *pattern);
+    if (pattern && pattern->pullsAtReadings()) {
+        r.setAside = SetAsideReading{pattern->bias.value, pattern->end.value, speedErrorBy(*pattern, r.speed)};
+        doubtSpeed(r.speed, *pattern);
+    }
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();

@@ -54,15 +54,4 @@ inline bool isSureFault(const Finding& f) {
     return isFault(f) && f.confidence >= kNextToCertain;
 }
 
-// A lever out of place, or a loop or lever that does not settle, moves the bias as read; it is not the eccentric alone
-// that wants turning.
-enum class BiasPull { none, level, unsettled };
-inline BiasPull biasPulledBy(const std::vector<Finding>& findings) {
-    for (const Finding& f : findings) {
-        if (f.id == "level-late" && isSureFault(f)) return BiasPull::level;
-        if (f.id == "slow-rise" && isSureFault(f)) return BiasPull::unsettled;
-    }
-    return BiasPull::none;
-}
-
 }  // namespace trueunit

@@ -49,7 +49,8 @@ bool startIsOff(const Symptoms& s) {
 std::string offsetDoubt(const Symptoms& s) {
     if (!s.pattern || !s.pattern->pullsAtReadings()) return "";
     if (s.pattern->afterShort) return " What short elements do is left out of this figure.";
-    return " A lever is out of place as well; its part is left out of this figure.";
+    return " A lever is out of place as well; its part is left out of this figure. Mend the lever first, then turn the "
+           "eccentric.";
 }
 
 bool riseExplains(const Symptoms& s, double bias) {

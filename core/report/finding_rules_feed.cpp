@@ -13,8 +13,7 @@ constexpr long kFewestFed = 30;
 
 std::string whereItSlips(const SlipPlaces& p) {
     if (p.anywhere) return " They come anywhere on the tape.";
-    return " " + std::to_string(p.atOnePlace) + " of them come at one place of the tape, behind “" + p.behind +
-           "”.";
+    return " " + std::to_string(p.atOnePlace) + " of them come at one place of the tape, behind “" + p.behind + "”.";
 }
 
 // A tape that stands still was not moved, one that goes too far was not held (common practice).

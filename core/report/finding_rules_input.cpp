@@ -24,14 +24,6 @@ std::string edgesWords(const InputReading& in) {
            " ms to mark and " + decimals(in.riseToSpaceMs.value_or(0.0), 2) + " ms to space";
 }
 
-std::string readingsSetAside(const Symptoms& s) {
-    const std::string bias = "Set aside, bias is " + signedDecimals(s.pattern->bias.value, 1) + " %",
-                      end = "end distortion " + signedDecimals(s.pattern->end.value, 1) + " %";
-    const auto error = s.speedErrorByPattern();
-    return error ? bias + ", " + end + " and the speed error " + signedDecimals(*error, 2) + " %."
-                 : bias + " and " + end + ".";
-}
-
 // What depends on the length of the element before, and how it pulls at the readings.
 std::string lengthWords(const Symptoms& s, double characteristic) {
     std::string words = ". What is left by length of the element before: " + percent(characteristic) + ".";

@@ -131,6 +131,17 @@ Finding levelFinding(const Symptoms& s, const Worst& w, bool marks) {
     return f;
 }
 
+// Early and late cancel: to mark the lever looks like the only one in its place.
+std::string hiddenBehindBias(const Symptoms& s, const StandingOut& o) {
+    const double shift = -s.pattern->bias.value;  // of all instants to mark, late positive
+    const bool toMark = o.which == StandingOut::Which::both || o.which == StandingOut::Which::marks ||
+                        o.which == StandingOut::Which::toMark;
+    if (!toMark || std::abs(shift) < kMildPercent || std::abs(shift + o.percent.value) > 0.5 * std::abs(shift))
+        return "";
+    return " To mark it hides behind the bias, which moves all instants to mark by " + signedDecimals(shift, 1) +
+           " %: there it stands at " + signedDecimals(shift + o.percent.value, 1) + " % and looks right.";
+}
+
 // One lever of those that stand out, worst first; each has a finding of its own.
 std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
     if (!s.pattern || s.pattern->out.size() <= which) return std::nullopt;
@@ -164,19 +175,15 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
         f.evidence += " Out as well, and set aside too: " + instantName(other.k, s.levels) + ", by " +
                       signedDecimals(other.percent.value, 1) + " %.";
     }
-    f.evidence += " Bias and end distortion as read are partly this: without it they are " +
-                  signedDecimals(s.pattern->bias.value, 1) + " % and " + signedDecimals(s.pattern->end.value, 1) +
-                  " %.";
-    if (const auto error = s.speedErrorByPattern())
-        f.evidence += " So is the speed error: without it " + signedDecimals(*error, 2) + " %.";
+    f.evidence += hiddenBehindBias(s, o) + " " + readingsSetAside(s);
     f.lookAt = stop ? "Stop cam or stop lever; the end of level " + std::to_string(s.levels) + "'s travel."
                     : "Level " + level +
                           ": worn or gummed transfer lever, its cam or cam follower, its contact gap, weak "
                           "lever spring.";
     f.confirm =
-        "Compare the dots of " + instantName(o.k, s.levels) +
-        " with its neighbours in the displacement plot; move that lever by hand with the power off and feel for "
-        "drag." +
+        "Compare the points of " + instantName(o.k, s.levels) +
+        " with its neighbours in the displacement plot; move that lever by hand with the power off and feel its way: "
+        "drag speaks for gum or a weak spring, play for wear, neither for the cam or the contact gap." +
         kUnplug + kLoopOff;
     return RankedFinding{f, std::abs(o.percent.value) / kLatePercent};
 }
@@ -194,6 +201,14 @@ std::optional<RankedFinding> levelFault(const Symptoms& s, bool lost, const char
 }
 
 }  // namespace
+
+std::string readingsSetAside(const Symptoms& s) {
+    const std::string bias = "Set aside, bias is " + signedDecimals(s.pattern->bias.value, 1) + " %",
+                      end = "end distortion " + signedDecimals(s.pattern->end.value, 1) + " %";
+    const auto error = s.speedErrorByPattern();
+    return error ? bias + ", " + end + " and the speed error " + signedDecimals(*error, 2) + " %."
+                 : bias + " and " + end + ".";
+}
 
 std::optional<RankedFinding> levelDropout(const Symptoms& s) {
     return levelFault(s, true,

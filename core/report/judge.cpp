@@ -48,6 +48,15 @@ JudgedReading heldPeak(const char* key, double value, double limit, double part,
     return held(key, {value, std::hypot(part, others)}, limit, part, 0);
 }
 
+// The doubt that a fault brings into the speed does not lessen with the characters.
+void awaitMending(std::vector<JudgedReading>& judged) {
+    for (JudgedReading& j : judged) {
+        if (j.key != "error_percent" || j.judgement != Judgement::open || j.missing) continue;
+        j.more.reset();
+        j.pulled = true;
+    }
+}
+
 std::string nameOf(const std::string& key) {
     if (key == "error_percent") return "the speed error";
     if (key == "gross_percent") return "the gross distortion";
@@ -80,6 +89,7 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
             held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));
     if (d.endPercent && limits.statesEnd)
         v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window));
+    if (r.setAside) awaitMending(v.judged);
     bool open = v.judged.empty();
     for (const JudgedReading& j : v.judged) {
         if (j.judgement == Judgement::out) v.exceeded.push_back(j.key);
@@ -123,6 +133,7 @@ std::string judgementWords(const JudgedReading& j) {
     if (j.judgement == Judgement::in) return "in";
     if (j.judgement == Judgement::out) return "out";
     if (j.missing) return "cannot tell: no nominal speed";
+    if (j.pulled) return "cannot tell: a fault pulls at it, see findings";
     if (!j.more) return "cannot tell: too near the limit";
     return "cannot tell yet: " + std::to_string(*j.more) + (*j.more == 1 ? " more character" : " more characters");
 }
@@ -148,13 +159,27 @@ std::string limitsText(const Limits& limits) {
     return limits.title + ": " + all + " %. Origin: " + originWords(limits.kind) + ". " + limits.origin;
 }
 
+BiasPull biasPulledIn(const Reading& r) {
+    constexpr double kMatters = 0.5;  // percent; less is no reason to leave the eccentric alone
+    if (!r.findings || !r.distortion.biasPercent) return BiasPull::none;
+    const Measured& bias = *r.distortion.biasPercent;
+    const bool agrees =
+        r.setAside && std::abs(bias.value - r.setAside->biasPercent) < std::max(kMatters, bias.uncertainty);
+    for (const Finding& f : *r.findings) {
+        if (f.id == "level-late" && isSureFault(f) && !agrees) return BiasPull::level;
+        if (f.id == "slow-rise" && isSureFault(f) && !agrees) return BiasPull::unsettled;
+    }
+    return BiasPull::none;
+}
+
 std::vector<std::string> openNotes(const Verdict& verdict) {
     std::vector<std::string> notes;
     for (const JudgedReading& j : verdict.judged) {
         if (j.judgement != Judgement::open || j.missing) continue;
         std::string note = "Whether " + nameOf(j.key) + " is in limits cannot be told";
-        note += j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
-                       : ": it is nearer to the limit than its uncertainty.";
+        note += j.pulled ? " before the fault that pulls at it is mended."
+                : j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
+                         : ": it is nearer to the limit than its uncertainty.";
         notes.push_back(std::move(note));
     }
     return notes;

@@ -130,6 +130,7 @@ struct JudgedReading {
     double limit = 0.0;          // percent
     std::optional<long> more{};  // open: about so many more characters settle it; empty: none can
     bool missing = false;        // open for want of a reading: no nominal speed is known to hold it against
+    bool pulled = false;         // open while a fault pulls at it that is set aside; more characters do not settle it
 };
 
 struct Verdict {
@@ -137,6 +138,13 @@ struct Verdict {
     std::optional<bool> within;           // empty: nothing could be judged, or something is open and nothing is out
     std::vector<std::string> exceeded;    // JSON keys of the readings out of limits
     std::vector<JudgedReading> judged{};  // each reading that the limits speak of
+};
+
+// What the readings would be without the levers that are out of place and without what ends a short element.
+struct SetAsideReading {
+    double biasPercent = 0.0;
+    double endPercent = 0.0;
+    std::optional<double> errorPercent{};  // of the speed; empty: no nominal speed
 };
 
 struct Reading {
@@ -151,8 +159,14 @@ struct Reading {
     std::optional<DriveReading> drive;             // empty: no card was given
     std::optional<std::vector<Finding>> findings;  // worst first; empty optional: not looked for
     Verdict verdict;
-    std::vector<std::string> notes;  // one sentence each
+    std::vector<std::string> notes;             // one sentence each
+    std::optional<SetAsideReading> setAside{};  // empty: nothing to set aside
     bool valid() const { return distortion.biasPercent.has_value() || speed.baud.has_value(); }
 };
+
+// A lever out of place, or a loop or lever that does not settle, moves the bias as read; it is not the eccentric alone
+// that wants turning.
+enum class BiasPull { none, level, unsettled };
+BiasPull biasPulledIn(const Reading& reading);
 
 }  // namespace trueunit

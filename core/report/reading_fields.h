@@ -175,6 +175,7 @@ TRUEUNIT_FIELDS(JudgedReading) {
     f("limit", v.limit);
     f("more", v.more);
     f("missing", v.missing);
+    f("pulled", v.pulled);
 }
 
 TRUEUNIT_FIELDS(Verdict) {
@@ -182,6 +183,12 @@ TRUEUNIT_FIELDS(Verdict) {
     f("within", v.within);
     f("exceeded", v.exceeded);
     f("judged", v.judged);
+}
+
+TRUEUNIT_FIELDS(SetAsideReading) {
+    f("bias_percent", v.biasPercent);
+    f("end_percent", v.endPercent);
+    f("error_percent", v.errorPercent);
 }
 
 TRUEUNIT_FIELDS(Reading) {
@@ -197,6 +204,7 @@ TRUEUNIT_FIELDS(Reading) {
     f("findings", v.findings);
     f("verdict", v.verdict);
     f("notes", v.notes);
+    f("set_aside", v.setAside);
 }
 
 TRUEUNIT_FIELDS(Options) {

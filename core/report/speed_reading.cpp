@@ -35,6 +35,11 @@ SpeedReading speedReading(const UnitFit& fit, Characters window, const std::opti
     return s;
 }
 
+std::optional<double> speedErrorBy(const DisplacementPattern& pattern, const SpeedReading& speed) {
+    if (!speed.errorPercent) return std::nullopt;
+    return speed.errorPercent->value - pattern.unitPercent * (1.0 + 0.01 * speed.errorPercent->value);
+}
+
 void doubtSpeed(SpeedReading& s, const DisplacementPattern& pattern) {
     if (!pattern.pullsAtReadings()) return;
     const double relative = 0.01 * std::abs(pattern.unitPercent);

@@ -16,6 +16,7 @@ SpeedReading speedReading(const UnitFit& fit, Characters window, const std::opti
 
 // One lever out of place draws the unit along, by what setting it aside moves it. How fast the shaft turns lies
 // between: the stated uncertainties grow by that. Needs a speed.
+std::optional<double> speedErrorBy(const DisplacementPattern& pattern, const SpeedReading& speed);
 void doubtSpeed(SpeedReading& speed, const DisplacementPattern& pattern);
 
 }  // namespace trueunit

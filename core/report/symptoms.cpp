@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/report/speed_reading.h"
+
 namespace trueunit {
 
 namespace {
@@ -33,9 +35,7 @@ double Symptoms::noisePercent() const {
 }
 
 std::optional<double> Symptoms::speedErrorByPattern() const {
-    const auto& error = reading.speed.errorPercent;
-    if (!pattern || !error) return std::nullopt;
-    return error->value - pattern->unitPercent * (1.0 + 0.01 * error->value);
+    return pattern ? speedErrorBy(*pattern, reading.speed) : std::nullopt;
 }
 
 double Symptoms::riseDelayPercent() const {

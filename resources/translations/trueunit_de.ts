@@ -2378,6 +2378,26 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too far; then a tape that is pulled.</source>
         <translation>Was den Streifen an seiner Stelle hält: Raste des Vorschubrads und ihre Feder, eine Vorschubklinke, die zu weit geht; dann ein Streifen, an dem etwas zieht.</translation>
     </message>
+    <message>
+        <source>Whether %1 is in limits cannot be told before the fault that pulls at it is mended.</source>
+        <translation>Ob %1 in den Grenzen liegt, ist nicht zu sagen, bevor der Fehler behoben ist, der daran zieht.</translation>
+    </message>
+    <message>
+        <source>cannot tell: a fault pulls at it, see findings</source>
+        <translation>nicht zu sagen: ein Fehler zieht daran, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>Mend the lever first, then turn the eccentric.</source>
+        <translation>Erst den Hebel richten, dann am Exzenter drehen.</translation>
+    </message>
+    <message>
+        <source>To mark it hides behind the bias, which moves all instants to mark by %1 %: there it stands at %2 % and looks right.</source>
+        <translation>Zum Zeichenstrom verbirgt er sich hinter der einseitigen Verzerrung, die alle Übergänge zum Zeichenstrom um %1 % verschiebt: Dort steht er bei %2 % und sieht richtig aus.</translation>
+    </message>
+    <message>
+        <source>Compare the points of %1 with its neighbours in the displacement plot; move that lever by hand with the power off and feel its way: drag speaks for gum or a weak spring, play for wear, neither for the cam or the contact gap.</source>
+        <translation>Die Punkte von „%1“ mit den Nachbarn in der Abweichungsdarstellung vergleichen; diesen Hebel bei gezogenem Netzstecker von Hand bewegen und seinen Gang fühlen: Schwergang spricht für Harz oder eine schwache Feder, Spiel für Verschleiß, keines von beiden für Nocken oder Kontaktabstand.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4430,6 +4450,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Slips of the feed, of %1</source>
         <translation>Vorschubfehler, von %1</translation>
+    </message>
+    <message>
+        <source>%1 findings</source>
+        <translation>%1 Befunde</translation>
+    </message>
+    <message>
+        <source>? see findings</source>
+        <translation>? s. Befunde</translation>
     </message>
 </context>
 <context>
