@@ -149,7 +149,7 @@ def quantities():
     d.arrow(d.x(0), 30, d.x(1.06), INK, both=True)
     d.text(d.x(0.53), 22, "T", INK, 14, "middle")
     d.arrow(d.x(6), 36, d.x(6.36))
-    d.text(d.x(6.4) + 8, 40, "late by 6 (T − T0)", OUT, 12)
+    d.text(d.x(6) - 8, 40, "late by 6 (T − T0)", OUT, 12, "end")
     d.text(d.left, 206, "dashed: nominal units T0; a slow sender spreads every instant more than the one before", GREY, 12)
     d.save("speed")
 
