@@ -4,7 +4,6 @@
 #include <QGlyphRun>
 #include <QLocale>
 #include <QPdfWriter>
-#include <QRegularExpression>
 #include <QTextLayout>
 #include <algorithm>
 
@@ -23,13 +22,6 @@ constexpr double kPointAt = 0.6;        // of the column's width: where decimal 
 constexpr double kLittle = 125.0;       // of a last page, from its top: not worth a page
 constexpr double kUnderHeading = 14.0;  // a heading never stands alone at the foot
 constexpr double kTogether = 70.0;      // a paragraph up to this is never broken across pages
-
-// "S.3" is one word, and so is "2 %".
-QString unbroken(QString text) {
-    static const QRegularExpression inside(QStringLiteral("(?<=\\p{L}\\.)(?=\\d)"));
-    static const QRegularExpression before(QStringLiteral("(?<=\\d) (?=%)"));
-    return text.replace(inside, QString(QChar(0x2060))).replace(before, QString(QChar(0x00a0)));
-}
 
 // The lines of one line as it was typed; scripts that run from right to left begin at the right.
 void layOutLines(QTextLayout& layout, double dots) {

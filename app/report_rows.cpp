@@ -99,9 +99,11 @@ void addFurther(Rows& rows, const Reading& r) {
     plain(Words::tr("Characteristic"), kPercent, d.characteristicPercent, 2);
     plain(Words::tr("Scatter (fortuitous), rms"), kPercent, d.fortuitousRmsPercent, 2);
     plain(Words::tr("Scatter, peak"), kPercent, d.fortuitousPeakPercent, 2);
-    if (d.cyclic)
-        for (const CyclicLine& line : *d.cyclic)
-            plain(Words::tr("Cyclic, at %1 Hz").arg(number(line.hz, 2)), kPercent, line.amplitudePercent, 2);
+    for (const CyclicLine& line : d.cyclic.value_or(std::vector<CyclicLine>{})) {
+        const bool speed = isSpeedSwing(line) && r.speed.unitMs;
+        plain((speed ? Words::tr("Swing of speed, %1 Hz") : Words::tr("Cyclic, at %1 Hz")).arg(number(line.hz, 2)),
+              kPercent, speed ? speedSwingPercent(line, *r.speed.unitMs) : line.amplitudePercent, 2);
+    }
     if (r.margin) {
         plain(Words::tr("Receiving margin, from"), kPercent, r.margin->lowPercent, 0);
         plain(Words::tr("Receiving margin, to"), kPercent, r.margin->highPercent, 0);

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/frame/one_clock.h"
+#include "core/measure/steadiness.h"
 #include "core/pipeline_stages.h"
 
 namespace trueunit {
@@ -16,6 +17,8 @@ constexpr std::size_t kLivePartsCharacters = 128;
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
+constexpr std::size_t kMostLonger = 256;
+constexpr double kLongerSeconds = 24.0;  // a governor that hunts takes some ten for each swing
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 
 // Whether the tape stands in letters or in figures is known once readers that began in either agree.
@@ -134,6 +137,8 @@ Reading Pipeline::Stages::reading(bool final) {
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);
     WindowOfCharacters characters{log.last(n), log.last(n == 0 ? 0 : std::max(kUnitCharacters, n)), {}, {}, {}};
+    characters.longer = lastSeconds(kLongerSeconds, kMostLonger);
+    wanders = speedWanders();
     const std::size_t seen = n == 0 && final ? 0 : std::max(kTapeCharacters, n);
     if (final) {
         characters.parts = partsOf(characters);
@@ -157,15 +162,30 @@ Reading Pipeline::Stages::reading(bool final) {
     return r;
 }
 
+std::vector<const LoggedCharacter*> Pipeline::Stages::lastSeconds(double seconds, std::size_t most) const {
+    std::vector<const LoggedCharacter*> last = log.last(most);
+    const double since = last.back()->character.start - seconds;
+    std::erase_if(last, [since](auto* c) { return c->character.start < since; });
+    return last;
+}
+
+// To a few seconds a slow swing is a wrong speed, and the next ones another.
+bool Pipeline::Stages::speedWanders() const {
+    std::vector<const Character*> longer;
+    for (const LoggedCharacter* c : lastSeconds(kLongerSeconds, kMostLonger)) longer.push_back(&c->character);
+    const std::optional<Decomposition>& known = causeParts ? causeParts : parts;
+    const auto steadiness =
+        steadinessOf(longer, newestUnit, code->levels, known ? known->lines : std::vector<PeriodicLine>{});
+    return steadiness && steadiness->wanders();
+}
+
 // A window for adjusting is too short to tell a cause by, or to prove a repair: the last seconds are asked, as many as
 // it takes to tell what is periodic from what is random. What came before the last nudge is left out: a step
 // made by hand would pass for scatter, or for a shaft. All of a recording is all of it.
 std::vector<const LoggedCharacter*> Pipeline::Stages::telling(const WindowOfCharacters& asked) const {
-    std::vector<const LoggedCharacter*> last = log.last(kMostTelling);
-    const double since = last.back()->character.start - kTellingSeconds;
-    const auto late = std::find_if(last.begin(), last.end(), [&](auto* c) { return c->character.start >= since; });
-    const auto enough = std::min(last.size(), asked.recent.size());
-    last.erase(last.begin(), std::min(late, last.end() - static_cast<std::ptrdiff_t>(enough)));
+    std::vector<const LoggedCharacter*> last =
+        wanders ? lastSeconds(kLongerSeconds, kMostLonger) : lastSeconds(kTellingSeconds, kMostTelling);
+    if (last.size() < asked.recent.size()) last = asked.recent;
     if (last.size() < asked.window.size()) last = asked.window;
     if (options.windowCharacters != 0)
         std::erase_if(last, [since = picture.settledSince()](auto* c) { return c->character.number < since; });
@@ -190,16 +210,18 @@ void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     if (characters.size() == asked.window.size()) return;
     const bool straddles = characters.size() < asked.window.size();
     if (straddles && characters.size() < kFewestForFindings) return forgetWhatStraddles(r);
-    const WindowOfCharacters wide{characters, characters,      causeParts || straddles ? causeParts : asked.parts,
-                                  asked.tape, asked.plainText, {},
-                                  asked.taken};
+    const WindowOfCharacters wide{characters,   characters,      causeParts || straddles ? causeParts : asked.parts,
+                                  asked.tape,   asked.plainText, {},
+                                  asked.longer, asked.taken};
     FirmReading more{characters.size(), composeReading(wide, options, limits, inputReading()), {}};
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;
     r.findings = more.reading.findings;
     // To a window too short to tell it from chance a swing is scatter.
-    const bool swings = straddles || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
-    if (straddles || !r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
+    // A few turns of a slow swing look like a quick one.
+    const bool swings = straddles || wanders || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
+    if (straddles || wanders || !r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
+    if (wanders && r.distortion.cyclic) std::erase_if(*r.distortion.cyclic, maySwingSlowly);
     if (swings || !r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
     if (swings) r.distortion.fortuitousPeakPercent = told.fortuitousPeakPercent;
     if (!straddles) firm = std::make_shared<const FirmReading>(std::move(more));

@@ -77,6 +77,7 @@ struct Pipeline::Stages {
     std::uint64_t tapeEnd = 0;                // number of the newest character in it,
     std::uint64_t partsEnd = 0;               // and in the parts
     std::shared_ptr<const FirmReading> firm;  // of the last reading, where its window is a short one
+    bool wanders = false;                     // the speed, over longer than a window for adjusting
     std::size_t findingsOver = 0;             // characters that its findings rest on
     std::uint64_t partsDue = 0;               // number of the character that makes them due again
     std::uint64_t partsFirst = 0;             // number of the first character in them
@@ -106,6 +107,8 @@ struct Pipeline::Stages {
     void followParts(const WindowOfCharacters& asked, std::size_t seen);
     Reading reading(bool final);
     std::vector<const LoggedCharacter*> telling(const WindowOfCharacters& asked) const;
+    std::vector<const LoggedCharacter*> lastSeconds(double seconds, std::size_t most) const;
+    bool speedWanders() const;
     void studyCause(const WindowOfCharacters& asked);
     void firmUp(Reading& r, const WindowOfCharacters& asked);
     void takeNominal(const SpeedReading& speed);

@@ -10,7 +10,9 @@
 
 #include "core/frame/code_table.h"
 #include "core/pipeline.h"
+#include "core/simulate/scenario_signal.h"
 #include "tests/support/plain_sender.h"
+#include "tests/support/scenario_builder.h"
 #include "tests/support/steady_sender.h"
 #include "tests/support/texts.h"
 
@@ -166,6 +168,39 @@ TEST(Diagnosis, OneLeverOutOfPlaceDoesNotPassForACertainSpeedError) {
         EXPECT_GT(std::abs(r.speed.errorPercent->value), 0.1);
         EXPECT_LT(std::abs(r.speed.errorPercent->value), r.speed.errorPercent->uncertainty);
         EXPECT_LT(std::abs(r.speed.stopUnits->value - 1.42), r.speed.stopUnits->uncertainty);
+    }
+}
+
+// A governor that hunts: to a window of some seconds the speed is wrong now one way, now the other.
+TEST(Diagnosis, ASpeedThatSwingsSlowlyIsNoWrongSpeedToAShortWindow) {
+    for (const int window : {8, 32}) {
+        SCOPED_TRACE("window " + std::to_string(window));
+        Scenario scenario = faultlessScenario(std::string(test::kFox));
+        scenario.seconds = 60.0;
+        scenario.card.couplingHz = {8.0};
+        scenario.card.snrDb = 45.0;
+        scenario.faults.scatterPercent = 0.6;
+        scenario.faults.speedWander = Scenario::SpeedWander{2.0, 0.11};
+        ScenarioSignal signal(scenario);
+        Options options;
+        options.windowCharacters = window;
+        Pipeline pipeline(signal.rateHz(), options, {});
+        std::vector<float> block(static_cast<std::size_t>(0.2 * signal.rateHz()));
+        int told = 0, unsteady = 0;
+        while (signal.read(block) == block.size()) {
+            pipeline.push(block);
+            const Snapshot s = pipeline.snapshot();
+            if (s.state != SignalState::reading || !s.reading.findings || s.reading.findings->empty()) continue;
+            ++told;
+            for (const Finding& f : *s.reading.findings)
+                EXPECT_TRUE(f.id == "unsteady-speed" || f.confidence < 0.9) << s.seconds << ' ' << f.title;
+            unsteady += first(s) == "unsteady-speed" ? 1 : 0;
+            if (s.seconds < 20.0) continue;
+            EXPECT_EQ(first(s), "unsteady-speed") << s.seconds;
+            EXPECT_NEAR(s.reading.speed.wanderPercent.value_or(0.0), 2.0, 0.6) << s.seconds;
+        }
+        EXPECT_GT(told, 200);
+        EXPECT_GT(unsteady, 0.8 * told);
     }
 }
 

@@ -83,9 +83,11 @@ void DisplacementPlot::nameColumns(int levels) {
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
     const JudgedReading* speed = judged(s.reading.verdict, "error_percent");
-    const bool out = speed && speed->judgement == Judgement::out;  // which the grid shows, and this does not
-    const QString unit = out ? Words::tr("% late (up) at the sender's own speed, which is out")
-                             : Words::tr("% late (up) at the sender's own speed"),
+    const bool out = speed && speed->judgement == Judgement::out;        // which the grid shows, and this does not
+    const bool wider = n > 0 && n < s.reading.speed.over;
+    const QString unit = wider ? Words::tr("% late (up) at the speed over the last %1").arg(s.reading.speed.over)
+                         : out ? Words::tr("% late (up) at the sender's own speed, which is out")
+                               : Words::tr("% late (up) at the sender's own speed"),
                   brief = out ? Words::tr("% late, own speed (out)") : Words::tr("% late, own speed");
     const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
     setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed")});

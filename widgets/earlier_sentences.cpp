@@ -53,6 +53,7 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core",
                       "Compare the dots of %1 with its neighbours in the displacement plot; move that lever by hand "
                       "with the power off and feel for drag."),
+    QT_TRANSLATE_NOOP("Core", "The speed wanders by about %1"),
 };
 
 }  // namespace

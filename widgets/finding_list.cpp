@@ -149,14 +149,15 @@ double FindingList::paragraph(const Piece& piece, double left, double top, doubl
     const int flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
     const QRectF room(left, top, std::max(20.0, width), 10000);
     const QFontMetricsF metrics(piece.font);
-    const double height = metrics.boundingRect(room, flags, piece.text).height();
+    const QString text = unbroken(piece.text);
+    const double height = metrics.boundingRect(room, flags, text).height();
     if (!painter) return height;
     const double lines = std::max(1.0, std::round(height / metrics.lineSpacing()));
     painter->save();
     painter->setClipRect(wholeLines(top, height / lines), Qt::IntersectClip);
     painter->setFont(piece.font);
     painter->setPen(piece.color);
-    painter->drawText(room, flags, piece.text);
+    painter->drawText(room, flags, text);
     painter->restore();
     return height;
 }

@@ -43,9 +43,10 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
                       "Largest displacement against the nominal speed: what a receiver has to stand. A wrong speed "
                       "counts in: as a rule it adds, but where it works against bias or end the figure may be below "
                       "the synchronous one."),
-    QT_TRANSLATE_NOOP("Words",
-                      "Largest displacement after the speed is taken out: contacts, cams, levers. Where a wrong speed "
-                      "works against bias or end, the figure may be above the gross one."),
+    QT_TRANSLATE_NOOP(
+        "Words",
+        "Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed "
+        "works against bias or end, the figure may be above the gross one."),
     QT_TRANSLATE_NOOP("Words", "What comes back with a shaft, gear or motor: amplitude, and how often a second."),
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
     QT_TRANSLATE_NOOP("Words",
@@ -142,6 +143,11 @@ RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     const QString error = QStringLiteral("%1 %").arg(signedNumber(speed.errorPercent->value, 2));
     if (!text.inWords.isEmpty()) text.inWords = error + QStringLiteral(", ") + text.inWords;
     if (const JudgedReading* j = judged(s.reading.verdict, "error_percent"); j && j->pulled) return text;
+    if (speed.wanderPercent) {  // in limits on the mean, that is
+        text.judgement = text.brief = Words::tr("wanders ±%1 %").arg(number(*speed.wanderPercent, 1));
+        text.within.reset();
+        return text;
+    }
     text.judgement = error;
     if (!text.brief.isEmpty()) text.judgement += QStringLiteral(", ") + text.brief;
     return text;
@@ -176,11 +182,12 @@ RowText cyclicRow(const Snapshot& s) {
             text.judgement = lines ? Words::tr("none found") : Words::tr("cannot be told yet");
         return text;
     }
-    const auto largest = std::max_element(lines->begin(), lines->end(), [](const CyclicLine& a, const CyclicLine& b) {
-        return a.amplitudePercent < b.amplitudePercent;
-    });
-    text.value = number(largest->amplitudePercent, 1);
-    text.unit = QStringLiteral("%");
+    const auto weight = [](const CyclicLine& line) { return isSpeedSwing(line) ? 0.0 : line.amplitudePercent; };
+    const auto largest = std::max_element(
+        lines->begin(), lines->end(), [&](const CyclicLine& a, const CyclicLine& b) { return weight(a) < weight(b); });
+    const bool speed = isSpeedSwing(*largest) && s.reading.speed.unitMs;
+    text.value = number(speed ? speedSwingPercent(*largest, *s.reading.speed.unitMs) : largest->amplitudePercent, 1);
+    text.unit = speed ? Words::tr("% speed") : QStringLiteral("%");
     text.judgement = text.brief = Words::tr("at %1 Hz").arg(number(largest->hz, 2));
     return text;
 }

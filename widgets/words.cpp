@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
@@ -53,6 +54,12 @@ QString number(double value, int decimals) {
     const double r = rounded(value, decimals);
     const QString digits = numbersAsHere().toString(std::abs(r), 'f', decimals);
     return r < 0.0 ? QChar(kMinus) + digits : digits;
+}
+
+QString unbroken(QString text) {
+    static const QRegularExpression inside(QStringLiteral("(?<=\\p{L}\\.)(?=\\d)"));
+    static const QRegularExpression before(QStringLiteral("(?<=\\d) (?=%)"));
+    return text.replace(inside, QString(QChar(0x2060))).replace(before, QString(QChar(0x00a0)));
 }
 
 QString signedNumber(double value, int decimals) {

@@ -15,7 +15,9 @@ struct Words {
 
 // How numbers and states are said, the same in every widget.
 
-QString number(double value, int decimals);                       // "1.42", "−0.3"; never "−0.0"
+QString number(double value, int decimals);  // "1.42", "−0.3"; never "−0.0"
+// "S.3" is one word, and so is "2 %".
+QString unbroken(QString text);
 QString signedNumber(double value, int decimals);                 // "+7.3", "−0.3", "0.0"
 QString uncertaintyNumber(double percent);                        // of a bias: "0.3", "0.05"
 QString limitNumber(double limit);                                // "5", "0.75"

@@ -25,16 +25,26 @@ struct Sample {
     bool follows = false;  // the sample before is its neighbour
 };
 
+// From one sample to the next, as a rule: of some characters there is none.
+double usualSpacing(const std::vector<Sample>& samples) {
+    std::vector<double> spacings;
+    for (std::size_t i = 1; i < samples.size(); ++i) spacings.push_back(samples[i].seconds - samples[i - 1].seconds);
+    const auto middle = spacings.begin() + static_cast<std::ptrdiff_t>(spacings.size() / 2);
+    std::nth_element(spacings.begin(), middle, spacings.end());
+    return *middle;
+}
+
 // One sample a character: a line near a whole number of turns in each looks like a slow one, and stays.
-bool looksSlow(double hz, const std::vector<Sample>& samples) {
-    const double period = (samples.back().seconds - samples.front().seconds) / static_cast<double>(samples.size() - 1);
+bool looksSlow(double hz, double period) {
     const double turns = hz * period;
     return std::abs(turns - std::round(turns)) < kSlowestShaftHz * period;
 }
 
 void takeOutLines(std::vector<Sample>& samples, std::span<const PeriodicLine> lines) {
+    if (samples.size() < kFewestIntervals) return;
+    const double period = usualSpacing(samples);
     for (const PeriodicLine& line : lines) {
-        if (samples.size() < kFewestIntervals || looksSlow(line.hz, samples)) continue;
+        if (looksSlow(line.hz, period)) continue;
         const double w = 2.0 * std::numbers::pi * line.hz;
         NormalEquations<3> equations;
         for (const Sample& s : samples) equations.add({1.0, std::cos(w * s.seconds), std::sin(w * s.seconds)}, s.value);

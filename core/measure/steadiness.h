@@ -19,6 +19,8 @@ struct Steadiness {
     double wander = 0.0;              // percent; standard deviation of the unit over eight characters beyond chance
     double wanderRatio = 1.0;         // variance of those units over what chance makes of it
     long blocks = 0;                  // of eight characters
+
+    bool wanders() const { return blocks >= 6 && wanderRatio >= 4.0 && wander >= 0.12; }
 };
 
 // Lines quicker than a few characters are taken out first: they are the gears' doing. Empty below ten intervals.

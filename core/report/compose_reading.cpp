@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/frame/code_table.h"
 #include "core/measure/decomposition.h"
@@ -139,37 +140,6 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, bool given) {
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
 }
 
-constexpr std::size_t kSettledCharacters = 12;  // since a nudge, that give a unit of their own
-
-// A few characters tell their own scatter badly, a single one not at all: it is pooled with that of `settled`, more of
-// the same sender. Both are fits with the unit given.
-void poolScatter(UnitFit& few, const UnitFit& settled) {
-    const auto n = static_cast<double>(few.characters), m = static_cast<double>(settled.characters);
-    const double own = n > 1.0 ? std::pow(1.0 / studentFactor(n - 1.0), 2) : 0.0;
-    const double wide = m / n * std::pow(1.0 / studentFactor(m - 1.0), 2);
-    const auto pool = [&](std::optional<Measured>& mean, const std::optional<Measured>& from) {
-        if (!mean || !from) return;
-        const double variance =
-            ((n - 1.0) * own * std::pow(mean->uncertainty, 2) + (m - 1.0) * wide * std::pow(from->uncertainty, 2)) /
-            (n + m - 2.0);
-        mean->uncertainty = studentFactor(m - 1.0) * std::sqrt(variance);
-    };
-    pool(few.toMark, settled.toMark);
-    pool(few.toSpace, settled.toSpace);
-}
-
-// What the doubt of a unit taken from elsewhere leaves open about the delays.
-void doubtUnit(UnitFit& few, Characters window, const Measured& unit) {
-    few.unit = unit;
-    const std::optional<UnitFit> off = fitUnit(window, unit.value + unit.uncertainty);
-    if (!off) return;
-    const auto widen = [](std::optional<Measured>& mean, const std::optional<Measured>& moved) {
-        if (mean && moved) mean->uncertainty = std::hypot(mean->uncertainty, moved->value - mean->value);
-    };
-    widen(few.toMark, off->toMark);
-    widen(few.toSpace, off->toSpace);
-}
-
 void noteWhatIsMissing(Reading& r) {
     if (!r.speed.nominalBaud)
         r.notes.emplace_back(
@@ -182,9 +152,26 @@ void noteWhatIsMissing(Reading& r) {
     if (!r.speed.stopUnits) r.notes.emplace_back("The tape did not run without pause: the stop cannot be told.");
 }
 
+// What belongs to the stop is seen in the window itself; a speed that wanders slowly, in more than that alone.
+std::optional<Steadiness> steadinessOver(const WindowOfCharacters& characters, double unit, int levels) {
+    std::vector<PeriodicLine> lines;
+    if (characters.parts) lines = characters.parts->lines;
+    auto own = steadinessOf(plain(characters.window), unit, levels, lines);
+    const auto more = characters.longer.size() > characters.window.size()
+                          ? steadinessOf(plain(characters.longer), unit, levels, lines)
+                          : std::nullopt;
+    if (!more) return own;
+    if (!own) own.emplace();  // too few for the stop
+    own->wander = more->wander;
+    own->wanderRatio = more->wanderRatio;
+    own->blocks = more->blocks;
+    return own;
+}
+
 // What is measured for the findings' sake alone, and the findings.
-void diagnose(Reading& r, const WindowOfCharacters& characters, Characters window, const Limits& limits,
-              const Options& options, double unit, int levels, const std::optional<DisplacementPattern>& pattern) {
+void diagnose(Reading& r, const WindowOfCharacters& characters, const Limits& limits, const Options& options,
+              int levels, const std::optional<DisplacementPattern>& pattern,
+              const std::optional<Steadiness>& steadiness) {
     Symptoms s{r,
                limits,
                options,
@@ -195,9 +182,7 @@ void diagnose(Reading& r, const WindowOfCharacters& characters, Characters windo
                levelShares(sentCodes(characters.window), levels),
                characters.plainText};
     s.pattern = pattern;
-    std::vector<PeriodicLine> lines;
-    if (characters.parts) lines = characters.parts->lines;
-    s.steadiness = steadinessOf(window, unit, levels, lines);
+    s.steadiness = steadiness;
     r.findings = findFaults(s);
 }
 
@@ -212,21 +197,6 @@ std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSec
     const auto off = [unitSeconds](const StandardSpeed& s) { return std::abs(s.unitSeconds / unitSeconds - 1.0); };
     const double bound = nearest ? off(*nearest) : kNominalWithin;
     return taken && off(*taken) < bound + kHoldsNominal ? taken : nearest;
-}
-
-std::optional<UnitFit> fitWindow(Characters window, Characters recent, std::uint64_t settledSince) {
-    if (window.size() >= kUnitCharacters) return fitUnit(window);
-    const auto since = std::find_if(recent.begin(), recent.end(), [=](auto* c) { return c->number >= settledSince; });
-    const Characters settled(since, recent.end());
-    // A nudge among them would pass for a part of the speed.
-    const std::optional<UnitFit> wide = fitUnit(settled.size() >= kSettledCharacters ? settled : recent);
-    if (!wide) return std::nullopt;
-    std::optional<UnitFit> fit = fitUnit(window, wide->unit.value);
-    if (!fit) return fit;
-    const auto same = fitUnit(settled, wide->unit.value);
-    if (same && same->characters > fit->characters) poolScatter(*fit, *same);
-    doubtUnit(*fit, window, wide->unit);
-    return fit;
 }
 
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters) {
@@ -270,12 +240,15 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);
+    r.speed.over = static_cast<long>(unitCharacters.size());
     const std::vector<const Character*> telling = characters.telling.empty() ? window : plain(characters.telling);
     const auto pattern = displacementPattern(telling, fit->unit.value, levels);
     if (pattern && pattern->pullsAtReadings()) {
         r.setAside = SetAsideReading{pattern->bias.value, pattern->end.value, speedErrorBy(*pattern, r.speed)};
         doubtSpeed(r.speed, *pattern);
     }
+    const auto steadiness = steadinessOver(characters, fit->unit.value, levels);
+    if (steadiness && steadiness->wanders()) r.speed.wanderPercent = std::numbers::sqrt2 * steadiness->wander;
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
@@ -291,7 +264,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},
                              {static_cast<long>(window.size()), static_cast<long>(unitCharacters.size())});
     for (std::string& note : openNotes(r.verdict)) r.notes.push_back(std::move(note));
-    diagnose(r, characters, window, limits, options, fit->unit.value, levels, pattern);
+    diagnose(r, characters, limits, options, levels, pattern, steadiness);
     return r;
 }
 

@@ -10,6 +10,7 @@
 #include "core/measure/level_counts.h"
 #include "core/measure/plain_text.h"
 #include "core/measure/timing.h"
+#include "core/measure/window_fit.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/reading.h"
@@ -25,15 +26,12 @@ struct WindowOfCharacters {
     std::optional<TapeStudy> tape;                  // held against the text of the tape; empty: that is not known
     std::optional<PlainTextStudy> plainText{};      // then: read as a plain text, if there are characters enough
     std::vector<const LoggedCharacter*> telling{};  // by which a lever out of place is told; empty: the window's
+    std::vector<const LoggedCharacter*> longer{};   // by which a speed that wanders is told; empty: the window's
     std::optional<StandardSpeed> taken{};           // the nominal speed of the reading before this one
     std::uint64_t settledSince = 0;                 // number of the first character after the last nudge
 };
 Reading composeReading(const WindowOfCharacters& characters, const Options& options, const Limits& limits,
                        InputReading input);
-
-// Unit, bias and end of a window. A short one takes the unit from the last characters, `recent`: its own could not tell
-// speed from bias; and shares its scatter with those since the last nudge.
-std::optional<UnitFit> fitWindow(Characters window, Characters recent, std::uint64_t settledSince = 0);
 
 // The parts of the displacement over the window; slow enough to be asked for only now and then.
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters);
@@ -54,9 +52,6 @@ constexpr std::size_t kTapeCharacters = 512;
 // Characters that lost marks and filled spaces are counted over, at least: they are too seldom to be seen in a window
 // that follows the screwdriver, and a sender that loses marks is not in limits.
 constexpr std::size_t kLevelsCharacters = 256;
-
-// Shortest window whose own characters give the unit.
-constexpr std::size_t kUnitCharacters = 32;
 
 // The nominal unit: as set, else the standard speed nearest to the measured one. The one that was taken before stays
 // until another is clearly nearer, or it is clearly too far: a speed that scatters about a bound must not jump.

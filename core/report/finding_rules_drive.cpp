@@ -17,8 +17,8 @@ constexpr double kPulledPercent = 0.05;  // of the speed: more than its figures 
 constexpr double kMainsPercent = 1.5;    // of the speed: as near to a mains fault as gears and slip allow
 constexpr double kMildLinePercent = 1.5;
 constexpr double kLineLimitPercent = 5.0;
-constexpr double kWanderRatio = 4.0;
-constexpr double kWanderPercent = 0.12;
+constexpr long kFewestBlocks = 6;      // of eight characters, over which a speed is known to stay or not
+constexpr double kSpeedSoFar = 0.9;    // of the confidence is left before
 constexpr double kWanderLimit = 0.6;   // rms percent; puts the stop instant off by some 5 % at its worst
 constexpr double kStopScatter = 0.03;  // units
 constexpr double kStopScatterLimit = 0.06;
@@ -60,9 +60,18 @@ std::string asSpeed(const Symptoms& s, const CyclicLine& line) {
         return " Against the start of their character the early instants swing as far as the late ones: that is not "
                "the "
                "speed of the drive.";
-    const double swing = line.amplitudePercent * 1e-3 * s.unitMs() * 2.0 * std::numbers::pi * line.hz;
-    return " As a swing of the speed that is " + percent(swing, 2) + " either way.";
+    return " As a swing of the speed that is " + percent(speedSwingPercent(line, s.unitMs()), 2) + " either way.";
 }
+
+// The strongest line that is the speed's own.
+const CyclicLine* slowSwing(const Symptoms& s) {
+    if (s.reading.distortion.cyclic)
+        for (const CyclicLine& line : *s.reading.distortion.cyclic)
+            if (isSpeedSwing(line)) return &line;
+    return nullptr;
+}
+
+long staysOver(const Symptoms& s) { return s.steadiness ? s.steadiness->blocks : 0; }
 
 // A line or a scatter of a few percent leaves some of itself in the speed of a short window.
 bool swings(const Symptoms& s) {
@@ -143,7 +152,12 @@ std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
 // comes of it. One that seems to is a change of the machine in the midst of the window.
 bool mayBeShaft(const CyclicLine& line) {
     const double turns = line.perCharacter;
-    return line.hz >= kSlowestShaftHz && (turns < 0.9 || std::abs(turns - std::round(turns)) > 0.02);
+    return !isSpeedSwing(line) && (turns < 0.9 || std::abs(turns - std::round(turns)) > 0.02);
+}
+
+bool mayBeTheSpeeds(const Symptoms& s, const CyclicLine& line) {
+    const bool stays = staysOver(s) >= kFewestBlocks && s.wanderPercent() == 0.0;
+    return !stays && maySwingSlowly(line);
 }
 
 std::string turnsInWords(double perCharacter) {
@@ -159,6 +173,7 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     if (s.reading.text.characters < kFewestCharacters) return std::nullopt;
     const auto error = speedError(s);
     if (!error) return noStandardSpeed(s);
+    const double doubt = std::hypot(error->uncertainty, 1.96 * s.wanderPercent());
     if (std::abs(error->value) < kMildSpeedPercent) return std::nullopt;
     const bool fast = error->value > 0.0;
     const bool mild = std::abs(error->value) <= s.limits.speedPercent;
@@ -166,9 +181,8 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     Finding f;
     f.id = "wrong-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
-    f.confidence =
-        std::clamp(0.98 * chanceBeyond(error->value, error->uncertainty, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
-        (s.strays() || (mild && swings(s)) ? 0.6 : 1.0);
+    f.confidence = std::clamp(0.98 * chanceBeyond(error->value, doubt, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
+                   (s.strays() || (mild && swings(s)) ? 0.6 : 1.0) * (staysOver(s) < kFewestBlocks ? kSpeedSoFar : 1.0);
     f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
               (mild       ? ", within limits"
                : presumed ? ", if it is meant for " + shortest(*s.reading.speed.nominalBaud) + " baud"
@@ -192,25 +206,23 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
 }
 
 std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
-    if (!s.steadiness || s.steadiness->blocks < 6) return std::nullopt;
+    if (!s.steadiness || !s.steadiness->wanders()) return std::nullopt;
     const Steadiness& w = *s.steadiness;
-    if (w.wanderRatio < kWanderRatio || w.wander < kWanderPercent) return std::nullopt;
     Finding f;
     f.id = "unsteady-speed";
     f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97) * (s.strays() ? 0.4 : 1.0);
-    f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2);
+    const CyclicLine* swing = slowSwing(s);
+    f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2) + " either way";
     f.evidence = "Taken over eight characters at a time, the unit varies by " + percent(w.wander, 2) + " rms, " +
                  decimals(std::sqrt(w.wanderRatio), 0) + " times what chance makes of it";
-    if (s.reading.distortion.cyclic)
-        for (const CyclicLine& line : *s.reading.distortion.cyclic)
-            if (line.hz < kSlowestShaftHz) {
-                f.evidence += ", with a swing once in " + decimals(1.0 / line.hz, 1) + " seconds";
-                break;
-            }
-    f.evidence += ".";
-    f.lookAt =
-        "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a slipping belt "
-        "or clutch, dry bearings.";
+    if (swing) f.evidence += ", with a swing once in " + decimals(1.0 / swing->hz, 1) + " seconds";
+    f.evidence += ". A speed that was set meanwhile shows so too, for half a minute.";
+    f.lookAt = swing && speedSwingPercent(*swing, s.unitMs()) > w.wander
+                   ? "A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part "
+                     "that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, dry "
+                     "bearings."
+                   : "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a "
+                     "slipping belt or clutch, dry bearings.";
     f.confirm =
         "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and see whether "
         "it still wanders." +
@@ -222,7 +234,8 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
     if (!s.reading.distortion.cyclic) return std::nullopt;
     const CyclicLine* worst = nullptr;
     for (const CyclicLine& line : *s.reading.distortion.cyclic)
-        if (mayBeShaft(line) && (!worst || line.amplitudePercent > worst->amplitudePercent)) worst = &line;
+        if (mayBeShaft(line) && !mayBeTheSpeeds(s, line) && (!worst || line.amplitudePercent > worst->amplitudePercent))
+            worst = &line;
     if (!worst || worst->amplitudePercent < kMildLinePercent) return std::nullopt;
     Finding f;
     f.id = "cyclic-drive";

@@ -48,10 +48,12 @@ JudgedReading heldPeak(const char* key, double value, double limit, double part,
     return held(key, {value, std::hypot(part, others)}, limit, part, 0);
 }
 
-// The doubt that a fault brings into the speed does not lessen with the characters.
-void awaitMending(std::vector<JudgedReading>& judged) {
+// The doubt that a fault brings into the speed does not lessen with the characters; a speed that wanders is taken for
+// bias by the few.
+void awaitMending(std::vector<JudgedReading>& judged, bool wanders) {
     for (JudgedReading& j : judged) {
-        if (j.key != "error_percent" || j.judgement != Judgement::open || j.missing) continue;
+        const bool offset = j.key == "bias_percent" || j.key == "end_percent";
+        if (!(j.key == "error_percent" || (wanders && offset)) || j.judgement != Judgement::open || j.missing) continue;
         j.more.reset();
         j.pulled = true;
     }
@@ -89,7 +91,7 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
             held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));
     if (d.endPercent && limits.statesEnd)
         v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window));
-    if (r.setAside) awaitMending(v.judged);
+    if (r.setAside || r.speed.wanderPercent) awaitMending(v.judged, r.speed.wanderPercent.has_value());
     bool open = v.judged.empty();
     for (const JudgedReading& j : v.judged) {
         if (j.judgement == Judgement::out) v.exceeded.push_back(j.key);

@@ -51,6 +51,8 @@ struct SpeedReading {
     std::optional<Measured> characterMs;
     std::optional<Measured> operationsPerMinute;
     std::optional<Measured> stopUnits;
+    long over = 0;                          // characters that gave the unit: a few take more than their own
+    std::optional<double> wanderPercent{};  // either way, of a speed that does not stay; empty: none is known
 };
 
 struct CyclicLine {
@@ -59,6 +61,13 @@ struct CyclicLine {
     double perCharacter = 0.0;
     bool shiftsStart = false;  // the starts of the characters swing with it
 };
+
+// Slower than any shaft: the speed itself swings, motor and governor. Its amplitude as a displacement says little then,
+// as a part of the speed all: percent of that, either way.
+bool isSpeedSwing(const CyclicLine& line);
+double speedSwingPercent(const CyclicLine& line, double unitMs);
+// Seen once a character, a slow swing of the speed looks like a line near a whole number of turns in each.
+bool maySwingSlowly(const CyclicLine& line);
 
 struct DistortionReading {
     std::optional<double> grossPercent;

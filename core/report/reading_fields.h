@@ -47,6 +47,8 @@ TRUEUNIT_FIELDS(SpeedReading) {
     f("unit_ms", v.unitMs);
     f("baud", v.baud);
     f("error_percent", v.errorPercent);
+    f("over", v.over);
+    f("wander_percent", v.wanderPercent);
     f("character_ms", v.characterMs);
     f("operations_per_minute", v.operationsPerMinute);
     f("stop_units", v.stopUnits);

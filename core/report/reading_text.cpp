@@ -149,7 +149,7 @@ std::string biasWords(const Measured& bias) {
     return bias.value > 0.0 ? ", marks too long" : ", marks too short";
 }
 
-void addDistortion(const DistortionReading& d, Table& table) {
+void addDistortion(const DistortionReading& d, const SpeedReading& speed, Table& table) {
     if (d.biasPercent)
         table.judged("bias", measured(*d.biasPercent, "%", true) + biasWords(*d.biasPercent), "bias_percent");
     else
@@ -167,7 +167,10 @@ void addDistortion(const DistortionReading& d, Table& table) {
     if (d.cyclic)
         for (const CyclicLine& line : *d.cyclic)
             table.row("cyclic", fixed(line.amplitudePercent, 2) + " % at " + fixed(line.hz, 3) + " Hz, " +
-                                    fixed(line.perCharacter, 3) + " a character");
+                                    fixed(line.perCharacter, 3) + " a character" +
+                                    (isSpeedSwing(line) && speed.unitMs
+                                         ? "; the speed by " + fixed(speedSwingPercent(line, *speed.unitMs), 2) + " %"
+                                         : ""));
 }
 
 void addInstants(const std::vector<InstantReading>& instants, std::string& out) {
@@ -244,7 +247,7 @@ std::string readingText(const Reading& reading, const Limits& limits) {
     addText(reading.text, table);
     table.gap();
     addSpeed(reading.speed, table);
-    addDistortion(reading.distortion, table);
+    addDistortion(reading.distortion, reading.speed, table);
     addDetails(reading, table);
     addInstants(reading.instants, out);
     if (reading.findings) addFindings(*reading.findings, table);

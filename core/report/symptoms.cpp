@@ -34,6 +34,8 @@ double Symptoms::noisePercent() const {
     return 100.0 * std::numbers::sqrt2 * samples / in.rateHz / (1e-3 * unitMs());
 }
 
+double Symptoms::wanderPercent() const { return steadiness && steadiness->wanders() ? steadiness->wander : 0.0; }
+
 std::optional<double> Symptoms::speedErrorByPattern() const {
     return pattern ? speedErrorBy(*pattern, reading.speed) : std::nullopt;
 }

@@ -34,6 +34,7 @@ struct Symptoms {
     double riseDelayPercent() const;
     // With levers and short elements set aside; empty without a pattern or a nominal speed.
     std::optional<double> speedErrorByPattern() const;
+    double wanderPercent() const;       // rms of the speed; 0 when it is not known to wander
     double largestLinePercent() const;  // amplitude of the strongest periodic line; 0: none
     // A few instants lie far outside what the rest scatters: characters read wrong rather than a trait of the machine.
     bool strays() const;

@@ -2398,6 +2398,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Compare the points of %1 with its neighbours in the displacement plot; move that lever by hand with the power off and feel its way: drag speaks for gum or a weak spring, play for wear, neither for the cam or the contact gap.</source>
         <translation>Die Punkte von „%1“ mit den Nachbarn in der Abweichungsdarstellung vergleichen; diesen Hebel bei gezogenem Netzstecker von Hand bewegen und seinen Gang fühlen: Schwergang spricht für Harz oder eine schwache Feder, Spiel für Verschleiß, keines von beiden für Nocken oder Kontaktabstand.</translation>
     </message>
+    <message>
+        <source>The speed wanders by about %1 either way</source>
+        <translation>Die Geschwindigkeit wandert um etwa %1 nach beiden Seiten</translation>
+    </message>
+    <message>
+        <source>A speed that was set meanwhile shows so too, for half a minute.</source>
+        <translation>Auch eine Geschwindigkeit, die inzwischen verstellt wurde, zeigt sich so, eine halbe Minute lang.</translation>
+    </message>
+    <message>
+        <source>A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, dry bearings.</source>
+        <translation>Ein so regelmäßiges Schwanken spricht für einen Regler, der pendelt (Kontakte, Gewichte, Feder), oder für ein Teil, das in dieser Zeit einmal umläuft, etwa den Stoß eines Riemens; dann Motorbürsten, Netz, trockene Lager.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -3644,10 +3656,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Größte Abweichung gegen die Nenngeschwindigkeit: was ein Empfänger aushalten muss. Eine falsche Geschwindigkeit zählt mit: Meist vergrößert sie die Zahl; wo sie der einseitigen oder der Endverzerrung entgegenwirkt, kann die Zahl unter der synchronen liegen.</translation>
     </message>
     <message>
-        <source>Largest displacement after the speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, the figure may be above the gross one.</source>
-        <translation>Größte Abweichung ohne den Geschwindigkeitsfehler: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt, kann die Zahl über der gesamten liegen.</translation>
-    </message>
-    <message>
         <source>What is random: worn or dirty contacts, loose pivots, noise.</source>
         <translation>Was regellos ist: abgenutzte oder schmutzige Kontakte, lose Gelenke, Rauschen.</translation>
     </message>
@@ -4458,6 +4466,26 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>? see findings</source>
         <translation>? s. Befunde</translation>
+    </message>
+    <message>
+        <source>Swing of speed, %1 Hz</source>
+        <translation>Schwanken, %1 Hz</translation>
+    </message>
+    <message>
+        <source>% late (up) at the speed over the last %1</source>
+        <translation>% spät (oben) bei der Geschwindigkeit über die letzten %1</translation>
+    </message>
+    <message>
+        <source>Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, the figure may be above the gross one.</source>
+        <translation>Größte Abweichung ohne den Anteil der mittleren Geschwindigkeit: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt, kann sie über der gesamten liegen.</translation>
+    </message>
+    <message>
+        <source>wanders ±%1 %</source>
+        <translation>schwankt ±%1 %</translation>
+    </message>
+    <message>
+        <source>% speed</source>
+        <translation>% Geschw.</translation>
     </message>
 </context>
 <context>
