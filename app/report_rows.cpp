@@ -153,8 +153,11 @@ std::vector<ReportRow> reportRows(const Snapshot& s, const Snapshot* beside) {
         Words::tr("Start-stop, synchronous"), kPercent, Sides::one,
         [](R r) { return figure(r.distortion.synchronousPercent, 1); }, "synchronous_percent");
     rows.add(
-        Words::tr("Speed error"), kPercent, Sides::both, [](R r) { return figure(r.speed.errorPercent); },
-        "error_percent");
+        s.reading.speed.wanderPercent ? Words::tr("Speed error, mean") : Words::tr("Speed error"), kPercent,
+        Sides::both, [](R r) { return figure(r.speed.errorPercent); }, "error_percent");
+    if (s.reading.speed.wanderPercent)
+        rows.add(Words::tr("Wander, either way"), kPercent, Sides::one,
+                 [](R r) { return figure(r.speed.wanderPercent, 2); });
     rows.add(Words::tr("Speed"), Words::tr("baud"), Sides::one, [](R r) { return figure(r.speed.baud); });
     rows.add(Words::tr("Unit"), Words::tr("ms"), Sides::one, [](R r) { return figure(r.speed.unitMs, 3); });
     rows.add(Words::tr("Character period"), Words::tr("ms"), Sides::one,

@@ -14,6 +14,7 @@ constexpr double kIdleSeconds = 2.0;
 constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
 constexpr std::size_t kLivePartsCharacters = 128;
+constexpr std::size_t kLongestParts = 512;  // a slow swing wants some of its turns
 constexpr std::uint64_t kPartsEveryCharacters = 16;
 constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
@@ -34,6 +35,13 @@ void nameDue(std::vector<TapeCharacter>& characters, const std::vector<TapePlace
         const std::string name = nameOf(places[i].hole.value_or(c.code));
         if (c.due || places[i].hole == c.code) c.duePrint = name;
     }
+}
+
+// A few turns of a slow swing look like quick lines, and until it is found itself nothing is said of what swings.
+void leaveTheSwingOpen(DistortionReading& d) {
+    if (!d.cyclic) return;
+    std::erase_if(*d.cyclic, maySwingSlowly);
+    if (d.cyclic->empty()) d.cyclic.reset();
 }
 
 // What was made by the step itself.
@@ -107,7 +115,7 @@ bool Pipeline::Stages::onOneClock(const std::vector<const LoggedCharacter*>& rec
 // A running window takes anew every few characters only what is slow to find; what is quick with each.
 void Pipeline::Stages::followParts(const WindowOfCharacters& asked, std::size_t seen) {
     const std::uint64_t newest = log.back().character.number;
-    const std::size_t take = std::min(asked.window.size(), kLivePartsCharacters);
+    const std::size_t take = std::min(asked.window.size(), wanders ? kLongestParts : kLivePartsCharacters);
     const std::uint64_t since = picture.settledSince();
     const bool clean = partsFirst < since && newest + 1 - std::min<std::uint64_t>(take, newest + 1) >= since;
     const bool due = newest >= partsDue || partsSince != since || clean;
@@ -155,6 +163,7 @@ Reading Pipeline::Stages::reading(bool final) {
     if (!final) characters.taken = taken;
     Reading r = composeReading(characters, options, limits, inputReading());
     firmUp(r, characters);
+    if (wanders && (!final || n != 0)) leaveTheSwingOpen(r.distortion);
     takeNominal(r.speed);
     if (findingsOver >= kFewestForFindings) return r;
     r.findings.reset();
@@ -221,7 +230,6 @@ void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     // A few turns of a slow swing look like a quick one.
     const bool swings = straddles || wanders || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
     if (straddles || wanders || !r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
-    if (wanders && r.distortion.cyclic) std::erase_if(*r.distortion.cyclic, maySwingSlowly);
     if (swings || !r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
     if (swings) r.distortion.fortuitousPeakPercent = told.fortuitousPeakPercent;
     if (!straddles) firm = std::make_shared<const FirmReading>(std::move(more));

@@ -10,6 +10,7 @@
 
 #include "core/frame/code_table.h"
 #include "core/pipeline.h"
+#include "core/report/judge.h"
 #include "core/simulate/scenario_signal.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/scenario_builder.h"
@@ -197,6 +198,11 @@ TEST(Diagnosis, ASpeedThatSwingsSlowlyIsNoWrongSpeedToAShortWindow) {
             unsteady += first(s) == "unsteady-speed" ? 1 : 0;
             if (s.seconds < 20.0) continue;
             EXPECT_EQ(first(s), "unsteady-speed") << s.seconds;
+            for (const CyclicLine& line : s.reading.distortion.cyclic.value_or(std::vector<CyclicLine>{}))
+                EXPECT_FALSE(maySwingSlowly(line)) << s.seconds << ": " << line.hz << " Hz";
+            if (window == 8) {  // what a few characters make of it is no bias
+                EXPECT_NE(judged(s.reading.verdict, "bias_percent")->judgement, Judgement::out) << s.seconds;
+            }
             EXPECT_NEAR(s.reading.speed.wanderPercent.value_or(0.0), 2.0, 0.6) << s.seconds;
         }
         EXPECT_GT(told, 200);

@@ -144,7 +144,7 @@ RowText speedRow(const Snapshot& s, StableDecimals& decimals) {
     if (!text.inWords.isEmpty()) text.inWords = error + QStringLiteral(", ") + text.inWords;
     if (const JudgedReading* j = judged(s.reading.verdict, "error_percent"); j && j->pulled) return text;
     if (speed.wanderPercent) {  // in limits on the mean, that is
-        text.judgement = text.brief = Words::tr("wanders ±%1 %").arg(number(*speed.wanderPercent, 1));
+        text.judgement = text.brief = Words::tr("wanders %1 %").arg(number(*speed.wanderPercent, 1));
         text.within.reset();
         return text;
     }

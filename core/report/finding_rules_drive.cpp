@@ -210,6 +210,7 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
     const Steadiness& w = *s.steadiness;
     Finding f;
     f.id = "unsteady-speed";
+    f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97) * (s.strays() ? 0.4 : 1.0);
     const CyclicLine* swing = slowSwing(s);
     f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2) + " either way";

@@ -50,9 +50,10 @@ JudgedReading heldPeak(const char* key, double value, double limit, double part,
 
 // The doubt that a fault brings into the speed does not lessen with the characters; a speed that wanders is taken for
 // bias by the few.
-void awaitMending(std::vector<JudgedReading>& judged, bool wanders) {
+void awaitMending(std::vector<JudgedReading>& judged, bool wanders, bool few) {
     for (JudgedReading& j : judged) {
         const bool offset = j.key == "bias_percent" || j.key == "end_percent";
+        if (offset && wanders && few) j.judgement = Judgement::open;
         if (!(j.key == "error_percent" || (wanders && offset)) || j.judgement != Judgement::open || j.missing) continue;
         j.more.reset();
         j.pulled = true;
@@ -91,7 +92,8 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
             held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));
     if (d.endPercent && limits.statesEnd)
         v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window));
-    if (r.setAside || r.speed.wanderPercent) awaitMending(v.judged, r.speed.wanderPercent.has_value());
+    if (r.setAside || r.speed.wanderPercent)
+        awaitMending(v.judged, r.speed.wanderPercent.has_value(), characters.window < characters.unit);
     bool open = v.judged.empty();
     for (const JudgedReading& j : v.judged) {
         if (j.judgement == Judgement::out) v.exceeded.push_back(j.key);

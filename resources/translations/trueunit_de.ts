@@ -4480,12 +4480,20 @@ Bitte den Namen prüfen.</translation>
         <translation>Größte Abweichung ohne den Anteil der mittleren Geschwindigkeit: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt, kann sie über der gesamten liegen.</translation>
     </message>
     <message>
-        <source>wanders ±%1 %</source>
-        <translation>schwankt ±%1 %</translation>
-    </message>
-    <message>
         <source>% speed</source>
         <translation>% Geschw.</translation>
+    </message>
+    <message>
+        <source>Speed error, mean</source>
+        <translation>Geschwindigkeitsfehler, Mittel</translation>
+    </message>
+    <message>
+        <source>Wander, either way</source>
+        <translation>Wandern, beidseits</translation>
+    </message>
+    <message>
+        <source>wanders %1 %</source>
+        <translation>wandert %1 %</translation>
     </message>
 </context>
 <context>
