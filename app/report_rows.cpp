@@ -6,6 +6,7 @@
 
 #include "app/report_text.h"
 #include "core/report/judge.h"
+#include "core/report/speed_swing.h"
 #include "widgets/level_row.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -113,8 +114,7 @@ void addFurther(Rows& rows, const Reading& r) {
             if (t.all == 0) return;
             plain(Words::tr("%1, of %2").arg(name).arg(t.all), kPercent,
                   100.0 * static_cast<double>(t.count) / static_cast<double>(t.all), 2);
-            const auto& exceeded = r.verdict.exceeded;
-            if (std::find(exceeded.begin(), exceeded.end(), key) != exceeded.end()) rows.beOut();
+            if (exceeds(r.verdict, key)) rows.beOut();
         };
         share(Words::tr("Lost marks"), tallyOf(*r.levels, &LevelReading::marksMissed, &LevelReading::marksExpected),
               "marks_missed");
@@ -123,8 +123,7 @@ void addFurther(Rows& rows, const Reading& r) {
     }
     if (r.text.feedSlips && r.text.compared > 0) {
         plain(Words::tr("Slips of the feed, of %1").arg(r.text.compared), {}, double(*r.text.feedSlips), 0);
-        const auto& exceeded = r.verdict.exceeded;
-        if (std::find(exceeded.begin(), exceeded.end(), "feed_slips") != exceeded.end()) rows.beOut();
+        if (exceeds(r.verdict, "feed_slips")) rows.beOut();
     }
     if (r.contact) plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
 }

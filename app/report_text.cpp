@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/bias_pull.h"
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
 #include "core/simulate/scenario_source.h"

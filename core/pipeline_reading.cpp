@@ -5,6 +5,7 @@
 #include "core/frame/one_clock.h"
 #include "core/measure/steadiness.h"
 #include "core/pipeline_stages.h"
+#include "core/report/speed_swing.h"
 
 namespace trueunit {
 

@@ -11,6 +11,7 @@
 #include "core/frame/code_table.h"
 #include "core/pipeline.h"
 #include "core/report/judge.h"
+#include "core/report/speed_swing.h"
 #include "core/simulate/scenario_signal.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/scenario_builder.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/cause_words.h"
 
+#include "core/report/bias_pull.h"
 #include "widgets/words.h"
 
 namespace trueunit {

@@ -145,7 +145,7 @@ constexpr std::array kFindings = {
                       "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the "
                       "operations per minute."),
     QT_TRANSLATE_NOOP("Core", "The speed wanders by about %1 either way"),
-    QT_TRANSLATE_NOOP("Core", "A speed that was set meanwhile shows so too, for half a minute."),
+    QT_TRANSLATE_NOOP("Core", "A speed that was set in that time shows so too."),
     QT_TRANSLATE_NOOP("Core",
                       "A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part "
                       "that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, "

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/report/finding_words.h"
+#include "core/report/judge.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
 
@@ -61,9 +62,7 @@ RowText levelsRow(const Snapshot& s) {
                      : learned          ? Words::tr("text learned")
                                         : Words::tr("of %1, %2").arg(lost.all).arg(filled.all);
     text.brief = wrong.empty() && !learned ? Words::tr("of %1").arg(lost.all + filled.all) : text.judgement;
-    const auto& out = s.reading.verdict.exceeded;
-    const auto exceeds = [&out](const char* key) { return std::find(out.begin(), out.end(), key) != out.end(); };
-    if (exceeds("marks_missed") || exceeds("spaces_filled"))
+    if (exceeds(s.reading.verdict, "marks_missed") || exceeds(s.reading.verdict, "spaces_filled"))
         text.within = false;
     else if (wrong.empty() && !learned)  // what is lost most of the time is learned as if it belonged there
         text.within = true;

@@ -76,9 +76,7 @@ QString biasWords(double biasPercent, double limitPercent) {
 }
 
 QString othersOutWords(const Verdict& verdict) {
-    const QStringList names = namesBesideBias([&verdict](const std::string& key) {
-        return std::find(verdict.exceeded.begin(), verdict.exceeded.end(), key) != verdict.exceeded.end();
-    });
+    const QStringList names = namesBesideBias([&verdict](const std::string& key) { return exceeds(verdict, key); });
     if (names.isEmpty()) return {};
     if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
     if (names.size() == 2) return Words::tr("%1 and %2 out").arg(names.front(), names.back());

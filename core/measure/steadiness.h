@@ -9,6 +9,10 @@
 
 namespace trueunit {
 
+constexpr long kFewestSteadyBlocks = 6;  // of eight characters, over which a speed is known to stay or not
+constexpr double kWanderRatio = 4.0;
+constexpr double kLeastWander = 0.12;  // percent
+
 // How evenly the shaft turns and the clutch lets go, from one character to the next.
 struct Steadiness {
     long intervals = 0;         // start to start, of neighbours
@@ -20,7 +24,9 @@ struct Steadiness {
     double wanderRatio = 1.0;         // variance of those units over what chance makes of it
     long blocks = 0;                  // of eight characters
 
-    bool wanders() const { return blocks >= 6 && wanderRatio >= 4.0 && wander >= 0.12; }
+    bool wanders() const {
+        return blocks >= kFewestSteadyBlocks && wanderRatio >= kWanderRatio && wander >= kLeastWander;
+    }
 };
 
 // Lines quicker than a few characters are taken out first: they are the gears' doing. Empty below ten intervals.

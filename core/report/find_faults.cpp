@@ -8,6 +8,7 @@
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
+#include "core/report/judge.h"
 
 namespace trueunit {
 
@@ -82,10 +83,8 @@ void doubtTrifles(std::vector<RankedFinding>& ranked) {
 bool outByItself(const Symptoms& s, const std::string& id) {
     static constexpr std::array<std::pair<const char*, const char*>, 3> kKeys = {
         {{"level-dropout", "marks_missed"}, {"level-stuck", "spaces_filled"}, {"feed-slip", "feed_slips"}}};
-    const auto& exceeded = s.reading.verdict.exceeded;
-    return std::any_of(kKeys.begin(), kKeys.end(), [&](const auto& of) {
-        return id == of.first && std::find(exceeded.begin(), exceeded.end(), of.second) != exceeded.end();
-    });
+    return std::any_of(kKeys.begin(), kKeys.end(),
+                       [&](const auto& of) { return id == of.first && exceeds(s.reading.verdict, of.second); });
 }
 
 bool mayBeInOrder(const Symptoms& s) {

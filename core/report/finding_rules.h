@@ -19,9 +19,6 @@ inline constexpr double kRemark = 0.1;           // of a remark that leaves the 
 inline constexpr double kWrongNowAndThen = 1.6;  // of a wrong character now and then
 inline constexpr double kMorePerRate = 8.0;      // and more with how often
 
-// "Set aside, bias is +0.1 %, end distortion 0.0 % and the speed error +0.02 %." Needs a pattern.
-std::string readingsSetAside(const Symptoms& s);
-
 // One pure function per rule; empty when the symptom is not there or the data are too few to tell.
 using Rule = std::optional<RankedFinding> (*)(const Symptoms&);
 

@@ -180,7 +180,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     if (!d.fortuitousRmsPercent || n < 2 * kFewestInstants) return std::nullopt;
     const double rms = *d.fortuitousRmsPercent;
     const double noise = s.noisePercent();
-    const double wander = s.steadiness && s.steadiness->wanderRatio > 4.0 ? 4.0 * s.steadiness->wander : 0.0;
+    const double wander = s.steadiness && s.steadiness->wanderRatio > kWanderRatio ? 4.0 * s.steadiness->wander : 0.0;
     const double own = std::sqrt(std::max(0.0, rms * rms - noise * noise - wander * wander));
     const bool wild = own < kScatterPercent && d.fortuitousPeakPercent.value_or(0.0) > kWildPeakPercent &&
                       *d.fortuitousPeakPercent > 8.0 * noise;

@@ -6,6 +6,7 @@
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
+#include "core/report/speed_swing.h"
 
 namespace trueunit {
 
@@ -17,7 +18,6 @@ constexpr double kPulledPercent = 0.05;  // of the speed: more than its figures 
 constexpr double kMainsPercent = 1.5;    // of the speed: as near to a mains fault as gears and slip allow
 constexpr double kMildLinePercent = 1.5;
 constexpr double kLineLimitPercent = 5.0;
-constexpr long kFewestBlocks = 6;      // of eight characters, over which a speed is known to stay or not
 constexpr double kSpeedSoFar = 0.9;    // of the confidence is left before
 constexpr double kWanderLimit = 0.6;   // rms percent; puts the stop instant off by some 5 % at its worst
 constexpr double kStopScatter = 0.03;  // units
@@ -39,9 +39,7 @@ std::optional<double> usualStop(double units, double within) {
 std::optional<Measured> speedError(const Symptoms& s) {
     const auto& read = s.reading.speed.errorPercent;
     if (!read || !s.pattern || !s.pattern->pullsAtReadings()) return read;
-    const double aside = s.pattern->unitPercent;
-    return Measured{read->value - aside * (1.0 + 0.01 * read->value),
-                    std::max(0.0, read->uncertainty - std::abs(aside))};
+    return Measured{*s.speedErrorByPattern(), std::max(0.0, read->uncertainty - std::abs(s.pattern->unitPercent))};
 }
 
 // Why the finding has another figure than the reading.
@@ -156,7 +154,7 @@ bool mayBeShaft(const CyclicLine& line) {
 }
 
 bool mayBeTheSpeeds(const Symptoms& s, const CyclicLine& line) {
-    const bool stays = staysOver(s) >= kFewestBlocks && s.wanderPercent() == 0.0;
+    const bool stays = staysOver(s) >= kFewestSteadyBlocks && s.wanderPercent() == 0.0;
     return !stays && maySwingSlowly(line);
 }
 
@@ -182,7 +180,8 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     f.id = "wrong-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.confidence = std::clamp(0.98 * chanceBeyond(error->value, doubt, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
-                   (s.strays() || (mild && swings(s)) ? 0.6 : 1.0) * (staysOver(s) < kFewestBlocks ? kSpeedSoFar : 1.0);
+                   (s.strays() || (mild && swings(s)) ? 0.6 : 1.0) *
+                   (staysOver(s) < kFewestSteadyBlocks ? kSpeedSoFar : 1.0);
     f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
               (mild       ? ", within limits"
                : presumed ? ", if it is meant for " + shortest(*s.reading.speed.nominalBaud) + " baud"
@@ -217,7 +216,7 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
     f.evidence = "Taken over eight characters at a time, the unit varies by " + percent(w.wander, 2) + " rms, " +
                  decimals(std::sqrt(w.wanderRatio), 0) + " times what chance makes of it";
     if (swing) f.evidence += ", with a swing once in " + decimals(1.0 / swing->hz, 1) + " seconds";
-    f.evidence += ". A speed that was set meanwhile shows so too, for half a minute.";
+    f.evidence += ". A speed that was set in that time shows so too.";
     f.lookAt = swing && speedSwingPercent(*swing, s.unitMs()) > w.wander
                    ? "A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part "
                      "that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, dry "

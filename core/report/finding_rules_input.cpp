@@ -32,7 +32,7 @@ std::string lengthWords(const Symptoms& s, double characteristic) {
     return words + " Instants that end a single unit come " + percent(effect) + (effect > 0.0 ? " late" : " early") +
            " against the others, to mark and to space alike; that pulls at bias, end distortion and speed as they are "
            "read. " +
-           readingsSetAside(s);
+           setAsideWords(*s.pattern, s.speedErrorByPattern());
 }
 
 // Edges are steep, and yet what follows a short element is displaced.

@@ -175,7 +175,7 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
         f.evidence += " Out as well, and set aside too: " + instantName(other.k, s.levels) + ", by " +
                       signedDecimals(other.percent.value, 1) + " %.";
     }
-    f.evidence += hiddenBehindBias(s, o) + " " + readingsSetAside(s);
+    f.evidence += hiddenBehindBias(s, o) + " " + setAsideWords(*s.pattern, s.speedErrorByPattern());
     f.lookAt = stop ? "Stop cam or stop lever; the end of level " + std::to_string(s.levels) + "'s travel."
                     : "Level " + level +
                           ": worn or gummed transfer lever, its cam or cam follower, its contact gap, weak "
@@ -201,14 +201,6 @@ std::optional<RankedFinding> levelFault(const Symptoms& s, bool lost, const char
 }
 
 }  // namespace
-
-std::string readingsSetAside(const Symptoms& s) {
-    const std::string bias = "Set aside, bias is " + signedDecimals(s.pattern->bias.value, 1) + " %",
-                      end = "end distortion " + signedDecimals(s.pattern->end.value, 1) + " %";
-    const auto error = s.speedErrorByPattern();
-    return error ? bias + ", " + end + " and the speed error " + signedDecimals(*error, 2) + " %."
-                 : bias + " and " + end + ".";
-}
 
 std::optional<RankedFinding> levelDropout(const Symptoms& s) {
     return levelFault(s, true,

@@ -96,4 +96,11 @@ std::string rateWords(long hits, long tries) {
            decimals(100.0 * i.low, 1) + " to " + decimals(100.0 * i.high, 1) + " %)";
 }
 
+std::string setAsideWords(const DisplacementPattern& pattern, std::optional<double> speedError) {
+    const std::string bias = "Set aside, bias is " + signedDecimals(pattern.bias.value, 1) + " %",
+                      end = "end distortion " + signedDecimals(pattern.end.value, 1) + " %";
+    return speedError ? bias + ", " + end + " and the speed error " + signedDecimals(*speedError, 2) + " %."
+                      : bias + " and " + end + ".";
+}
+
 }  // namespace trueunit

@@ -2,8 +2,10 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 
+#include "core/measure/displacement_pattern.h"
 #include "core/measure/level_counts.h"
 
 namespace trueunit {
@@ -36,6 +38,8 @@ std::string percent(double value, int places = 1);     // "6.2 %", without its s
 std::string learnedWords(TextSource source);           // kLearnedText as a further sentence, where that is so
 std::string instantName(int k, int levels);            // "instant 3", "the beginning of stop"
 std::string rateWords(long hits, long tries);          // "6.5 % (95 % interval 4.8 to 8.8 %)"
+// "Set aside, bias is +0.1 %, end distortion 0.0 % and the speed error +0.02 %."
+std::string setAsideWords(const DisplacementPattern& pattern, std::optional<double> speedError);
 // What the characters are held against, and over how many, where those are more than the window's.
 std::string heldAgainst(const TapeStudy& tape, long windowCharacters);
 

@@ -107,6 +107,10 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
     return v;
 }
 
+bool exceeds(const Verdict& verdict, const std::string& key) {
+    return std::find(verdict.exceeded.begin(), verdict.exceeded.end(), key) != verdict.exceeded.end();
+}
+
 const JudgedReading* judged(const Verdict& verdict, const std::string& key) {
     const auto found = std::find_if(verdict.judged.begin(), verdict.judged.end(),
                                     [&](const JudgedReading& j) { return j.key == key; });
@@ -161,19 +165,6 @@ std::string limitsText(const Limits& limits) {
     add("synchronous", limits.statesSynchronous, limits.synchronousPercent);
     add("speed", limits.statesSpeed, limits.speedPercent);
     return limits.title + ": " + all + " %. Origin: " + originWords(limits.kind) + ". " + limits.origin;
-}
-
-BiasPull biasPulledIn(const Reading& r) {
-    constexpr double kMatters = 0.5;  // percent; less is no reason to leave the eccentric alone
-    if (!r.findings || !r.distortion.biasPercent) return BiasPull::none;
-    const Measured& bias = *r.distortion.biasPercent;
-    const bool agrees =
-        r.setAside && std::abs(bias.value - r.setAside->biasPercent) < std::max(kMatters, bias.uncertainty);
-    for (const Finding& f : *r.findings) {
-        if (f.id == "level-late" && isSureFault(f) && !agrees) return BiasPull::level;
-        if (f.id == "slow-rise" && isSureFault(f) && !agrees) return BiasPull::unsettled;
-    }
-    return BiasPull::none;
 }
 
 std::vector<std::string> openNotes(const Verdict& verdict) {

@@ -28,6 +28,7 @@ struct JudgedCharacters {
 Verdict judgeReading(const Reading& reading, const Limits& limits, const InstrumentPart& part,
                      const JudgedCharacters& characters);
 
+bool exceeds(const Verdict& verdict, const std::string& key);                 // a limit, or what none allows
 const JudgedReading* judged(const Verdict& verdict, const std::string& key);  // nullptr: not judged
 
 // The verdict for those who need a yes or no, such as an exit code: what is open counts by its value alone.

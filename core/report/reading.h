@@ -62,13 +62,6 @@ struct CyclicLine {
     bool shiftsStart = false;  // the starts of the characters swing with it
 };
 
-// Slower than any shaft: the speed itself swings, motor and governor. Its amplitude as a displacement says little then,
-// as a part of the speed all: percent of that, either way.
-bool isSpeedSwing(const CyclicLine& line);
-double speedSwingPercent(const CyclicLine& line, double unitMs);
-// Seen once a character, a slow swing of the speed looks like a line near a whole number of turns in each.
-bool maySwingSlowly(const CyclicLine& line);
-
 struct DistortionReading {
     std::optional<double> grossPercent;
     std::optional<double> synchronousPercent;
@@ -172,10 +165,5 @@ struct Reading {
     std::optional<SetAsideReading> setAside{};  // empty: nothing to set aside
     bool valid() const { return distortion.biasPercent.has_value() || speed.baud.has_value(); }
 };
-
-// A lever out of place, or a loop or lever that does not settle, moves the bias as read; it is not the eccentric alone
-// that wants turning.
-enum class BiasPull { none, level, unsettled };
-BiasPull biasPulledIn(const Reading& reading);
 
 }  // namespace trueunit

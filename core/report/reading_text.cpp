@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/report/judge.h"
+#include "core/report/speed_swing.h"
 #include "core/report/text_faults.h"
 
 namespace trueunit {

@@ -2,9 +2,6 @@
 #include "core/report/speed_reading.h"
 
 #include <cmath>
-#include <numbers>
-
-#include "core/measure/steadiness.h"
 
 namespace trueunit {
 
@@ -36,17 +33,6 @@ SpeedReading speedReading(const UnitFit& fit, Characters window, const std::opti
     s.stopUnits =
         Measured{units - (levels + 1), std::hypot(period->uncertainty / unit, units * fit.unit.uncertainty / unit)};
     return s;
-}
-
-bool isSpeedSwing(const CyclicLine& line) { return line.hz < kSlowestShaftHz; }
-
-bool maySwingSlowly(const CyclicLine& line) {
-    const double whole = std::round(line.perCharacter);
-    return whole > 0.0 && std::abs(line.perCharacter - whole) * line.hz < kSlowestShaftHz * line.perCharacter;
-}
-
-double speedSwingPercent(const CyclicLine& line, double unitMs) {
-    return line.amplitudePercent * 1e-3 * unitMs * 2.0 * std::numbers::pi * line.hz;
 }
 
 std::optional<double> speedErrorBy(const DisplacementPattern& pattern, const SpeedReading& speed) {

@@ -2403,8 +2403,8 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Die Geschwindigkeit wandert um etwa %1 nach beiden Seiten</translation>
     </message>
     <message>
-        <source>A speed that was set meanwhile shows so too, for half a minute.</source>
-        <translation>Auch eine Geschwindigkeit, die inzwischen verstellt wurde, zeigt sich so, eine halbe Minute lang.</translation>
+        <source>A speed that was set in that time shows so too.</source>
+        <translation>Auch eine Geschwindigkeit, die in dieser Zeit verstellt wurde, zeigt sich so.</translation>
     </message>
     <message>
         <source>A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, dry bearings.</source>
