@@ -5,7 +5,7 @@
 #include <QScrollArea>
 
 #include "widgets/bias_gauge.h"
-#include "widgets/bias_trail.h"
+#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/comparison_panel.h"
 #include "widgets/displacement_plot.h"
@@ -70,7 +70,7 @@ QWidget* BenchPanels::makeLeft() {
     displacement_ = new DisplacementPlot;
     margin_ = new MarginView;
     margin_->hide();
-    trail_ = new BiasTrail;
+    trail_ = new TrailView;
     panels_.insert(panels_.end(), {displacement_, margin_, trail_});
     for (QWidget* panel : {static_cast<QWidget*>(grid_), static_cast<QWidget*>(displacement_)})
         panel->setProperty(theme::kHelpPage, QStringLiteral("instants.md"));
@@ -179,6 +179,7 @@ void BenchPanels::pickOut(const EvidencePlaces& places) {
     grid_->setEvidence(places);
     displacement_->setEvidence(places);
     tape_->setEvidence(places);
+    trail_->setEvidence(places);
 }
 
 void BenchPanels::setSimulated(bool simulated) {

@@ -14,7 +14,7 @@ class QVBoxLayout;
 namespace trueunit {
 
 class BiasGauge;
-class BiasTrail;
+class TrailView;
 class CharacterGrid;
 class ComparisonPanel;
 class DisplacementPlot;
@@ -47,7 +47,7 @@ public:
     CharacterGrid& grid() { return *grid_; }
     BiasGauge& gauge() { return *gauge_; }
     EccentricPanel& eccentric() { return *eccentric_; }
-    BiasTrail& trail() { return *trail_; }
+    TrailView& trail() { return *trail_; }
     TapeView& tape() { return *tape_; }
     FindingsPanel& findings() { return *findings_; }
     MarginView& margin() { return *margin_; }
@@ -69,7 +69,7 @@ private:
     BiasGauge* gauge_;
     EccentricPanel* eccentric_;
     TapeView* tape_;
-    BiasTrail* trail_ = nullptr;
+    TrailView* trail_ = nullptr;
     MarginView* margin_ = nullptr;
     DisplacementPlot* displacement_ = nullptr;
     ReadingsPanel* readings_ = nullptr;

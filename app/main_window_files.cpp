@@ -20,7 +20,7 @@
 #include "app/top_bar.h"
 #include "app/window_memory.h"
 #include "widgets/bias_gauge.h"
-#include "widgets/bias_trail.h"
+#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/theme.h"

@@ -8,6 +8,7 @@
 #include "app/page_flow.h"
 #include "app/report_ink.h"
 #include "core/report/smoothing.h"
+#include "core/report/trail_line.h"
 #include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
@@ -20,21 +21,24 @@ namespace {
 constexpr int kRows = 3;      // of words above, where nudges follow quickly
 constexpr double kRow = 3.2;  // mm
 constexpr double kTrailHeight = 30.0, kWithHeading = 47.0 + kRow * (kRows - 1);
-constexpr double kFollows = 42.0;                              // mm: instrument and caution, which come after it
-constexpr double kLeastSeconds = 60.0, kNudgedSeconds = 15.0;  // a turned eccentric is worth a drawing sooner
-constexpr double kBreakSeconds = 3.0;                          // no character for so long: the line is broken
+constexpr double kFollows = 42.0;       // mm: instrument and caution, which come after it
+constexpr double kLeastSeconds = 60.0;  // less of a bias that nobody turned shows nothing
+constexpr double kSoonSeconds = 15.0;   // a turned eccentric does, and a speed that is off
+constexpr double kBreakSeconds = 3.0;   // no character for so long: the line is broken
 const QColor kBand(0xe3, 0xef, 0xe7), kFrame(0x8a, 0x97, 0xa1);
 
 class PaperTrail {
 public:
-    PaperTrail(PageFlow& page, const FrozenFrame& frame)
+    PaperTrail(PageFlow& page, const FrozenFrame& frame, TrailOf of, const TrailLine& line)
         : page_(page),
           frame_(frame),
-          points_(frame.snapshot->trail),
+          ofBias_(of == TrailOf::bias),
+          line_(line),
           area_(page.area(12.0, PageFlow::kTextWidth - 12.0, kTrailHeight)) {
-        for (const TrailPoint& p : points_) most_ = std::max(most_, std::abs(p.biasPercent));
-        const double limit = frame.snapshot->limits.statesBias ? frame.snapshot->limits.biasPercent : 0.0;
-        most_ = 5.0 * std::ceil(1.1 * std::max({most_, limit, 1.0}) / 5.0);
+        const double step = ofBias_ ? 5.0 : 1.0;
+        most_ = std::max(line_.limit, 0.2 * step);
+        for (const TrailLine::Point& p : line_.points) most_ = std::max(most_, std::abs(p.percent));
+        most_ = step * std::ceil(1.1 * most_ / step);
     }
 
     void draw() const {
@@ -43,23 +47,19 @@ public:
         drawScale(p);
         drawFoot(p);
         drawLine(p);
-        drawMoments(p);
+        if (ofBias_) drawMoments(p);
         p.restore();
     }
 
 private:
     double x(double seconds) const {
-        const double first = points_.front().seconds;
-        return area_.left() + (seconds - first) / (points_.back().seconds - first) * area_.width();
+        const double first = line_.points.front().seconds;
+        return area_.left() + (seconds - first) / (line_.points.back().seconds - first) * area_.width();
     }
     double y(double percent) const { return area_.center().y() - percent / most_ * area_.height() / 2.0; }
 
     void drawScale(QPainter& p) const {
-        const Limits& limits = frame_.snapshot->limits;
-        if (limits.statesBias)
-            p.fillRect(
-                QRectF(QPointF(area_.left(), y(limits.biasPercent)), QPointF(area_.right(), y(-limits.biasPercent))),
-                kBand);
+        p.fillRect(QRectF(QPointF(area_.left(), y(line_.limit)), QPointF(area_.right(), y(-line_.limit))), kBand);
         p.setFont(PageFlow::font(7.5));
         for (const double percent : {-most_, 0.0, most_}) {
             p.setPen(QPen(kFrame, page_.dots(0.15)));
@@ -73,18 +73,18 @@ private:
 
     void drawFoot(QPainter& p) const {
         const QRectF below(area_.left(), area_.bottom() + page_.dots(0.8), area_.width(), page_.dots(4.0));
-        const double minutes = (points_.back().seconds - points_.front().seconds) / 60.0;
+        const double minutes = (line_.points.back().seconds - line_.points.front().seconds) / 60.0;
         QRectF first, last;
         p.setPen(kFaint);
         p.drawText(below, Qt::AlignLeft | Qt::AlignTop, Words::tr("%1 min before").arg(number(minutes, 1)), &first);
         p.drawText(below, Qt::AlignRight | Qt::AlignTop, Words::tr("this moment"), &last);
-        drawChanges(p, QRectF(QPointF(first.right(), below.top()), QPointF(last.left(), below.bottom())));
+        if (ofBias_) drawChanges(p, QRectF(QPointF(first.right(), below.top()), QPointF(last.left(), below.bottom())));
     }
 
     // Where the window was changed: a rule across, and in the room below, as near as it can be, what holds from there
     // on; the newest first.
     void drawChanges(QPainter& p, QRectF room) const {
-        const std::vector<SmoothingChange> changes = smoothingChanges(points_);
+        const std::vector<SmoothingChange> changes = smoothingChanges(frame_.snapshot->trail);
         const double gap = page_.dots(2.0);
         for (auto change = changes.rbegin(); change != changes.rend(); ++change) {
             const double at = x(change->seconds);
@@ -125,7 +125,7 @@ private:
     }
 
     bool isShown(double seconds) const {
-        return seconds >= points_.front().seconds && seconds <= points_.back().seconds;
+        return seconds >= line_.points.front().seconds && seconds <= line_.points.back().seconds;
     }
 
     void drawHead(QPainter& p, const Nudge& n) const {
@@ -139,13 +139,13 @@ private:
     void drawLine(QPainter& p) const {
         p.setPen(QPen(kInk, page_.dots(0.35)));
         QPolygonF run;
-        double last = points_.front().seconds;
-        for (const TrailPoint& point : points_) {
+        double last = line_.points.front().seconds;
+        for (const TrailLine::Point& point : line_.points) {
             if (point.seconds - last > kBreakSeconds) {
                 p.drawPolyline(run);
                 run.clear();
             }
-            run << QPointF(x(point.seconds), y(point.biasPercent));
+            run << QPointF(x(point.seconds), y(point.percent));
             last = point.seconds;
         }
         p.drawPolyline(run);
@@ -153,22 +153,44 @@ private:
 
     PageFlow& page_;
     const FrozenFrame& frame_;
-    const std::vector<TrailPoint>& points_;
+    const bool ofBias_;
+    const TrailLine& line_;
     QRectF area_;
     double most_ = 0.0;  // percent, at the ends of the scale
 };
 
+// The speed is shown where a fault rests on it.
+bool speedMatters(const Reading& r) {
+    const auto& findings = r.findings;
+    return r.speed.wanderPercent || (findings && std::any_of(findings->begin(), findings->end(), [](const Finding& f) {
+                                         return f.seenAt.speed && isSureFault(f) && !f.minor;
+                                     }));
+}
+
+QString trailHeading(TrailOf of, const TrailLine& line) {
+    if (of == TrailOf::bias) return Words::tr("Bias until this moment, percent of a unit");
+    return (line.aboutMean ? Words::tr("Speed until this moment, percent off its mean, over %1 characters")
+                           : Words::tr("Speed until this moment, percent off nominal, over %1 characters"))
+        .arg(kTrailSpeedOver);
+}
+
+void drawTrailOf(PageFlow& page, const FrozenFrame& frame, TrailOf of) {
+    const TrailLine line = trailLine(*frame.snapshot, of);
+    const bool nudged = of == TrailOf::bias && !frame.snapshot->nudges.empty();
+    const double least = nudged || of == TrailOf::speed ? kSoonSeconds : kLeastSeconds;
+    if (line.points.empty() || line.points.back().seconds - line.points.front().seconds <= least) return;
+    if (page.room() < kWithHeading + kFollows) return;
+    page.heading(trailHeading(of, line));
+    page.space(nudged && frame.snapshot->nudges.size() > 1 ? 4.0 + kRow * (kRows - 1) : 4.0);
+    PaperTrail(page, frame, of, line).draw();
+    page.space(kTrailHeight + 6.0);
+}
+
 }  // namespace
 
 void drawTrail(PageFlow& page, const FrozenFrame& frame) {
-    const auto& trail = frame.snapshot->trail;
-    const double least = frame.snapshot->nudges.empty() ? kLeastSeconds : kNudgedSeconds;
-    if (trail.empty() || trail.back().seconds - trail.front().seconds <= least) return;
-    if (page.room() < kWithHeading + kFollows) return;
-    page.heading(Words::tr("Bias until this moment, percent of a unit"));
-    page.space(frame.snapshot->nudges.size() > 1 ? 4.0 + kRow * (kRows - 1) : 4.0);
-    PaperTrail(page, frame).draw();
-    page.space(kTrailHeight + 6.0);
+    if (speedMatters(frame.snapshot->reading)) drawTrailOf(page, frame, TrailOf::speed);
+    drawTrailOf(page, frame, TrailOf::bias);
 }
 
 }  // namespace trueunit

@@ -15,7 +15,7 @@
 #include "app/message_line.h"
 #include "app/session.h"
 #include "widgets/bias_gauge.h"
-#include "widgets/bias_trail.h"
+#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/comparison_panel.h"
 #include "widgets/margin_view.h"
@@ -77,8 +77,8 @@ TEST_F(Adjusting, EveryNudgeIsFoundAsItHappensAndTheWordsSayWhatToDo) {
     constexpr double kCharacter = 7.42 * 0.022;
     std::size_t count = 0;
     EXPECT_TRUE(waitUntil(
-        [&] { return window->findChild<BiasTrail*>()->remark().startsWith("still learning the scatter: "); }));
-    EXPECT_TRUE(waitUntil([&] { return window->findChild<BiasTrail*>()->remark().startsWith("last "); }));
+        [&] { return window->findChild<TrailView*>()->remark().startsWith("still learning the scatter: "); }));
+    EXPECT_TRUE(waitUntil([&] { return window->findChild<TrailView*>()->remark().startsWith("last "); }));
     for (const Move& move : moves) {
         ASSERT_TRUE(waitUntil([&] { return panels().shown() && shown().nudges.size() > count; })) << move.seconds;
         const Nudge found = shown().nudges.back();

@@ -7,6 +7,7 @@
 
 #include "core/pipeline.h"
 #include "core/report/smoothing.h"
+#include "core/report/trail_line.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
 
@@ -51,6 +52,57 @@ TEST(Picture, TheTrailTellsWhereItsWindowWasChanged) {
     ASSERT_EQ(changes.size(), 1U);
     EXPECT_EQ(changes[0].over, 128U);
     EXPECT_NEAR(changes[0].seconds, changed, 1.0);
+}
+
+// The uncertainty is of 95 in 100; neighbouring points share most of their characters, so of one run a little fewer.
+TEST(Picture, TheTrailOfTheSpeedHoldsTheSpeedWhileTheBiasIsTurned) {
+    test::PlainSender sender;
+    sender.unit = 1.01 * sender.nominal;
+    sender.biasPercent = 8.0;
+    sender.scatterPercent = 1.0;
+    sender.extraPercent = [](int, bool toMark, double seconds) { return toMark && seconds > 20.0 ? 8.0 : 0.0; };
+    Options options;
+    options.windowCharacters = 32;
+    Pipeline pipeline(sender.rateHz, options, Limits{});
+    pipeline.push(sender.send(test::mixedText(250, 2)));
+    pipeline.finish();
+    const TrailLine line = trailLine(pipeline.snapshot(), TrailOf::speed);
+    ASSERT_GT(line.points.size(), 230U);
+    EXPECT_FALSE(line.aboutMean);
+    EXPECT_EQ(line.limit, Limits{}.speedPercent);
+    std::size_t within = 0;
+    double sum = 0.0;
+    for (const TrailLine::Point& p : line.points) {
+        const double off = p.percent - 100.0 * (1.0 / 1.01 - 1.0);
+        within += std::abs(off) < p.uncertainty ? 1 : 0;
+        sum += off;
+        EXPECT_LT(p.uncertainty, 1.0);
+    }
+    EXPECT_GT(within, line.points.size() * 85 / 100);
+    EXPECT_NEAR(sum / static_cast<double>(line.points.size()), 0.0, 0.05);
+}
+
+TEST(Picture, TheTrailOfTheSpeedFollowsASwing) {
+    constexpr double kPercent = 1.5, kHz = 0.125;
+    test::PlainSender sender;
+    sender.scatterPercent = 0.3;
+    // Of each character the speed is that at its start.
+    sender.extraPercent = [](int k, bool, double start) {
+        return k * kPercent * std::sin(2.0 * std::numbers::pi * kHz * start);
+    };
+    Pipeline pipeline(sender.rateHz, Options{}, Limits{});
+    pipeline.push(sender.send(test::mixedText(250, 2)));
+    pipeline.finish();
+    const TrailLine line = trailLine(pipeline.snapshot(), TrailOf::speed, 10.0);
+    ASSERT_FALSE(line.points.empty());
+    EXPECT_GE(line.points.front().seconds, 10.0);
+    // The mean over eight characters, 8 x 7.42 units, until the middle of the last.
+    const double over = 8 * 7.42 * 0.022, phase = std::numbers::pi * kHz * over;
+    const double smoothed = kPercent * std::sin(phase) / phase;
+    for (const TrailLine::Point& p : line.points) {
+        const double middle = p.seconds - 3.5 * 7.42 * 0.022;
+        EXPECT_NEAR(p.percent, -smoothed * std::sin(2.0 * std::numbers::pi * kHz * middle), 0.35) << p.seconds;
+    }
 }
 
 }  // namespace

@@ -8,19 +8,16 @@
 #include <QTest>
 #include <algorithm>
 #include <cmath>
-#include <random>
 #include <vector>
 
 #include "core/report/finding_words.h"
 #include "tests/support/snapshot_builder.h"
 #include "tests/support/widget_rig.h"
-#include "widgets/bias_trail.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/finding_list.h"
 #include "widgets/findings_panel.h"
 #include "widgets/level_meter.h"
 #include "widgets/theme.h"
-#include "widgets/trail_nudges.h"
 #include "widgets/words.h"
 
 namespace trueunit::test {
@@ -250,63 +247,6 @@ TEST(FindingsPanel, NoLineIsCutThroughWhateverTheHeight) {
         EXPECT_LE(rows, 3) << height;  // the feet of letters, where a line ends just there
     }
     EXPECT_GE(whole, 12);
-}
-
-// Neither words upon words nor a hairline through words, whatever lies together; the youngest always has its words.
-TEST(BiasTrail, WordsOfNudgesNeverLieOnEachOther) {
-    std::mt19937 random(7);
-    // Two in the last seconds: both are told.
-    const std::vector<NudgeWords> two = {{290.0, "+9.0 to +3.9", 70.0}, {240.0, "+13.9 to +9.0", 74.0}};
-    EXPECT_EQ(placeNudgeWords(two, 0.0, 300.0, 2).size(), 2U);
-    // Five, one after the other: with room for four rows, each.
-    std::vector<NudgeWords> five;
-    for (int i = 0; i < 5; ++i) five.push_back({200.0 - 7.0 * i, "+9.0 to +3.9", 70.0});
-    EXPECT_EQ(placeNudgeWords(five, 0.0, 300.0, 4).size(), 5U);
-    for (int round = 0; round < 300; ++round) {
-        std::vector<double> at(1 + round % 9);
-        for (double& x : at) x = std::uniform_real_distribution<>(0.0, 300.0)(random);
-        std::sort(at.rbegin(), at.rend());
-        std::vector<NudgeWords> words;
-        for (const double x : at) words.push_back({x, "+7.3 to +0.4", 70.0});
-        const auto places = placeNudgeWords(words, -80.0, 300.0, 2);
-        ASSERT_FALSE(places.empty());
-        EXPECT_EQ(places.front().words, &words.front());
-        for (const NudgePlace& a : places) {
-            EXPECT_LE(a.right, 300.0);
-            for (const NudgePlace& b : places) {
-                if (&a == &b) continue;
-                EXPECT_TRUE(a.row != b.row || a.right <= b.left || b.right <= a.left);
-                EXPECT_FALSE(a.row < b.row && b.words->x > a.left && b.words->x < a.right);
-            }
-        }
-    }
-}
-
-TEST(BiasTrail, ShowsOnlyItsSpan) {
-    const auto snapshot = SnapshotBuilder().characters(700).build();  // 114 s
-    BiasTrail trail;
-    trail.show(snapshot);
-    EXPECT_EQ(trail.pointsShown(), 700);
-    trail.setSpan(30.0);
-    EXPECT_NEAR(trail.pointsShown(), 30.0 / (7.42 * 0.022), 1.5);
-}
-
-TEST(BiasTrail, MarksWhereTheWindowWasChanged) {
-    Snapshot s = SnapshotBuilder().characters(300).value();
-    const auto told = [](const Snapshot& snapshot) {
-        BiasTrail trail;
-        trail.resize(470, 200);
-        trail.show(std::make_shared<const Snapshot>(snapshot));
-        return std::pair(trail.accessibleDescription(), trail.grab().toImage());
-    };
-    const auto unmarked = told(s);  // as kept before points said what they are taken over
-    EXPECT_FALSE(unmarked.first.contains("characters"));
-    for (std::size_t i = 0; i < s.trail.size(); ++i) s.trail[i].over = 8;
-    EXPECT_EQ(told(s), unmarked);
-    for (std::size_t i = 150; i < s.trail.size(); ++i) s.trail[i].over = 128;
-    const auto marked = told(s);
-    EXPECT_TRUE(marked.first.contains("over 128 characters")) << marked.first.toStdString();
-    EXPECT_NE(marked.second, unmarked.second);
 }
 
 TEST(EccentricPanel, KeysAndButtonsEmitTheTurn) {

@@ -22,7 +22,8 @@ struct EvidencePlaces {
     int level = 0;            // its element and its row on the tape; 0: none
     bool characters = false;  // the characters that came wrong
     bool slips = false;       // those about which the feed slipped
-    bool empty() const { return instants.empty() && level == 0 && !characters && !slips; }
+    bool speed = false;       // how it ran over the last minutes
+    bool empty() const { return instants.empty() && level == 0 && !characters && !slips && !speed; }
     friend bool operator==(const EvidencePlaces&, const EvidencePlaces&) = default;
 };
 

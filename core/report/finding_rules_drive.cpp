@@ -133,6 +133,7 @@ std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     Finding f;
     f.id = "wrong-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
+    f.seenAt.speed = true;
     f.confidence = 0.7;
     f.title = "It runs at " + decimals(baud, 2) + " baud, which is no standard speed";
     f.evidence = "The unit is " + decimals(s.unitMs(), 3) + " ms." + byTheCard(s);
@@ -179,6 +180,7 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     Finding f;
     f.id = "wrong-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
+    f.seenAt.speed = true;
     f.confidence = std::clamp(0.98 * chanceBeyond(error->value, doubt, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
                    (s.strays() || (mild && swings(s)) ? 0.6 : 1.0) *
                    (staysOver(s) < kFewestSteadyBlocks ? kSpeedSoFar : 1.0);
@@ -210,6 +212,7 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
     Finding f;
     f.id = "unsteady-speed";
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
+    f.seenAt.speed = true;
     f.confidence = std::clamp(0.98 - 1.0 / w.wanderRatio, 0.5, 0.97) * (s.strays() ? 0.4 : 1.0);
     const CyclicLine* swing = slowSwing(s);
     f.title = "The speed wanders by about " + percent(std::numbers::sqrt2 * w.wander, 2) + " either way";

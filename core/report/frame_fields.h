@@ -39,6 +39,7 @@ TRUEUNIT_FIELDS(TrailPoint) {
     f("bias_percent", v.biasPercent);
     f("uncertainty", v.uncertainty);
     f("over", v.over);
+    f("baud", v.baud);
 }
 
 TRUEUNIT_FIELDS(TapeCharacter) {

@@ -23,6 +23,13 @@ std::size_t windowOf(const Options& options, std::size_t whenAll, std::size_t mo
     const auto n = static_cast<std::size_t>(options.windowCharacters);
     return n == 0 ? whenAll : std::min(n, most);
 }
+
+// Baud. The bias is fitted beside the unit: a turn of the eccentric is no change of speed.
+std::optional<Measured> speedOf(Characters characters) {
+    const auto fit = fitUnit(characters);
+    if (!fit) return std::nullopt;
+    return Measured{1.0 / fit->unit.value, fit->unit.uncertainty / (fit->unit.value * fit->unit.value)};
+}
 }  // namespace
 
 std::vector<DisplacementDot> dotsOf(const std::vector<const LoggedCharacter*>& characters, double unitSeconds) {
@@ -92,7 +99,7 @@ void Picture::addTrailPoint(const CharacterLog& log) {
     if (!fit || !fit->toMark) return;
     const double scale = -100.0 / referenceUnit(fit->unit.value);
     trail_.push_back({window.back()->number, window.back()->start, fit->toMark->value * scale,
-                      fit->toMark->uncertainty * std::abs(scale), over});
+                      fit->toMark->uncertainty * std::abs(scale), over, speedOf(last(kTrailSpeedOver))});
     if (trail_.size() > kTrail) trail_.erase(trail_.begin(), trail_.begin() + kTrail / 8);
 }
 

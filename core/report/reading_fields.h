@@ -123,6 +123,7 @@ TRUEUNIT_FIELDS(EvidencePlaces) {
     f("level", v.level);
     f("characters", v.characters);
     f("slips", v.slips);
+    f("speed", v.speed);
 }
 
 TRUEUNIT_FIELDS(DriveExplanation) {

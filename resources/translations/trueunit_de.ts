@@ -4495,6 +4495,34 @@ Bitte den Namen prüfen.</translation>
         <source>wanders %1 %</source>
         <translation>wandert %1 %</translation>
     </message>
+    <message>
+        <source>Speed until this moment, percent off its mean, over %1 characters</source>
+        <translation>Geschwindigkeit bis zu diesem Augenblick, Prozent neben ihrem Mittel, über %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>Speed until this moment, percent off nominal, over %1 characters</source>
+        <translation>Geschwindigkeit bis zu diesem Augenblick, Prozent neben der Nenngeschwindigkeit, über %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>Trail of the speed</source>
+        <translation>Verlauf der Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Show the speed in place of the bias: its error in percent, each point taken over the last %1 characters</source>
+        <translation>Statt der einseitigen Verzerrung die Geschwindigkeit zeigen: ihr Fehler in Prozent, jeder Punkt über die letzten %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>about its mean, % of it, over %1 characters</source>
+        <translation>um ihr Mittel, % davon, über %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>% of its mean</source>
+        <translation>% ihres Mittels</translation>
+    </message>
+    <message>
+        <source>% of nominal, over %1 characters</source>
+        <translation>% der Nenngeschwindigkeit, über %1 Zeichen</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>

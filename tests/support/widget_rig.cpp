@@ -4,7 +4,7 @@
 #include <QCoreApplication>
 
 #include "widgets/bias_gauge.h"
-#include "widgets/bias_trail.h"
+#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/displacement_plot.h"
 #include "widgets/eccentric_panel.h"
@@ -31,7 +31,7 @@ std::vector<WidgetMaker> allWidgets() {
     return {maker<CharacterGrid>("grid"),
             maker<BiasGauge>("gauge"),
             maker<DisplacementPlot>("displacement"),
-            maker<BiasTrail>("trail"),
+            maker<TrailView>("trail"),
             maker<ReadingsPanel>("readings"),
             maker<InstantTable>("instants"),
             maker<TapeView>("tape"),
