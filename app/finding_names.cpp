@@ -47,6 +47,17 @@ constexpr bool eachIdHasItsName() {
 }
 static_assert(eachIdHasItsName());
 
+int levelOf(const QString& id, const FrameRow& frame) {
+    return frame.findingLevels.value(frame.findings.indexOf(id)).toInt();
+}
+
+QString withLevel(const QString& id, int level) {
+    if (level > 0 && id == QLatin1String("level-dropout")) return Words::tr("marks of level %1 lost").arg(level);
+    if (level > 0 && id == QLatin1String("level-stuck")) return Words::tr("spaces of level %1 filled").arg(level);
+    if (level > 0 && id == QLatin1String("level-late")) return Words::tr("level %1 late or early").arg(level);
+    return findingName(id);
+}
+
 }  // namespace
 
 QString findingName(const QString& id) {
@@ -62,7 +73,7 @@ QString findingName(const QString& id, const FrameRow& frame) {
         return *frame.end > 0.0 ? Words::tr("marks end late") : Words::tr("marks end early");
     if (id == QLatin1String("wrong-speed") && frame.speedError)
         return *frame.speedError > 0.0 ? Words::tr("runs fast") : Words::tr("runs slow");
-    return findingName(id);
+    return withLevel(id, levelOf(id, frame));
 }
 
 }  // namespace trueunit

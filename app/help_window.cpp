@@ -8,6 +8,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -97,6 +98,8 @@ HelpWindow::HelpWindow(QWidget* parent)
     connect(pages_, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
     connect(back, &QPushButton::clicked, pages_, &QTextBrowser::backward);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(new QShortcut(Qt::CTRL | Qt::Key_F1, this), &QShortcut::activated, this,
+            [this] { pages_->open(QStringLiteral("connect.md")); });  // as in the window it was opened from
     auto* row = new QHBoxLayout;
     row->addWidget(contents_);
     auto* right = new QVBoxLayout;

@@ -13,7 +13,7 @@ const QString kJoined =
 const QString kFrameColumns = QStringLiteral(
     "SELECT f.id, f.uid, f.visit_id, f.taken, f.role, f.remarks, f.input, f.bias, f.bias_uncertainty, "
     "f.end_distortion, f.end_uncertainty, f.gross, f.synchronous, f.speed_error, f.within, f.limits, f.findings, "
-    "f.notes, m.id, m.name");
+    "f.notes, m.id, m.name, f.finding_levels");
 
 FoundFrame foundFrom(const Statement& s) {
     FoundFrame found;
@@ -38,6 +38,7 @@ FoundFrame foundFrom(const Statement& s) {
     r.notes = s.text(17);
     found.machine = s.integer(18);
     found.machineName = s.text(19);
+    r.findingLevels = s.text(20).split(QLatin1Char(' '), Qt::SkipEmptyParts);
     return found;
 }
 

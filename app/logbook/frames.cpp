@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/logbook/frames.h"
 
+#include <algorithm>
+
 #include "app/logbook/schema.h"
 #include "app/logbook/squeezed.h"
 #include "app/logbook/statement.h"
@@ -16,12 +18,25 @@ QString notesText(const FrozenFrame& frame) {
     return all.join(QLatin1Char('\n'));
 }
 
+// Each id once, worst first.
+std::vector<Finding> differentFindings(const Reading& reading) {
+    std::vector<Finding> all;
+    for (const Finding& f : reading.findings.value_or(std::vector<Finding>{}))
+        if (std::none_of(all.begin(), all.end(), [&](const Finding& other) { return other.id == f.id; }))
+            all.push_back(f);
+    return all;
+}
+
 QString findingIds(const Reading& reading) {
-    QStringList ids;
-    if (reading.findings)
-        for (const Finding& f : *reading.findings) ids += QString::fromStdString(f.id);
-    ids.removeDuplicates();
-    return ids.isEmpty() ? QString() : QLatin1Char(' ') + ids.join(QLatin1Char(' ')) + QLatin1Char(' ');
+    QString ids;
+    for (const Finding& f : differentFindings(reading)) ids += QLatin1Char(' ') + QString::fromStdString(f.id);
+    return ids.isEmpty() ? ids : ids + QLatin1Char(' ');
+}
+
+QString findingLevels(const Reading& reading) {
+    QStringList levels;
+    for (const Finding& f : differentFindings(reading)) levels += QString::number(f.seenAt.level);
+    return levels.join(QLatin1Char(' '));
 }
 
 QString searchText(const FrozenFrame& frame) {
@@ -50,7 +65,7 @@ void bindReading(Statement& statement, const Reading& r) {
     bindEnd(statement, r);
     statement.bindReal(d.grossPercent).bindReal(d.synchronousPercent).bindReal(value(r.speed.errorPercent));
     statement.bind(r.verdict.within ? QVariant(*r.verdict.within ? 1 : 0) : QVariant());
-    statement.bind(QString::fromStdString(r.verdict.limits)).bind(findingIds(r));
+    statement.bind(QString::fromStdString(r.verdict.limits)).bind(findingIds(r)).bind(findingLevels(r));
 }
 
 }  // namespace
@@ -74,8 +89,8 @@ Result<qint64> insertFrame(const Store& store, qint64 visit, const QString& uid,
     Statement insert(
         store, QStringLiteral("INSERT INTO frames (visit_id, uid, role, taken, remarks, notes, input, bias, "
                               "bias_uncertainty, end_distortion, end_uncertainty, gross, synchronous, speed_error, "
-                              "within, limits, findings, folded) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
+                              "within, limits, findings, finding_levels, folded) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
     insert.bind(visit).bind(uid).bind(roleName(role)).bind(qint64{f.takenSecondsUtc});
     insert.bind(QString::fromStdString(f.remarks)).bind(notesText(f)).bind(QString::fromStdString(f.inputDescription));
     bindReading(insert, f.snapshot->reading);
@@ -108,6 +123,13 @@ Outcome fillEnd(const Store& store, qint64 id) {
     Statement row(store, QStringLiteral("UPDATE frames SET end_distortion = ?, end_uncertainty = ? WHERE id = ?"));
     bindEnd(row, kept->frame.snapshot->reading);
     return row.bind(id).run();
+}
+
+Outcome fillFindingLevels(const Store& store, qint64 id) {
+    const Result<KeptFrame> kept = readFrame(store, id);
+    if (!kept || !kept->frame.snapshot) return done();
+    Statement row(store, QStringLiteral("UPDATE frames SET finding_levels = ? WHERE id = ?"));
+    return row.bind(findingLevels(kept->frame.snapshot->reading)).bind(id).run();
 }
 
 Result<std::optional<qint64>> findFrameByUid(const Store& store, const QString& uid) {

@@ -30,7 +30,8 @@ struct FrameRow {
     std::optional<double> gross, synchronous, speedError;
     std::optional<bool> within;
     QString limits;
-    QStringList findings;  // ids, worst first
+    QStringList findings;       // ids, worst first
+    QStringList findingLevels;  // of each the level it is about; "0": of none in particular
 };
 
 // A frame whole: the frozen moment and the sound it was measured from.
@@ -43,7 +44,9 @@ struct KeptFrame {
 Result<qint64> insertFrame(const Store& store, qint64 visit, const QString& uid, FrameRole role, const KeptFrame& kept);
 Outcome rewriteFrame(const Store& store, qint64 id, const FrozenFrame& frame);  // notes and cursors; the sound stays
 Outcome setRole(const Store& store, qint64 id, FrameRole role);
-Outcome fillEnd(const Store& store, qint64 id);  // the row's end distortion, from the frame as it was kept
+// What the row had no column for when its frame was kept.
+Outcome fillEnd(const Store& store, qint64 id);
+Outcome fillFindingLevels(const Store& store, qint64 id);
 
 Result<std::optional<qint64>> findFrameByUid(const Store& store, const QString& uid);
 Result<KeptFrame> readFrame(const Store& store, qint64 id);

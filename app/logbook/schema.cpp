@@ -74,21 +74,34 @@ Outcome addSearch(const Store& store) {
     return foldRows(store, "frames", {"remarks", "notes", "input"});
 }
 
+// A new column, of every frame that was kept before.
+Outcome fillFrames(const Store& store, Outcome (*fill)(const Store&, qint64)) {
+    std::vector<qint64> ids;
+    Statement all(store, QStringLiteral("SELECT id FROM frames"));
+    if (Outcome read = all.forEach([&] { ids.push_back(all.integer(0)); }); !read) return read;
+    for (const qint64 id : ids)
+        if (Outcome filled = fill(store, id); !filled) return filled;
+    return done();
+}
+
 // 3: the end distortion beside the bias; of what was kept before from the frame itself.
 Outcome addEnd(const Store& store) {
     Outcome made = runAll(store, {QStringLiteral("ALTER TABLE frames ADD COLUMN end_distortion REAL"),
                                   QStringLiteral("ALTER TABLE frames ADD COLUMN end_uncertainty REAL")});
     if (!made) return made;
-    std::vector<qint64> ids;
-    Statement all(store, QStringLiteral("SELECT id FROM frames"));
-    if (Outcome read = all.forEach([&] { ids.push_back(all.integer(0)); }); !read) return read;
-    for (const qint64 id : ids)
-        if (Outcome filled = fillEnd(store, id); !filled) return filled;
-    return done();
+    return fillFrames(store, fillEnd);
+}
+
+// 4: which level a finding is about.
+Outcome addFindingLevels(const Store& store) {
+    Outcome made =
+        runAll(store, {QStringLiteral("ALTER TABLE frames ADD COLUMN finding_levels TEXT NOT NULL DEFAULT ''")});
+    if (!made) return made;
+    return fillFrames(store, fillFindingLevels);
 }
 
 using Step = Outcome (*)(const Store&);
-constexpr Step kSteps[] = {makeTables, addSearch, addEnd};
+constexpr Step kSteps[] = {makeTables, addSearch, addEnd, addFindingLevels};
 static_assert(std::size(kSteps) == kSchemaVersion);
 
 Result<qint64> versionOf(const Store& store) {

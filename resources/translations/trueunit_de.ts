@@ -4523,6 +4523,18 @@ Bitte den Namen prüfen.</translation>
         <source>% of nominal, over %1 characters</source>
         <translation>% der Nenngeschwindigkeit, über %1 Zeichen</translation>
     </message>
+    <message>
+        <source>marks of level %1 lost</source>
+        <translation>Zeichenschritte von Schritt %1 verloren</translation>
+    </message>
+    <message>
+        <source>spaces of level %1 filled</source>
+        <translation>Trennschritte von Schritt %1 gefüllt</translation>
+    </message>
+    <message>
+        <source>level %1 late or early</source>
+        <translation>Schritt %1 zu spät oder zu früh</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>

@@ -50,7 +50,13 @@ std::unique_ptr<Store> opened(const QString& path) {
 void makeOldLogbook(const QString& path, int frames) {
     const auto store = Store::openAsItIs(path);
     if (!store || !migrate(**store, nullptr, 1)) qFatal("no old logbook");
-    const QByteArray frame = squeezed(frameJson(test::frameOfLongMarks()));
+    FrozenFrame kept = test::frameOfLongMarks();
+    auto snapshot = std::make_shared<Snapshot>(*kept.snapshot);
+    snapshot->reading.findings = std::vector<Finding>(1);
+    snapshot->reading.findings->front().id = "level-late";
+    snapshot->reading.findings->front().seenAt.level = 4;
+    kept.snapshot = snapshot;
+    const QByteArray frame = squeezed(frameJson(kept));
     WriteTransaction transaction(**store);
     const auto run = [&](const QString& sql, const QVariantList& values) {
         Statement statement(**store, sql);
@@ -61,8 +67,8 @@ void makeOldLogbook(const QString& path, int frames) {
     run("INSERT INTO visits (id, uid, machine_id, opened, complaint, changed) VALUES (1, 'v-1', 1, 5, 'GARBLES', 5)",
         {});
     for (int i = 1; i <= frames; ++i) {
-        run("INSERT INTO frames (id, uid, visit_id, taken, remarks) VALUES (?, ?, 1, ?, 'Hebel STRASSE')",
-            {i, QStringLiteral("f-%1").arg(i), 1000 + i});
+        run("INSERT INTO frames (id, uid, visit_id, taken, remarks, findings) VALUES (?, ?, 1, ?, 'Hebel STRASSE', ?)",
+            {i, QStringLiteral("f-%1").arg(i), 1000 + i, QStringLiteral(" level-late ")});
         run("INSERT INTO contents (frame_id, frame) VALUES (?, ?)", {i, frame});
     }
     if (!transaction.commit()) qFatal("no old logbook");

@@ -35,6 +35,17 @@ void expectEnd(const FrameRow& row, const FrozenFrame& frame) {
     EXPECT_DOUBLE_EQ(*row.endUncertainty, end->uncertainty);
 }
 
+// Level by level, as its findings have them.
+void expectLevels(const FrameRow& row, const FrozenFrame& frame) {
+    ASSERT_EQ(row.findings.size(), row.findingLevels.size());
+    ASSERT_FALSE(row.findings.isEmpty());
+    for (const Finding& f : *frame.snapshot->reading.findings) {
+        const qsizetype at = row.findings.indexOf(QString::fromStdString(f.id));
+        ASSERT_GE(at, 0) << f.id;
+        EXPECT_EQ(row.findingLevels[at].toInt(), f.seenAt.level) << f.id;
+    }
+}
+
 class LogbookTest : public testing::Test {
 protected:
     QString file(const std::string& name) const { return QString::fromStdString(folder_.file(name)); }
@@ -247,7 +258,25 @@ TEST_F(LogbookTest, AnOldLogbookIsBroughtForwardAndItsTextsAreFound) {
     EXPECT_EQ(*Statement(*old, "PRAGMA user_version").number(0), kSchemaVersion);
     const auto rows = framesOf(*old, 1);
     ASSERT_TRUE(rows);
-    for (const FrameRow& row : *rows) expectEnd(row, test::frameOfLongMarks());
+    for (const FrameRow& row : *rows) {
+        expectEnd(row, test::frameOfLongMarks());
+        EXPECT_EQ(row.findingLevels, QStringList("4"));
+    }
+}
+
+TEST_F(LogbookTest, AFrameIsListedWithTheLevelOfItsFinding) {
+    Keeping keeping = keepingOf("Skerry 2", kMorning);
+    auto s = std::make_shared<Snapshot>(*keeping.kept.frame.snapshot);
+    Finding late, end;
+    late.id = "level-late";
+    late.seenAt.level = 4;
+    end.id = "end-offset";
+    s->reading.findings = {end, late, late};
+    keeping.kept.frame.snapshot = s;
+    keep(keeping);
+    const FrameRow row = found({}).frames.front().row;
+    expectLevels(row, keeping.kept.frame);
+    EXPECT_EQ(row.findings, QStringList({"end-offset", "level-late"}));
 }
 
 TEST_F(LogbookTest, AFrameOfAnOldLogbookThatCannotBeReadHasNoEndDistortionAndHoldsNothingUp) {

@@ -19,6 +19,7 @@
 #include <QTreeWidget>
 
 #include "app/bench_log.h"
+#include "app/finding_names.h"
 #include "app/frame_window.h"
 #include "app/logbook/excerpt_flac.h"
 #include "app/machine_history.h"
@@ -274,6 +275,17 @@ TEST_F(LogbookWindowTest, FindingsStandThereInWordsAndOneVisitIsOne) {
     EXPECT_FALSE(shown.contains('-')) << shown.toStdString();
     EXPECT_TRUE(shown.contains(u"\u201clever sticks\u201d")) << shown.toStdString();
     EXPECT_TRUE(shown.contains(u"\u201cSent on to the workshop.\u201d")) << shown.toStdString();
+}
+
+TEST(FindingNames, NameTheLevelWhereItIsKnown) {
+    FrameRow row;
+    row.findings = {"end-offset", "level-late", "level-stuck"};
+    row.findingLevels = {"0", "4", "2"};
+    EXPECT_EQ(findingName("level-late", row), "level 4 late or early");
+    EXPECT_EQ(findingName("level-stuck", row), "spaces of level 2 filled");
+    EXPECT_EQ(findingName("level-dropout", row), "marks of a level lost");
+    row.findingLevels.clear();  // kept before the rows had them, and not to be read any more
+    EXPECT_EQ(findingName("level-late", row), "level late or early");
 }
 
 TEST_F(LogbookWindowTest, OneKeyKeepsWhatTheBenchShowsAndItIsReopenedWithBothReadings) {
