@@ -78,7 +78,7 @@ QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::siz
     QString text = Words::tr(
         "Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was "
         "changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the "
-        "sender's own speed, percent of a unit, late positive.");
+        "sender's own speed (where a fault pulls at that, at the speed without it), percent of a unit, late positive.");
     if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 other instants.").arg(unchanged);
     if (leftOut > 0)
         text += QLatin1Char(' ') +

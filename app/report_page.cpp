@@ -15,6 +15,7 @@
 #include "app/report_verdict.h"
 #include "app/version.h"
 #include "core/report/finding_words.h"
+#include "core/report/shown_instants.h"
 #include "core/report/shown_trace.h"
 #include "widgets/told.h"
 #include "widgets/words.h"
@@ -98,7 +99,7 @@ std::vector<PageRow> readingCells(const Snapshot& snapshot) {
 
 std::vector<PageRow> instantCells(const Snapshot& s) {
     std::vector<PageRow> rows;
-    for (const InstantReading& i : s.reading.instants)
+    for (const InstantReading& i : shownInstants(s.reading).instants)
         rows.push_back({{elementName(i.k, s.levels), i.to == Condition::mark ? Words::tr("mark") : Words::tr("space"),
                          QString::number(i.count), signedNumber(i.meanPercent, 2), number(i.rmsPercent, 2),
                          signedNumber(i.minPercent, 1), signedNumber(i.maxPercent, 1)},
@@ -168,8 +169,8 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
                 {13.0, Align::point, Words::tr("earliest")},
                 {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
-    page.paragraph(Words::tr("Percent of a unit at the sender's own speed, late positive."), PageFlow::font(7.0),
-                   kFaint, kSecondTable, kSecondWidth);
+    page.paragraph(instantsWords(snapshot.reading) + QLatin1Char('.'), PageFlow::font(7.0), kFaint, kSecondTable,
+                   kSecondWidth);
     const bool holdsText =
         page.tight() && !text.words.isEmpty() && page.y() + text.height(page, kSecondWidth) <= afterLeft;
     if (holdsText) text.draw(page, kSecondTable, kSecondWidth);

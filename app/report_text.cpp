@@ -153,6 +153,14 @@ QString faultText(const Snapshot& s, const Finding& head) {
     return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * least)).arg(titles.join(u"; "));
 }
 
+QString pullWords(const Snapshot& s) {
+    const bool alone = contactIsInOrder(s.reading, s.limits);
+    const BiasPull pull = biasPulledIn(s.reading);
+    if (pull == BiasPull::level) return alone ? Words::tr(", by a level") : Words::tr(", partly a level");
+    if (pull == BiasPull::none) return {};
+    return alone ? Words::tr(", not the eccentric") : Words::tr(", not by the contact alone");
+}
+
 VerdictText judgedText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
     const QString limits = told(s.limits.title);
@@ -164,13 +172,11 @@ VerdictText judgedText(const Snapshot& s) {
     QStringList parts;
     for (const std::string& wrong : textFaultWords(s.reading)) parts += told(wrong);
     QString lead;  // which way, unless a finding says so
-    const BiasPull pull = biasPulledIn(s.reading);
     for (const ReportRow& r : reportRows(s)) {
         if (!r.out || r.limit.isEmpty()) continue;  // lost marks are told in numbers above
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
         if (r.name != Words::tr("Bias")) continue;
-        if (pull == BiasPull::level) parts.back() += Words::tr(", partly a level");
-        if (pull == BiasPull::unsettled) parts.back() += Words::tr(", not by the contact alone");
+        parts.back() += pullWords(s);
         if (!headFinding(s))
             lead = biasWords(s.reading.distortion.biasPercent->value, s.limits.biasPercent) + QStringLiteral(": ");
     }

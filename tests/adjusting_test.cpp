@@ -15,10 +15,10 @@
 #include "app/message_line.h"
 #include "app/session.h"
 #include "widgets/bias_gauge.h"
-#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/comparison_panel.h"
 #include "widgets/margin_view.h"
+#include "widgets/trail_view.h"
 
 namespace trueunit {
 namespace {

@@ -170,6 +170,24 @@ TEST(BiasGauge, BeginsToHoldAnewWhenWindowSliceSpeedOrInputIsChanged) {
     }
 }
 
+TEST(BiasGauge, WhatAnotherFaultAloneMakesOfItIsNothingForTheEccentric) {
+    Snapshot s = SnapshotBuilder().bias(8.6).value();
+    Finding unsettled;
+    unsettled.id = "slow-rise";
+    unsettled.confidence = 0.95;
+    s.reading.findings = {unsettled};
+    const auto told = [&](double without) {
+        s.reading.setAside = SetAsideReading{without, 0.0, 0.0};
+        BiasGauge gauge;
+        gauge.show(std::make_shared<const Snapshot>(s));
+        return gauge.accessibleDescription();
+    };
+    EXPECT_TRUE(told(0.3).contains("not the eccentric, see findings")) << told(0.3).toStdString();
+    EXPECT_FALSE(told(0.3).contains("too long"));
+    EXPECT_TRUE(told(6.0).contains("too long")) << told(6.0).toStdString();
+    EXPECT_TRUE(told(6.0).contains("not by the contact alone"));
+}
+
 TEST(BiasGauge, WidensItsScaleForALargeBiasAndComesBack) {
     BiasGauge gauge;
     EXPECT_DOUBLE_EQ(gauge.scaleEnd(), 20.0);

@@ -31,6 +31,7 @@ struct Parts {
     std::vector<Line> lines;
     double scatter = 0.0;
     std::uint64_t seed = 1;
+    double startScatter = 0.0;  // standard deviation of the start: all instants counted from it move together
 };
 
 int unitsBefore(unsigned code, int k) {
@@ -46,10 +47,12 @@ std::vector<Character> compose(const Parts& parts, const std::vector<unsigned>& 
     CharacterBuilder builder;
     builder.biasPercent = parts.bias;
     builder.endPercent = parts.end;
+    std::vector<double> together;
+    for (std::size_t i = 0; i <= codes.size(); ++i) together.push_back(parts.startScatter * normal(random));
     builder.extraPercent = [&](std::uint64_t number, int k, Condition to) {
         const double start =
             1.0 + static_cast<double>(number) * (builder.levels + 1 + builder.stopUnits) * builder.unit;
-        double late = parts.scatter * normal(random);
+        double late = parts.scatter * normal(random) - together[number];
         for (const Line& line : parts.lines)
             late += line.amplitude * std::sin(2.0 * std::numbers::pi * line.hz * (start + k * builder.unit));
         if (to == Condition::mark && unitsBefore(codes[number], k) >= 2) late += parts.characteristic;
@@ -124,6 +127,17 @@ TEST(Decomposition, ScatterAloneIsAllFortuitous) {
     EXPECT_NEAR(taken.parts.restRms, 1.5, 0.08);
     EXPECT_LT(taken.parts.characteristic, 0.4);
     EXPECT_NEAR(taken.parts.restRms * taken.parts.restRms / taken.variance, 1.0, 0.03);
+}
+
+TEST(Decomposition, WhatTheStartScattersIsToldFromWhatEachInstantDoes) {
+    for (const auto& [start, each] : {std::pair{3.0, 0.5}, {0.0, 1.5}, {1.0, 1.0}}) {
+        Parts parts;
+        parts.scatter = each;
+        parts.startScatter = start;
+        const Taken taken = takeApart(compose(parts, mixedText(600, 3)));
+        EXPECT_NEAR(taken.parts.together, start, 0.05 * start + 0.2) << start;
+        EXPECT_NEAR(taken.parts.apart, each, 0.06 * each) << start;
+    }
 }
 
 TEST(Decomposition, ALineIsFoundInATextThatRepeatsToo) {

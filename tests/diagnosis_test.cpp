@@ -211,6 +211,28 @@ TEST(Diagnosis, ASpeedThatSwingsSlowlyIsNoWrongSpeedToAShortWindow) {
     }
 }
 
+// The start alone moves all instants of its character together; a contact that scatters moves each by itself, its
+// start as well.
+TEST(Diagnosis, AScatteringStartIsToldFromAScatteringContact) {
+    struct Case {
+        double start, each;
+        const char* title;
+    };
+    for (const Case& c : {Case{4.0, 0.6, "The start scatters by "},
+                          {0.0, 3.5, "The instants scatter by "},
+                          {2.5, 2.5, "The instants scatter by "}}) {
+        SCOPED_TRACE(c.title + std::to_string(c.start));
+        PlainSender sender;
+        sender.startScatterPercent = c.start;
+        sender.extraPercent = [random = std::mt19937_64(5), normal = std::normal_distribution<double>(), each = c.each](
+                                  int, bool, double) mutable { return each * normal(random); };
+        const Snapshot s = measured(sender, test::mixedText(300, 8));
+        ASSERT_EQ(first(s), "contact-scatter");
+        EXPECT_TRUE(s.reading.findings->front().title.starts_with(c.title)) << s.reading.findings->front().title;
+        EXPECT_GT(s.reading.findings->front().confidence, 0.9);
+    }
+}
+
 // A hand on the eccentric is no fault of the machine: once the step is found nothing is made of it.
 TEST(Diagnosis, AStepOfTheBiasIsNotTakenForScatterOrForAShaft) {
     for (const int window : {8, 32, 128}) {

@@ -71,6 +71,16 @@ TEST(Judge, SaysHowManyCharactersMoreWouldSettleIt) {
               "Whether the bias is in limits cannot be told yet: about 100 more characters are wanted.");
 }
 
+// A window that takes no more of them never gets there.
+TEST(Judge, AFullWindowSaysWhatWindowIsWanted) {
+    Reading r = withBias(4.5, 1.0);
+    r.verdict = judgeReading(r, Limits{}, kNothing, {8, 32, true});
+    EXPECT_EQ(bias(r.verdict).more, std::optional(30L));  // 24, upwards
+    EXPECT_EQ(judgementWords(bias(r.verdict)), "cannot tell: wants a window of 40 characters");
+    EXPECT_EQ(openNotes(r.verdict).front(),
+              "Whether the bias is in limits cannot be told over so few characters: a window of about 40 is wanted.");
+}
+
 TEST(Judge, MinutesOfTapeAreNotAskedFor) {
     const Verdict v = verdictOf(withBias(4.8, 1.0), 32);  // 32 x 24 = 768
     EXPECT_FALSE(bias(v).more);

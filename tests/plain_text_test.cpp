@@ -72,7 +72,8 @@ TEST(PlainText, FindsTheLevelThatLosesMarksOrFillsSpacesAndHowMany) {
                 const double truth = static_cast<double>(count) / study->atRisk;
                 EXPECT_GT(truth, study->rateLow) << level << marks;
                 EXPECT_LT(truth, study->rateHigh) << level << marks;
-                EXPECT_NEAR(study->harmed, static_cast<double>(count), 0.7 * static_cast<double>(count)) << level << " about";
+                EXPECT_NEAR(study->harmed, static_cast<double>(count), 0.7 * static_cast<double>(count))
+                    << level << " about";
             }
 }
 

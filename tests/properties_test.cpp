@@ -136,9 +136,12 @@ TEST_P(Properties, EveryDisplacementImposedIsTheDisplacementRead) {
     const auto fit = equations.solve();
     ASSERT_TRUE(fit);
     ASSERT_EQ(read.dots.size(), imposed.size());
+    const ShownInstants shown = shownInstants(read.reading);  // the unit the dots are drawn with
+    const double unit = shown.withoutTheFault ? shown.unitSeconds : (*fit)[0];
+    EXPECT_NEAR(unit, sender.unit, 0.003 * sender.unit);
     for (std::size_t n = 0; n < imposed.size(); ++n) {
         EXPECT_EQ(read.dots[n].k, imposed[n].k);
-        const double percent = 100.0 * (imposed[n].late - imposed[n].k * (*fit)[0]) / sender.nominal;
+        const double percent = 100.0 * (imposed[n].late - imposed[n].k * unit) / sender.nominal;
         ASSERT_NEAR(read.dots[n].percent, percent, kInstantPercent) << "instant " << n;
     }
     EXPECT_NEAR(read.reading.distortion.biasPercent->value, -100.0 * (*fit)[1] / sender.nominal, kMeanPercent);

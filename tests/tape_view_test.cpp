@@ -129,7 +129,7 @@ TEST(TapeWords, ThePrintSixBehindIsCountedAlongThePaperWhichASlippingFeedDoesNot
     s.tape[3].again = true;
     s.tape[5].passed = {5U};
     s.tape[5].passedPrint = {"E"};
-    const QString last = characterWords(s.tape, 6, {});  // A, six holes before
+    const QString last = printWords(s.tape, 6);  // A, six holes before
     EXPECT_TRUE(last.contains(u("\u201cA\u201d is printed beside these holes"))) << last.toStdString();
     EXPECT_TRUE(characterWords(s.tape, 3, {}).startsWith(u("C, sent once before")));
     EXPECT_TRUE(characterWords(s.tape, 5, {}).startsWith(u("F, passed over before it: \u201cE\u201d")));

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/bias_pull.h"
 #include "core/report/judge.h"
 #include "core/report/nudge_words.h"
 #include "widgets/bias_scale.h"
@@ -96,8 +97,9 @@ void BiasGauge::say(const Snapshot& snapshot) {
     if (biasIn && others_.isEmpty()) others_ = othersOpenWords(snapshot.reading.verdict);
     if (!others_.isEmpty()) words_ = Words::tr("bias in limits");
     const QString pull = pullWords(snapshot);
-    if (!biasIn && !pull.isEmpty()) (open_ ? words_ : others_) = pull;
-    if (alone_ && !open_) words_ += directionWords(bias_->value, limits.biasPercent);
+    foreign_ = !biasIn && !open_ && !pull.isEmpty() && contactIsInOrder(snapshot.reading, limits);
+    if (!biasIn && !pull.isEmpty()) (open_ || foreign_ ? words_ : others_) = pull;
+    if (alone_ && !open_ && !foreign_) words_ += directionWords(bias_->value, limits.biasPercent);
     const auto n = static_cast<int>(snapshot.windowUsed);
     const QString characters = n == 1 ? Words::tr("one character") : Words::tr("%1 characters").arg(n);
     small_ = Words::tr("± %1 % over %2").arg(uncertaintyNumber(bias_->uncertainty), characters);
@@ -182,7 +184,7 @@ void BiasGauge::paintBody(QPainter& painter, const QRectF& body) {
     }
 
     painter.setFont(theme::text(unit));
-    BiasScale scale{scaleEnd_, limit_, {}, lowest_, highest_, !resting_};
+    BiasScale scale{scaleEnd_, limit_, {}, lowest_, highest_, !resting_, open_};
     if (bias_) scale.value = bias_->value;
     scale.paint(painter, QRectF(body.left(), body.bottom() - scaleHeight, body.width(), scaleHeight));
 }
@@ -203,7 +205,7 @@ void BiasGauge::paintWords(QPainter& painter, const QRectF& row, double wordPx, 
     painter.setPen(resting_ || open_ ? theme::kSecondary : out ? theme::kOut : theme::kInOrder);
     const double left = row.center().x() - width / 2;
     const int side = !out ? 0 : bias_->value > 0.0 ? 1 : -1;
-    if (!open_)
+    if (!open_ && !foreign_)
         drawLimitShape(painter, {left + kShape * wordPx / 2, row.center().y()}, kShape * wordPx, side,
                        painter.pen().color());
     QRectF text(left + kRoom * wordPx, row.top(), width, row.height());

@@ -66,6 +66,7 @@ private:
     double seconds_ = 0.0;  // of the last snapshot; a step back means another input
     QString digits_, words_, others_, small_, did_, next_;
     bool othersOut_ = false;  // not merely open
+    bool foreign_ = false;    // out, and nothing for the eccentric: another fault alone pulls it there
     bool alone_ = false;
     double digitHeight_ = 0.0;
     std::optional<double> lowest_, highest_;

@@ -47,7 +47,7 @@ void BiasScale::paintTrack(QPainter& painter, const QRectF& track) const {
     paintLimits(painter, track);
     const double zero = track.center().x();
     if (value) {
-        const bool out = std::abs(*value) > limit;
+        const bool out = !open && std::abs(*value) > limit;
         const QColor color = !live ? theme::kSecondary : out ? theme::kOut : theme::kInk;
         const double x = xOf(*value, track);
         const double inset = 0.24 * track.height();

@@ -15,6 +15,7 @@ struct BiasScale {
     std::optional<double> value;
     std::optional<double> lowest, highest;  // peaks held
     bool live = true;                       // false: the value is of a line that now rests
+    bool open = false;                      // whether the value is out cannot be told
 
     void paint(QPainter& painter, const QRectF& area) const;
     static double heightFor(double textPx) { return 5.2 * textPx; }

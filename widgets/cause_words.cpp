@@ -7,11 +7,13 @@
 namespace trueunit {
 
 QString pullWords(const Snapshot& s) {
+    const bool alone = contactIsInOrder(s.reading, s.limits);
     switch (biasPulledIn(s.reading)) {
         case BiasPull::level:
-            return Words::tr("partly a level, see findings");
+            return alone ? Words::tr("by a level, see findings") : Words::tr("partly a level, see findings");
         case BiasPull::unsettled:
-            return Words::tr("not by the contact alone, see findings");
+            return alone ? Words::tr("not the eccentric, see findings")
+                         : Words::tr("not by the contact alone, see findings");
         case BiasPull::none:
             break;
     }

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/report/comparison.h"
+#include "core/report/shown_instants.h"
 #include "widgets/marker.h"
 #include "widgets/theme.h"
 #include "widgets/words.h"
@@ -73,7 +74,7 @@ void DisplacementMarks::drawEvidence(QCPPainter& painter) const {
     painter.setAntialiasing(true);
     painter.setPen(theme::pen(theme::kBlue, 1.5));
     painter.setBrush(theme::kChosen);
-    for (const InstantReading& i : snapshot_->reading.instants) {
+    for (const InstantReading& i : shownInstants(snapshot_->reading).instants) {
         if (!restsOn(evidence_, i.k, i.to)) continue;
         const double half = kHalfSpread + 0.05;
         const QPointF top = place(i.k + sideOf(i.to) - half, i.maxPercent);
@@ -99,7 +100,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
 
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
     painter.setAntialiasing(true);
-    for (const InstantReading& i : snapshot_->reading.instants) {
+    for (const InstantReading& i : shownInstants(snapshot_->reading).instants) {
         const bool out = meanIsOut(i, *snapshot_);
         const QColor color = out ? theme::kOut : theme::kInk;
         const QPointF centre = place(i.k + sideOf(i.to), i.meanPercent);
@@ -117,7 +118,7 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
 void DisplacementMarks::drawWords(QCPPainter& painter) const {
     painter.setFont(theme::text(theme::kSmallPx - 1, QFont::DemiBold));
     if (place(2 * kSide, 0).x() - place(0, 0).x() <= widthOf(painter, outWord())) return;
-    for (const InstantReading& i : snapshot_->reading.instants)
+    for (const InstantReading& i : shownInstants(snapshot_->reading).instants)
         if (meanIsOut(i, *snapshot_))
             drawWord(painter, i, outWord(), theme::kOut);
         else if (meanIsOpen(i, *snapshot_))
@@ -144,9 +145,9 @@ void DisplacementMarks::drawWord(QCPPainter& painter, const InstantReading& i, c
 void DisplacementMarks::drawBefore(QCPPainter& painter) const {
     if (!before_) return;
     painter.setAntialiasing(true);
-    for (const InstantReading& was : before_->reading.instants) {
+    for (const InstantReading& was : shownInstants(before_->reading).instants) {
         const QPointF from = place(was.k + sideOf(was.to) + kHalfSpread, was.meanPercent);
-        for (const InstantReading& is : snapshot_->reading.instants) {
+        for (const InstantReading& is : shownInstants(snapshot_->reading).instants) {
             if (is.k != was.k || is.to != was.to) continue;
             const auto a = meanOf(was), b = meanOf(is);
             if (!a || !b || !differs(*a, *b)) continue;

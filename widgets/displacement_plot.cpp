@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "core/report/judge.h"
+#include "core/report/shown_instants.h"
 #include "widgets/displacement_marks.h"
 #include "widgets/plot_style.h"
 #include "widgets/words.h"
@@ -35,7 +36,8 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
     connect(plot_, &QCustomPlot::beforeReplot, this,
             [this] { rulePercentAxis(*plot_, -range_, range_, drawingHeight(*plot_)); });
     setToolTip(
-        withOutRule(Words::tr("Measured at the sender's own speed, so that a wrong speed moves nothing here. The "
+        withOutRule(Words::tr("Measured at the sender's own speed, so that a wrong speed moves nothing here; where a "
+                              "fault pulls at the speed as read, at the speed without it. The "
                               "grid takes the nominal unit instead.")) +
         QStringLiteral("<p>%1</p>")
             .arg(Words::tr(
@@ -80,19 +82,29 @@ void DisplacementPlot::nameColumns(int levels) {
     plot_->xAxis->setRange(0.5, levels + 1.5);
 }
 
+// At what speed, the longest words first.
+QStringList DisplacementPlot::speedWords(const Snapshot& s) {
+    if (shownInstants(s.reading).withoutTheFault)
+        return {Words::tr("% late (up) at the speed without the fault"), Words::tr("% late, fault set aside"),
+                Words::tr("fault set aside")};
+    const JudgedReading* speed = judged(s.reading.verdict, "error_percent");
+    const bool out = speed && speed->judgement == Judgement::out;  // which the grid shows, and this does not
+    const QString brief = out ? Words::tr("% late, own speed (out)") : Words::tr("% late, own speed");
+    const auto n = static_cast<long>(s.windowUsed);
+    const bool wider = n > 0 && n < s.reading.speed.over;
+    return {wider ? Words::tr("% late (up) at the speed over the last %1").arg(s.reading.speed.over)
+            : out ? Words::tr("% late (up) at the sender's own speed, which is out")
+                  : Words::tr("% late (up) at the sender's own speed"),
+            brief, Words::tr("own speed")};
+}
+
 void DisplacementPlot::say(const Snapshot& s) {
     const auto n = static_cast<long>(s.windowUsed);
-    const JudgedReading* speed = judged(s.reading.verdict, "error_percent");
-    const bool out = speed && speed->judgement == Judgement::out;        // which the grid shows, and this does not
-    const bool wider = n > 0 && n < s.reading.speed.over;
-    const QString unit = wider ? Words::tr("% late (up) at the speed over the last %1").arg(s.reading.speed.over)
-                         : out ? Words::tr("% late (up) at the sender's own speed, which is out")
-                               : Words::tr("% late (up) at the sender's own speed"),
-                  brief = out ? Words::tr("% late, own speed (out)") : Words::tr("% late, own speed");
+    QStringList speed = speedWords(s);
     const QString count = QStringLiteral(", ") + counted(n, Words::tr("character"), Words::tr("characters"));
-    setRemark(n == 0 ? unit : unit + count, Tone::quiet, {unit, brief, Words::tr("own speed")});
+    setRemark(n == 0 ? speed.front() : speed.front() + count, Tone::quiet, speed);
     QStringList said;
-    for (const InstantReading& i : s.reading.instants)
+    for (const InstantReading& i : shownInstants(s.reading).instants)
         said << Words::tr("%1 %2 mean %3 spread %4%5")
                     .arg(elementName(i.k, s.levels), toWords(i.to), signedNumber(i.meanPercent, 1),
                          number(i.rmsPercent, 1),

@@ -30,6 +30,7 @@ protected:
 private:
     void chooseRange(const Snapshot& snapshot);
     void nameColumns(int levels);
+    static QStringList speedWords(const Snapshot& snapshot);
     void say(const Snapshot& snapshot);
 
     QCustomPlot* plot_;

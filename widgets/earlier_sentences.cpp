@@ -11,6 +11,15 @@ namespace {
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP("Core",
+                      "Send one character over and over: what still changes from one to the next is the contact's."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
+        "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and "
+                      "see whether it still wanders."),
+    QT_TRANSLATE_NOOP("Core",
                       "Click a faulty character on the tape view to see it on the grid; with the power off press the "
                       "sensing pin of level %1 by hand and feel its way."),
     QT_TRANSLATE_NOOP("Core", "A single mark is missed"),

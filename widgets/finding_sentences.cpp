@@ -100,7 +100,22 @@ constexpr std::array kFindings = {
                       "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the "
                       "bearings of the shaft."),
     QT_TRANSLATE_NOOP("Core",
-                      "Send one character over and over: what still changes from one to the next is the contact's."),
+                      "Send one character over and over and freeze some: flags that change one by one are the "
+                      "contact's, where all of a character change together it is its start."),
+    QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
+    QT_TRANSLATE_NOOP("Core",
+                      "All instants of a character share %1, %2 is each one's own: it is the start they are counted "
+                      "from that comes early or late."),
+    QT_TRANSLATE_NOOP("Core",
+                      "All instants of a character share %1, %2 is each one's own: the start scatters more than the "
+                      "others; begin with its contact."),
+    QT_TRANSLATE_NOOP("Core",
+                      "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and "
+                      "spring; then the start lever or trip, play, a clutch that takes hold with a jerk."),
+    QT_TRANSLATE_NOOP("Core", "Not the contacts of the levels, unless one contact sends them all."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Freeze some characters one after the other: within each, all flags are off by about as much."),
+    QT_TRANSLATE_NOOP("Core", "Clean the start contact and measure again."),
     QT_TRANSLATE_NOOP("Core", "Clean the contact and measure again."),
     QT_TRANSLATE_NOOP("Core", "That is a machine for 60 Hz on 50 Hz mains: wrong motor or gears for this mains."),
     QT_TRANSLATE_NOOP("Core", "That is a machine for 50 Hz on 60 Hz mains: wrong motor or gears for this mains."),
@@ -159,8 +174,8 @@ constexpr std::array kFindings = {
                       "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a "
                       "slipping belt or clutch, dry bearings."),
     QT_TRANSLATE_NOOP("Core",
-                      "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and "
-                      "see whether it still wanders."),
+                      "Watch the trail of the speed for some minutes with the machine warm; hold the load even (no "
+                      "tape) and see whether it still wanders."),
     QT_TRANSLATE_NOOP("Core", "The displacement swings by %1 at %2 Hz"),
     QT_TRANSLATE_NOOP("Core",
                       "once in %1 characters: a shaft or wheel that turns once in so many turns of the main shaft"),
@@ -208,10 +223,9 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "Instants that end a single unit come %1 %2 against the others, to mark and to space alike; that "
                       "pulls at bias, end distortion and speed as they are read."),
-    QT_TRANSLATE_NOOP(
-        "Core",
-        "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a "
-        "battery: if the dependence goes, it is the loop's; if it stays, the contact lever's."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Measure the contacts alone on a battery: if the dependence stays, it is the contact lever's; if "
+                      "it goes, that of a relay or of what else lies in the loop."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 %, end distortion %2 % and the speed error %3 %."),
     QT_TRANSLATE_NOOP("Core", "What has not come to rest after one unit."),

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <array>
 
+#include "core/report/shown_instants.h"
 #include "widgets/figures.h"
 #include "widgets/marker.h"
 #include "widgets/theme.h"
@@ -37,16 +38,14 @@ void paintHeads(QPainter& painter, const QRectF& area, double baseline) {
 
 }  // namespace
 
-InstantTable::InstantTable(QWidget* parent) : Panel(Words::tr("Instants"), parent) {
-    setRemark(Words::tr("% of a unit at the sender's own speed, late positive"));
-    refresh(shown());
-}
+InstantTable::InstantTable(QWidget* parent) : Panel(Words::tr("Instants"), parent) { refresh(shown()); }
 
 QSize InstantTable::sizeHint() const { return {400, static_cast<int>(60 + 12 * kRowPitch * theme::kSmallPx)}; }
 
 void InstantTable::refresh(const Snapshot& snapshot) {
+    setRemark(instantsWords(snapshot.reading));
     QStringList said;
-    for (const InstantReading& i : snapshot.reading.instants)
+    for (const InstantReading& i : shownInstants(snapshot.reading).instants)
         said << Words::tr("%1 %2 mean %3")
                     .arg(elementName(i.k, snapshot.levels), toWords(i.to), signedNumber(i.meanPercent, 1));
     describe(said.isEmpty() ? whyNothing(snapshot) : said.join(QStringLiteral("; ")));
@@ -59,7 +58,7 @@ double InstantTable::paintTable(QPainter& painter, const QRectF& area, const Sna
     double baseline = area.top() + textPx;
     paintHeads(painter, area, baseline);
     const double markerX = area.left() + 3.4 * textPx;
-    for (const InstantReading& i : snapshot.reading.instants) {
+    for (const InstantReading& i : shownInstants(snapshot.reading).instants) {
         painter.setPen(theme::pen(theme::kHairline));
         painter.drawLine(QPointF(area.left(), baseline + 0.42 * textPx),
                          QPointF(area.right(), baseline + 0.42 * textPx));

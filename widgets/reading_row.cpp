@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/reading_row.h"
 
+#include <QHelpEvent>
 #include <QPainter>
+#include <QTextDocument>
+#include <QToolTip>
 #include <algorithm>
 
 #include "widgets/figures.h"
@@ -46,6 +49,12 @@ QString ReadingRow::said() const {
     const QString& words = text_.inWords.isEmpty() ? text_.judgement : text_.inWords;
     if (!words.isEmpty()) s += QStringLiteral(", ") + words;
     return s;
+}
+
+bool ReadingRow::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), Qt::convertFromPlainText(toolTip()), this);
+    return true;
 }
 
 void ReadingRow::paintEvent(QPaintEvent*) {

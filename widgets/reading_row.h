@@ -37,6 +37,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;  // the tooltip in lines of readable length
 
 private:
     QString name_, meaning_;

@@ -23,10 +23,11 @@ void judge(RowText& text, const Snapshot& s, const char* key) {
     text.inWords = text.judgement + QStringLiteral(" %");
     if (j->judgement == Judgement::open) {
         text.brief = QStringLiteral("?");
-        text.judgement = j->more      ? Words::tr("? %1 more").arg(*j->more)
-                         : j->pulled  ? Words::tr("? see findings")
-                         : j->missing ? Words::tr("? set the speed")
-                                      : Words::tr("? at the limit");
+        text.judgement = j->window > 0 ? Words::tr("? window of %1").arg(j->window)
+                         : j->more     ? Words::tr("? %1 more").arg(*j->more)
+                         : j->pulled   ? Words::tr("? see findings")
+                         : j->missing  ? Words::tr("? set the speed")
+                                       : Words::tr("? at the limit");
     } else {
         text.within = j->judgement == Judgement::in;
     }

@@ -43,7 +43,7 @@ const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP(
         "Words",
         "Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed "
-        "works against bias or end, the figure may be above the gross one."),
+        "works against bias or end, or a fault pulls at the speed as read, the figure may be above the gross one."),
     QT_TRANSLATE_NOOP("Words", "What comes back with a shaft, gear or motor: amplitude, and how often a second."),
     QT_TRANSLATE_NOOP("Words", "What is random: worn or dirty contacts, loose pivots, noise."),
     QT_TRANSLATE_NOOP("Words",

@@ -74,12 +74,21 @@ void TapeView::setEvidence(const EvidencePlaces& places) {
     update();
 }
 
-QString TapeView::wordsOf(quint64 number) const {
+std::optional<std::size_t> TapeView::placeOf(quint64 number) const {
     const auto& tape = shown().tape;
     const auto found =
         std::find_if(tape.begin(), tape.end(), [number](const TapeCharacter& c) { return c.number == number; });
-    return found == tape.end() ? QString()
-                               : characterWords(tape, static_cast<std::size_t>(found - tape.begin()), causes_);
+    return found == tape.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - tape.begin()));
+}
+
+QString TapeView::wordsOf(quint64 number) const {
+    const auto at = placeOf(number);
+    return at ? characterWords(shown().tape, *at, causes_) : QString();
+}
+
+QString TapeView::allWordsOf(quint64 number) const {
+    const auto at = placeOf(number);
+    return at ? wordsOf(number) + printWords(shown().tape, *at) : QString();
 }
 
 void TapeView::refresh(const Snapshot& s) {
@@ -178,7 +187,7 @@ bool TapeView::event(QEvent* event) {
     const auto* help = static_cast<QHelpEvent*>(event);
     if (help->pos().y() < body().top()) return Panel::event(event);
     if (const TapeCharacter* hit = at(help->pos()))
-        QToolTip::showText(aboveTheTape(help->globalPos()), wordsOf(hit->number), this);
+        QToolTip::showText(aboveTheTape(help->globalPos()), allWordsOf(hit->number), this);
     else
         QToolTip::hideText();
     return true;

@@ -21,8 +21,9 @@ public:
 
     void setSelected(quint64 number);                // 0: none
     void setEvidence(const EvidencePlaces& places);  // of the chosen finding
-    QString wordsOf(quint64 number) const;  // what it is, what it should be, where its print stands; empty: not there
-    QRectF cellOf(quint64 number) const;    // empty when that character is not on the visible tape
+    QString wordsOf(quint64 number) const;           // what it is and what it should be; empty: not there
+    QString allWordsOf(quint64 number) const;        // where its print stands as well
+    QRectF cellOf(quint64 number) const;             // empty when that character is not on the visible tape
     int visibleCharacters() const;
 
     QSize sizeHint() const override { return {960, 120}; }
@@ -42,6 +43,7 @@ private:
     double pitch() const;
     std::size_t firstVisible() const;
     QRectF cell(std::size_t index) const;
+    std::optional<std::size_t> placeOf(quint64 number) const;  // on the tape, oldest first
     const TapeCharacter* at(QPointF position) const;
     QPoint aboveTheTape(QPoint pointer) const;  // on the screen
     void remarkOn(const Snapshot& snapshot);

@@ -124,6 +124,17 @@ QString slipWords(const TapeCharacter& c) {
 // Signs that print; the others are known by names.
 bool printsSign(const std::string& print) { return print.size() == 1 && print != " "; }
 
+QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
+                       const std::vector<std::optional<std::size_t>>& causes) {
+    const TapeCharacter& c = tape[i];
+    QString words = told(c.print);
+    if (!c.stopPresent) words += Words::tr(", no stop");
+    if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
+    if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
+    words += dueWords(c);
+    return words + slipWords(c);
+}
+
 // A tape printed as it is punched carries the print six characters behind the holes (common practice).
 QString printWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
     constexpr int kBehind = 6;
@@ -134,17 +145,6 @@ QString printWords(const std::vector<TapeCharacter>& tape, std::size_t i) {
         behind << Words::tr("this is printed beside the holes of \u201c%1\u201d").arg(told(tape[*at].print));
     if (behind.isEmpty()) return {};
     return Words::tr(". On a tape that prints six behind, ") + behind.join(QStringLiteral(", "));
-}
-
-QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
-                       const std::vector<std::optional<std::size_t>>& causes) {
-    const TapeCharacter& c = tape[i];
-    QString words = told(c.print);
-    if (!c.stopPresent) words += Words::tr(", no stop");
-    if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
-    if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
-    words += dueWords(c);
-    return words + slipWords(c) + printWords(tape, i);
 }
 
 QString tapeWords(const Snapshot& s) {

@@ -23,9 +23,12 @@ std::vector<std::optional<std::size_t>> wrongCase(const Snapshot& snapshot);
 // ", due "8"" where that is known and it printed otherwise; empty if not.
 QString dueWords(const TapeCharacter& character);
 
-// What a character is, what is wrong with it, and where its print stands.
+// What a character is, and what is wrong with it.
 QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t index,
                        const std::vector<std::optional<std::size_t>>& causes);
+
+// Where its print stands; empty: it has none.
+QString printWords(const std::vector<TapeCharacter>& tape, std::size_t index);
 
 // The last characters by name, as they would be read out.
 QString tapeWords(const Snapshot& snapshot);

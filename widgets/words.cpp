@@ -11,6 +11,7 @@
 
 #include "core/report/comparison.h"
 #include "core/report/judge.h"
+#include "core/report/shown_instants.h"
 #include "widgets/figures.h"
 #include "widgets/told.h"
 
@@ -101,6 +102,12 @@ QString directionWords(double biasPercent, double limitPercent) {
 
 QString toWords(Condition to) { return to == Condition::mark ? Words::tr("to mark") : Words::tr("to space"); }
 
+QString instantsWords(const Reading& reading) {
+    return shownInstants(reading).withoutTheFault
+               ? Words::tr("Percent of a unit at the speed without the fault, late positive")
+               : Words::tr("Percent of a unit at the sender's own speed, late positive");
+}
+
 QString elementName(int k, int levels) {
     if (k <= 0) return Words::tr("start");
     return k <= levels ? QString::number(k) : Words::tr("stop");
@@ -156,7 +163,7 @@ QString overWords(std::size_t characters) {
     return characters == 1 ? Words::tr("over one character") : Words::tr("over %1 characters").arg(characters);
 }
 
-QString fromHereWords(std::size_t over) { return Words::tr("from here %1").arg(overWords(over)); }
+QString fromHereWords(std::size_t over) { return Words::tr("from here each point %1").arg(overWords(over)); }
 
 QString dayFormat() {
     QString format = QLocale().dateFormat(QLocale::ShortFormat);
@@ -200,7 +207,7 @@ bool instantIsOut(Condition to, double displacementPercent, const Snapshot& snap
 }
 
 bool meanIsOut(const InstantReading& instant, const Snapshot& s) {
-    const auto mean = meanAmong(instant, s.reading.instants);
+    const auto mean = meanAmong(instant, shownInstants(s.reading).instants);
     return mean && liesOut(instant.to, std::abs(mean->value) - mean->uncertainty, s);
 }
 

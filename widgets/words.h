@@ -26,12 +26,13 @@ QString othersOutWords(const Verdict& verdict);                   // "end out": 
 QString othersOpenWords(const Verdict& verdict);                  // "end ?": what cannot be told yet; or empty
 QString directionWords(double biasPercent, double limitPercent);  // ": make them shorter", ", a little long"; or empty
 QString toWords(Condition to);                                    // "to mark", "to space"
-QString elementName(int k, int levels);        // "start", "1" .. "5", "stop": the element k units after the start
-QString shortPrint(const std::string& print);  // fits under one column of tape: "R", "sp", "ltr"
-QString whyNothing(const Snapshot& snapshot);  // the sentence that says why there is no reading
-QString dayFormat();                           // "dd.MM.yyyy": the country's, the year in full; files have yyyy-MM-dd
-QString dayWords(qint64 secondsUtc);           // "28.11.2026", of this time zone
-QString momentWords(qint64 secondsUtc);        // "28.11.2026 14:03"
+QString instantsWords(const Reading& reading);  // what the displacements of the instants are of: "% of a unit at ..."
+QString elementName(int k, int levels);         // "start", "1" .. "5", "stop": the element k units after the start
+QString shortPrint(const std::string& print);   // fits under one column of tape: "R", "sp", "ltr"
+QString whyNothing(const Snapshot& snapshot);   // the sentence that says why there is no reading
+QString dayFormat();                            // "dd.MM.yyyy": the country's, the year in full; files have yyyy-MM-dd
+QString dayWords(qint64 secondsUtc);            // "28.11.2026", of this time zone
+QString momentWords(qint64 secondsUtc);         // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 QString overWords(std::size_t characters);                             // "over 128 characters"
 

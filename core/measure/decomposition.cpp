@@ -22,6 +22,7 @@ constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
 constexpr double kShadow = 0.1;  // of the strongest line: what it leaves behind where instants are few and uneven
 constexpr std::size_t kSearchedCharacters = 600;
 constexpr double kShortestSearchSeconds = 4.0;
+constexpr double kFewestGroups = 8.0;
 
 struct LengthEffect {
     double sum = 0.0;
@@ -98,6 +99,29 @@ double rmsOf(const std::vector<Displaced>& d) {
     return std::sqrt(squares / static_cast<double>(d.size()));
 }
 
+// R. A. Fisher's one-way analysis of variance, with groups of unequal size (from memory).
+void partByCharacter(const std::vector<Displaced>& d, Decomposition& out) {
+    double groups = 0.0, total = 0.0, ofSquares = 0.0, between = 0.0, within = 0.0;
+    for (std::size_t first = 0, next = 0; first < d.size(); first = next) {
+        double n = 0.0, sum = 0.0, squares = 0.0;
+        for (; next < d.size() && d[next].character == d[first].character; ++next) {
+            n += 1.0;
+            sum += d[next].left;
+            squares += d[next].left * d[next].left;
+        }
+        groups += 1.0;
+        total += n;
+        ofSquares += n * n;
+        between += sum * sum / n;
+        within += squares - sum * sum / n;
+    }
+    if (groups < kFewestGroups || total - groups < kFewestGroups) return;
+    const double own = within / (total - groups);
+    const double size = (total - ofSquares / total) / (groups - 1.0);
+    out.apart = std::sqrt(own);
+    out.together = std::sqrt(std::max(0.0, (between / (groups - 1.0) - own) / size));
+}
+
 void takeOutLines(std::vector<Displaced>& d, double unitSeconds, std::vector<PeriodicLine>& lines) {
     const double span = d.back().seconds - d.front().seconds;
     while (lines.size() < kMostLines) {
@@ -130,6 +154,7 @@ std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit
         for (std::size_t j = 0; j < effects[i].size(); ++j) effects[i][j].total += first[i][j].total;
     out.restRms = rmsOf(d);
     for (const Displaced& i : d) out.restPeak = std::max(out.restPeak, std::abs(i.left));
+    partByCharacter(d, out);
     if (const auto spread = spreadOf(effects)) {
         const double chance = spreadByChance(d);
         out.characteristic = std::sqrt(std::max(0.0, *spread * *spread - chance * chance));

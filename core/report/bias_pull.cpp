@@ -19,4 +19,8 @@ BiasPull biasPulledIn(const Reading& r) {
     return BiasPull::none;
 }
 
+bool contactIsInOrder(const Reading& r, const Limits& limits) {
+    return r.setAside && std::abs(r.setAside->biasPercent) <= limits.biasPercent;
+}
+
 }  // namespace trueunit

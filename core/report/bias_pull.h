@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/report/limits.h"
 #include "core/report/reading.h"
 
 namespace trueunit {
@@ -9,5 +10,7 @@ namespace trueunit {
 // that wants turning.
 enum class BiasPull { none, level, unsettled };
 BiasPull biasPulledIn(const Reading& reading);
+// With that fault set aside the bias is within its limit: nothing is left for the eccentric.
+bool contactIsInOrder(const Reading& reading, const Limits& limits);
 
 }  // namespace trueunit

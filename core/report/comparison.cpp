@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/comparison.h"
+#include "core/report/shown_instants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +22,7 @@ Difference difference(std::string key, std::string name, std::string unit, const
 }
 
 std::optional<Measured> instantIn(const Reading& r, int k, Condition to) {
-    for (const InstantReading& i : r.instants)
+    for (const InstantReading& i : shownInstants(r).instants)
         if (i.k == k && i.to == to) return meanOf(i);
     return std::nullopt;
 }

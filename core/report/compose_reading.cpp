@@ -116,6 +116,10 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     if (parts->characteristicKnown) d.characteristicPercent = parts->characteristic;
     d.fortuitousRmsPercent = parts->restRms;
     d.fortuitousPeakPercent = parts->restPeak;
+    if (parts->together > 0.0 || parts->apart > 0.0) {
+        d.togetherPercent = parts->together;
+        d.apartPercent = parts->apart;
+    }
     if (!parts->linesSought) return;
     d.cyclic.emplace();
     for (const PeriodicLine& l : parts->lines) {
@@ -261,8 +265,10 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readTape(r, characters.tape, !options.expect.empty());
     if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
     const double placing = std::hypot(kPlacingPercent, frontEnd);
+    const bool full =
+        options.windowCharacters > 0 && window.size() >= static_cast<std::size_t>(options.windowCharacters);
     r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},
-                             {static_cast<long>(window.size()), static_cast<long>(unitCharacters.size())});
+                             {static_cast<long>(window.size()), static_cast<long>(unitCharacters.size()), full});
     for (std::string& note : openNotes(r.verdict)) r.notes.push_back(std::move(note));
     diagnose(r, characters, limits, options, levels, pattern, steadiness);
     return r;

@@ -13,11 +13,12 @@ constexpr long kFewestInstants = 20;
 constexpr double kMildPercent = 2.0;  // bias and end: smaller is in order
 constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
-constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
-constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
-constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
-constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
-constexpr double kFewestToCompare = 15.0;  // instants
+constexpr double kScatterPercent = 1.7;                // rms; smaller is in order
+constexpr double kScatterLimit = 3.0;                  // rms: peaks reach the limit of the distortion
+constexpr double kWildPeakPercent = 10.0;              // one instant so far out, the others quiet
+constexpr double kGrowth = 1.7;                        // of the scatter through the character: the drive may be at work
+constexpr double kFewestToCompare = 15.0;              // instants
+constexpr double kStartAlone = 2.0, kStartMore = 1.4;  // share of the start over that of each instant
 constexpr double kBounceMs = 0.3;
 constexpr double kBounceUnit = 0.05;  // of a unit: a bounce so long is at its limit
 
@@ -83,6 +84,31 @@ double growth(const Symptoms& s) {
     }
     if (n[0] < kFewestToCompare || n[1] < kFewestToCompare || !(squares[0] > 0.0)) return 1.0;
     return std::sqrt(squares[1] / n[1] / (squares[0] / n[0]));
+}
+
+// What all instants of a character share over what each has by itself: 1 where the start scatters as much as any other,
+// much more where it scatters alone. 0: not known.
+double startShare(const Symptoms& s) {
+    const auto& d = s.reading.distortion;
+    return d.togetherPercent && d.apartPercent.value_or(0.0) > 0.0 ? *d.togetherPercent / *d.apartPercent : 0.0;
+}
+
+std::string startWords(const DistortionReading& d) {
+    return " All instants of a character share " + percent(*d.togetherPercent) + ", " + percent(*d.apartPercent) +
+           " is each one's own";
+}
+
+// All that a character is timed by comes early or late, and its instants with it.
+void blameStart(Finding& f, const DistortionReading& d) {
+    f.title = "The start scatters by " + percent(*d.togetherPercent) + " at random";
+    f.evidence += startWords(d) + ": it is the start they are counted from that comes early or late.";
+    f.lookAt =
+        "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the "
+        "start lever or trip, play, a clutch that takes hold with a jerk. Not the contacts of the levels, unless one "
+        "contact sends them all.";
+    f.confirm =
+        "Freeze some characters one after the other: within each, all flags are off by about as much. Clean the start "
+        "contact and measure again.";
 }
 
 }  // namespace
@@ -204,9 +230,14 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
         "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of "
         "the shaft.";
     f.confirm =
-        "Send one character over and over: what still changes from one to the next is the contact's. Clean the "
-        "contact and measure again." +
-        kUnplug + kLoopOff + kNoOil;
+        "Send one character over and over and freeze some: flags that change one by one are the contact's, where all "
+        "of "
+        "a character change together it is its start. Clean the contact and measure again.";
+    if (!wild && !grows && startShare(s) > kStartAlone)
+        blameStart(f, d);
+    else if (!wild && !grows && startShare(s) > kStartMore)
+        f.evidence += startWords(d) + ": the start scatters more than the others; begin with its contact.";
+    f.confirm += kUnplug + kLoopOff + kNoOil;
     const bool doubtful = bounces || s.strays() || grows || !d.cyclic;
     f.confidence = wild ? 0.4 : (doubtful ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);
     return RankedFinding{f, wild ? 0.6 : own / kScatterLimit * (bounces ? 0.5 : 1.0)};

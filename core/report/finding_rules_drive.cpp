@@ -227,7 +227,8 @@ std::optional<RankedFinding> unsteadySpeed(const Symptoms& s) {
                    : "Governor (hunting, dirty governor contacts, sticking weights), motor brushes, mains supply, a "
                      "slipping belt or clutch, dry bearings.";
     f.confirm =
-        "Watch the speed for some minutes with the machine warm; hold the load even (no tape) and see whether "
+        "Watch the trail of the speed for some minutes with the machine warm; hold the load even (no tape) and see "
+        "whether "
         "it still wanders." +
         kUnplug;
     return RankedFinding{f, w.wander / kWanderLimit};
@@ -259,8 +260,7 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
                           "bearing with play, an eccentric or bent gear, a damaged tooth.");
     f.confirm =
         "Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand "
-        "through "
-        "one revolution of it and feel for a stiff place or play." +
+        "through one revolution of it and feel for a stiff place or play." +
         kUnplug;
     return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
 }

@@ -45,8 +45,8 @@ Finding unsettled(const Symptoms& s, double characteristic) {
         "What has not come to rest after one unit. Edges so steep speak for a contact lever (spring, pivot, stop) or a "
         "relay in the loop rather than for magnets or a capacitor. Which of them, a recording alone cannot tell.";
     f.confirm =
-        "Measure with a resistor in place of the magnets, at the same current, or the contacts alone on a battery: if "
-        "the dependence goes, it is the loop's; if it stays, the contact lever's." +
+        "Measure the contacts alone on a battery: if the dependence stays, it is the contact lever's; if it goes, that "
+        "of a relay or of what else lies in the loop." +
         kLoopOff;
     f.confidence = s.pattern && s.pattern->afterShort ? 0.9 : 0.5;
     return f;

@@ -16,6 +16,12 @@ namespace {
 constexpr double kPeakScatter = 0.7;
 constexpr double kMostMore = 500.0;  // characters; more is minutes of tape, and soon another number
 
+// Upwards: it is a guess.
+long oneFigure(double characters) {
+    const double step = std::pow(10.0, std::floor(std::log10(std::max(characters, 1.0))));
+    return std::max(static_cast<long>(std::ceil(characters / step) * step), 1L);
+}
+
 // The scatter's share of the uncertainty falls with the root of the count, the instrument's own does not fall.
 std::optional<long> moreCharacters(double distance, double uncertainty, double part, long count) {
     const double room = distance * distance - part * part;
@@ -23,11 +29,10 @@ std::optional<long> moreCharacters(double distance, double uncertainty, double p
     const double scatter = std::max(uncertainty * uncertainty - part * part, 0.0);
     const double more = std::ceil(static_cast<double>(count) * (scatter / room - 1.0));
     if (more > kMostMore) return std::nullopt;
-    const double step = std::pow(10.0, std::floor(std::log10(std::max(more, 1.0))));  // one figure: it is a guess
-    return std::max(static_cast<long>(std::ceil(more / step) * step), 1L);
+    return oneFigure(more);
 }
 
-JudgedReading held(const char* key, Measured m, double limit, double part, long count) {
+JudgedReading held(const char* key, Measured m, double limit, double part, long count, bool full = false) {
     JudgedReading j;
     j.key = key;
     j.limit = limit;
@@ -38,6 +43,7 @@ JudgedReading held(const char* key, Measured m, double limit, double part, long 
         j.judgement = Judgement::out;
     else
         j.more = moreCharacters(std::abs(size - limit), m.uncertainty, part, count);
+    if (full && j.more) j.window = oneFigure(static_cast<double>(count + *j.more));
     return j;
 }
 
@@ -78,8 +84,8 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
     const DistortionReading& d = r.distortion;
     const double scatter = d.fortuitousRmsPercent.value_or(0.0);
     if (r.speed.errorPercent && limits.statesSpeed)
-        v.judged.push_back(
-            held("error_percent", *r.speed.errorPercent, limits.speedPercent, part.speedPercent, characters.unit));
+        v.judged.push_back(held("error_percent", *r.speed.errorPercent, limits.speedPercent, part.speedPercent,
+                                characters.unit, characters.full));
     else if (limits.statesSpeed && r.speed.baud)
         v.judged.push_back({"error_percent", Judgement::open, limits.speedPercent, {}, true});
     if (d.grossPercent && limits.statesGross)
@@ -88,10 +94,11 @@ Verdict judgeReading(const Reading& r, const Limits& limits, const InstrumentPar
         v.judged.push_back(heldPeak("synchronous_percent", *d.synchronousPercent, limits.synchronousPercent,
                                     part.peakPercent, scatter));
     if (d.biasPercent && limits.statesBias)
-        v.judged.push_back(
-            held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window));
+        v.judged.push_back(held("bias_percent", *d.biasPercent, limits.biasPercent, part.biasPercent, characters.window,
+                                characters.full));
     if (d.endPercent && limits.statesEnd)
-        v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window));
+        v.judged.push_back(held("end_percent", *d.endPercent, limits.endPercent, part.biasPercent, characters.window,
+                                characters.full));
     if (r.setAside || r.speed.wanderPercent)
         awaitMending(v.judged, r.speed.wanderPercent.has_value(), characters.window < characters.unit);
     bool open = v.judged.empty();
@@ -143,6 +150,7 @@ std::string judgementWords(const JudgedReading& j) {
     if (j.missing) return "cannot tell: no nominal speed";
     if (j.pulled) return "cannot tell: a fault pulls at it, see findings";
     if (!j.more) return "cannot tell: too near the limit";
+    if (j.window > 0) return "cannot tell: wants a window of " + std::to_string(j.window) + " characters";
     return "cannot tell yet: " + std::to_string(*j.more) + (*j.more == 1 ? " more character" : " more characters");
 }
 
@@ -173,6 +181,8 @@ std::vector<std::string> openNotes(const Verdict& verdict) {
         if (j.judgement != Judgement::open || j.missing) continue;
         std::string note = "Whether " + nameOf(j.key) + " is in limits cannot be told";
         note += j.pulled ? " before the fault that pulls at it is mended."
+                : j.window > 0
+                    ? " over so few characters: a window of about " + std::to_string(j.window) + " is wanted."
                 : j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
                          : ": it is nearer to the limit than its uncertainty.";
         notes.push_back(std::move(note));

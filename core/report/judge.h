@@ -19,7 +19,8 @@ struct InstrumentPart {
 // Characters that the readings rest on.
 struct JudgedCharacters {
     long window = 0;
-    long unit = 0;  // those that gave the unit, and so the speed
+    long unit = 0;      // those that gave the unit, and so the speed
+    bool full = false;  // the window takes no more of them
 };
 
 // Holds each reading against its limit, with the reading's uncertainty as a guard band on either side (the decision
@@ -38,7 +39,7 @@ struct PlainVerdict {
 };
 PlainVerdict plainVerdict(const Reading& reading);
 
-// "in", "out", "cannot tell yet: 12 more characters".
+// "in", "out", "cannot tell yet: 12 more characters", "cannot tell: wants a window of 40 characters".
 std::string judgementWords(const JudgedReading& judged);
 
 // A limit on the speed, and no nominal speed to hold the reading against.

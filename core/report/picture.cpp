@@ -6,6 +6,7 @@
 
 #include "core/measure/timing.h"
 #include "core/report/compose_reading.h"
+#include "core/report/shown_instants.h"
 
 namespace trueunit {
 
@@ -113,8 +114,8 @@ void Picture::fill(Snapshot& s, const CharacterLog& log) const {
                 i.displacementPercent = displacementPercent({i.k, i.to, i.seconds}, s.gridUnitSeconds);
         s.traces.push_back(std::move(placed));
     }
-    if (speed.unitMs)
-        s.dots = dotsOf(log.last(windowOf(options_, kDotCharacters, kDotCharacters)), 1e-3 * *speed.unitMs);
+    if (const double unit = shownInstants(s.reading).unitSeconds; unit > 0.0)
+        s.dots = dotsOf(log.last(windowOf(options_, kDotCharacters, kDotCharacters)), unit);
     s.trail = trail_;
     s.nudges = nudges_.nudges();
     s.nudgesLearnedIn = nudges_.charactersToLearn();

@@ -71,6 +71,8 @@ struct DistortionReading {
     std::optional<double> fortuitousRmsPercent;
     std::optional<double> fortuitousPeakPercent;
     std::optional<std::vector<CyclicLine>> cyclic;
+    // Of the fortuitous, rms: what all instants of a character share, and what each has by itself. Not in the JSON.
+    std::optional<double> togetherPercent{}, apartPercent{};
 };
 
 // Synchronous displacement of the instants nominally k units after the start, late positive.
@@ -133,6 +135,7 @@ struct JudgedReading {
     std::optional<long> more{};  // open: about so many more characters settle it; empty: none can
     bool missing = false;        // open for want of a reading: no nominal speed is known to hold it against
     bool pulled = false;         // open while a fault pulls at it that is set aside; more characters do not settle it
+    long window = 0;  // where more would, but the window takes no more: one of so many characters; 0: it does
 };
 
 struct Verdict {

@@ -70,6 +70,8 @@ TRUEUNIT_FIELDS(DistortionReading) {
     f("fortuitous_rms_percent", v.fortuitousRmsPercent);
     f("fortuitous_peak_percent", v.fortuitousPeakPercent);
     f("cyclic", v.cyclic);
+    f("together_percent", v.togetherPercent);
+    f("apart_percent", v.apartPercent);
 }
 
 TRUEUNIT_FIELDS(InstantReading) {
@@ -179,6 +181,7 @@ TRUEUNIT_FIELDS(JudgedReading) {
     f("more", v.more);
     f("missing", v.missing);
     f("pulled", v.pulled);
+    f("window", v.window);
 }
 
 TRUEUNIT_FIELDS(Verdict) {

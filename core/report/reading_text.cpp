@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/report/judge.h"
+#include "core/report/shown_instants.h"
 #include "core/report/speed_swing.h"
 #include "core/report/text_faults.h"
 
@@ -174,10 +175,12 @@ void addDistortion(const DistortionReading& d, const SpeedReading& speed, Table&
                                          : ""));
 }
 
-void addInstants(const std::vector<InstantReading>& instants, std::string& out) {
-    if (instants.empty()) return;
-    out += "\ninstant          count     mean       rms  smallest   largest   (percent of a unit, late positive)\n";
-    for (const InstantReading& i : instants) {
+void addInstants(const Reading& reading, std::string& out) {
+    const ShownInstants shown = shownInstants(reading);
+    if (shown.instants.empty()) return;
+    out += "\ninstant          count     mean       rms  smallest   largest   (percent of a unit, late positive";
+    out += shown.withoutTheFault ? ", at the speed without the fault)\n" : ")\n";
+    for (const InstantReading& i : shown.instants) {
         char line[128];
         std::snprintf(line, sizeof line, "%d to %-5s %12ld %8s  %8.2f  %8s  %8s\n", i.k,
                       i.to == Condition::mark ? "mark" : "space", i.count, withSign(i.meanPercent, 2).c_str(),
@@ -250,7 +253,7 @@ std::string readingText(const Reading& reading, const Limits& limits) {
     addSpeed(reading.speed, table);
     addDistortion(reading.distortion, reading.speed, table);
     addDetails(reading, table);
-    addInstants(reading.instants, out);
+    addInstants(reading, out);
     if (reading.findings) addFindings(*reading.findings, table);
     table.gap();
     table.row("verdict", verdictWords(reading, limits));

@@ -2410,6 +2410,54 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>A swing so regular speaks for a governor that hunts (contacts, weights, spring), or for a part that turns once in that time, such as the joint of a belt; then motor brushes, mains supply, dry bearings.</source>
         <translation>Ein so regelmäßiges Schwanken spricht für einen Regler, der pendelt (Kontakte, Gewichte, Feder), oder für ein Teil, das in dieser Zeit einmal umläuft, etwa den Stoß eines Riemens; dann Motorbürsten, Netz, trockene Lager.</translation>
     </message>
+    <message>
+        <source>Whether %1 is in limits cannot be told over so few characters: a window of about %2 is wanted.</source>
+        <translation>Ob %1 in den Grenzen liegt, ist über so wenige Zeichen nicht zu sagen: Es braucht ein Fenster von etwa %2.</translation>
+    </message>
+    <message>
+        <source>cannot tell: wants a window of %1 characters</source>
+        <translation>nicht zu sagen: braucht ein Fenster von %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>Send one character over and over and freeze some: flags that change one by one are the contact&apos;s, where all of a character change together it is its start.</source>
+        <translation>Ein Zeichen immer wieder senden und einige festhalten: Fähnchen, die sich einzeln ändern, kommen vom Kontakt, und wo sich alle eines Zeichens zusammen ändern, ist es sein Anlauf.</translation>
+    </message>
+    <message>
+        <source>The start scatters by %1 at random</source>
+        <translation>Der Anlauf streut regellos um %1</translation>
+    </message>
+    <message>
+        <source>All instants of a character share %1, %2 is each one&apos;s own: it is the start they are counted from that comes early or late.</source>
+        <translation>Alle Übergänge eines Zeichens haben %1 gemeinsam, %2 hat jeder für sich: Der Anlauf, von dem sie gezählt werden, kommt früh oder spät.</translation>
+    </message>
+    <message>
+        <source>All instants of a character share %1, %2 is each one&apos;s own: the start scatters more than the others; begin with its contact.</source>
+        <translation>Alle Übergänge eines Zeichens haben %1 gemeinsam, %2 hat jeder für sich: Der Anlauf streut mehr als die anderen; mit seinem Kontakt beginnen.</translation>
+    </message>
+    <message>
+        <source>What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the start lever or trip, play, a clutch that takes hold with a jerk.</source>
+        <translation>Was den Anlauf macht: sein Kontakt (Schmutz, verbrannte Flächen, eine lockere Schraube) und sein Hebel, Nocken und seine Feder; dann Anlaufhebel oder Auslösung, Spiel, eine Kupplung, die ruckartig greift.</translation>
+    </message>
+    <message>
+        <source>Not the contacts of the levels, unless one contact sends them all.</source>
+        <translation>Nicht die Kontakte der Schritte, es sei denn, ein Kontakt sendet sie alle.</translation>
+    </message>
+    <message>
+        <source>Freeze some characters one after the other: within each, all flags are off by about as much.</source>
+        <translation>Einige Zeichen nacheinander festhalten: In jedem liegen alle Fähnchen etwa gleich weit daneben.</translation>
+    </message>
+    <message>
+        <source>Clean the start contact and measure again.</source>
+        <translation>Anlaufkontakt reinigen und neu messen.</translation>
+    </message>
+    <message>
+        <source>Watch the trail of the speed for some minutes with the machine warm; hold the load even (no tape) and see whether it still wanders.</source>
+        <translation>Den Verlauf der Geschwindigkeit einige Minuten bei warmer Maschine beobachten; die Last gleich halten (kein Streifen) und sehen, ob sie noch wandert.</translation>
+    </message>
+    <message>
+        <source>Measure the contacts alone on a battery: if the dependence stays, it is the contact lever&apos;s; if it goes, that of a relay or of what else lies in the loop.</source>
+        <translation>Die Kontakte allein an einer Batterie messen: Bleibt die Abhängigkeit, kommt sie vom Kontakthebel; geht sie, von einem Relais oder was sonst im Linienstromkreis liegt.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -2770,10 +2818,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>latest</source>
         <translation>spätest</translation>
-    </message>
-    <message>
-        <source>Percent of a unit at the sender&apos;s own speed, late positive.</source>
-        <translation>Prozent der Schrittlänge bei eigener Geschwindigkeit des Senders, zu spät ist positiv.</translation>
     </message>
     <message>
         <source>Findings, worst first</source>
@@ -3524,10 +3568,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Übergänge</translation>
     </message>
     <message>
-        <source>% of a unit at the sender&apos;s own speed, late positive</source>
-        <translation>% der Schrittlänge bei eigener Geschwindigkeit, zu spät positiv</translation>
-    </message>
-    <message>
         <source>%1 %2 mean %3</source>
         <translation>%1 %2 Mittel %3</translation>
     </message>
@@ -3546,10 +3586,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>coupling %1 Hz</source>
         <translation>Kopplung %1 Hz</translation>
-    </message>
-    <message>
-        <source>noise %1 dB</source>
-        <translation>Rauschen %1 dB</translation>
     </message>
     <message>
         <source>hum %1 %</source>
@@ -4172,10 +4208,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 von %2 seit der Verstellung</translation>
     </message>
     <message>
-        <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed, percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders, Prozent einer Schrittlänge, zu spät ist positiv.</translation>
-    </message>
-    <message>
         <source>Left out, met too seldom to tell a change of 5 % of a unit: %1 of them.</source>
         <translation>Weggelassen, weil zu selten vorgekommen, um eine Änderung von 5 % einer Schrittlänge zu erkennen: %1 davon.</translation>
     </message>
@@ -4280,10 +4312,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Gemessen gegen die Nennschrittlänge: Bei falscher Geschwindigkeit weichen die späteren Übergänge weiter ab. Das Bild der Abweichung nimmt stattdessen die eigene Geschwindigkeit des Senders.</translation>
     </message>
     <message>
-        <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here. The grid takes the nominal unit instead.</source>
-        <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
-    </message>
-    <message>
         <source>A lozenge is the mean at the moment before (B). From it a stroke leads to the mean of now; where there is none, the two do not differ by more than chance.</source>
         <translation>Eine Raute ist der Mittelwert im Augenblick vorher (B). Von ihr führt ein Strich zum Mittelwert von jetzt; fehlt er, so unterscheiden sich die beiden nicht mehr als durch Zufall.</translation>
     </message>
@@ -4362,10 +4390,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Out is an instant beyond the start-stop limit and, while bias or end is out of limits, one beyond the limit of bias (to mark) or end (to space). A mean is also out beyond that while the worst instant is out, and only when the whole of its uncertainty is beyond; a question mark stands where that cannot be told.</source>
         <translation>Außerhalb ist ein Übergang jenseits der Start-Stopp-Grenze und, solange einseitige Verzerrung oder Endverzerrung außerhalb liegt, einer jenseits der Grenze der einseitigen Verzerrung (zum Zeichenstrom) oder der Endverzerrung (zum Trennstrom). Ein Mittelwert ist jenseits davon auch außerhalb, solange der schlimmste Übergang es ist, und nur, wenn seine ganze Unsicherheit jenseits liegt; ein Fragezeichen steht, wo das nicht zu sagen ist.</translation>
-    </message>
-    <message>
-        <source>from here %1</source>
-        <translation>ab hier %1</translation>
     </message>
     <message>
         <source>%1, of %2</source>
@@ -4476,10 +4500,6 @@ Bitte den Namen prüfen.</translation>
         <translation>% spät (oben) bei der Geschwindigkeit über die letzten %1</translation>
     </message>
     <message>
-        <source>Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, the figure may be above the gross one.</source>
-        <translation>Größte Abweichung ohne den Anteil der mittleren Geschwindigkeit: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt, kann sie über der gesamten liegen.</translation>
-    </message>
-    <message>
         <source>% speed</source>
         <translation>% Geschw.</translation>
     </message>
@@ -4534,6 +4554,66 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>level %1 late or early</source>
         <translation>Schritt %1 zu spät oder zu früh</translation>
+    </message>
+    <message>
+        <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed (where a fault pulls at that, at the speed without it), percent of a unit, late positive.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders (wo ein Fehler an ihr zieht, bei der ohne ihn), Prozent einer Schrittlänge, zu spät ist positiv.</translation>
+    </message>
+    <message>
+        <source>, by a level</source>
+        <translation>, durch einen Schritt</translation>
+    </message>
+    <message>
+        <source>, not the eccentric</source>
+        <translation>, nicht der Exzenter</translation>
+    </message>
+    <message>
+        <source>by a level, see findings</source>
+        <translation>durch einen Schritt, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>not the eccentric, see findings</source>
+        <translation>nicht der Exzenter, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here; where a fault pulls at the speed as read, at the speed without it. The grid takes the nominal unit instead.</source>
+        <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt; wo ein Fehler an der gelesenen Geschwindigkeit zieht, bei der ohne ihn. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
+    </message>
+    <message>
+        <source>% late (up) at the speed without the fault</source>
+        <translation>% spät (oben) bei der Geschwindigkeit ohne den Fehler</translation>
+    </message>
+    <message>
+        <source>% late, fault set aside</source>
+        <translation>% spät, ohne den Fehler</translation>
+    </message>
+    <message>
+        <source>fault set aside</source>
+        <translation>ohne den Fehler</translation>
+    </message>
+    <message>
+        <source>signal to noise %1 dB</source>
+        <translation>Signal zu Rauschen %1 dB</translation>
+    </message>
+    <message>
+        <source>? window of %1</source>
+        <translation>? Fenster von %1</translation>
+    </message>
+    <message>
+        <source>Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, or a fault pulls at the speed as read, the figure may be above the gross one.</source>
+        <translation>Größte Abweichung ohne den Anteil der mittleren Geschwindigkeit: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt oder ein Fehler an der gelesenen Geschwindigkeit zieht, kann sie über der gesamten liegen.</translation>
+    </message>
+    <message>
+        <source>Percent of a unit at the speed without the fault, late positive</source>
+        <translation>Prozent der Schrittlänge bei der Geschwindigkeit ohne den Fehler, zu spät ist positiv</translation>
+    </message>
+    <message>
+        <source>Percent of a unit at the sender&apos;s own speed, late positive</source>
+        <translation>Prozent der Schrittlänge bei eigener Geschwindigkeit des Senders, zu spät ist positiv</translation>
+    </message>
+    <message>
+        <source>from here each point %1</source>
+        <translation>ab hier jeder Punkt %1</translation>
     </message>
 </context>
 <context>
