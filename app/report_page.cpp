@@ -161,12 +161,12 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     if (right.empty()) return false;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
-    page.table({{7.0, Align::left, Words::tr("at")},
-                {11.5, Align::left, Words::tr("to")},
+    page.table({{8.5, Align::left, Words::tr("at")},
+                {10.5, Align::left, Words::tr("to")},
                 {6.5, Align::right, Words::tr("count")},
                 {12.0, Align::point, Words::tr("mean")},
                 {8.0, Align::point, Words::tr("rms")},
-                {13.0, Align::point, Words::tr("earliest")},
+                {14.0, Align::point, Words::tr("earliest")},
                 {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(instantsWords(snapshot.reading) + QLatin1Char('.'), PageFlow::font(7.0), kFaint, kSecondTable,

@@ -153,6 +153,47 @@ TEST(TapeText, TakesHolesTheTextDoesNotNameForPartOfTheTape) {
     EXPECT_EQ(study->strange, 0);
 }
 
+// Whatever of the line end the person left out: no level is blamed for it.
+TEST(TapeText, ALineEndThatTheTextLacksIsNoFault) {
+    for (const std::string words :
+         {"PACK MY BOX WITH FIVE DOZEN LIQUOR JUGS 1234", "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890",
+          "WATCH BELOW WATCH ABOVE"}) {
+        const auto round = encodeRound(ita2(), words + "\r\n");
+        std::vector<SentCode> sent;
+        for (std::size_t i = 9; i < 409; ++i) sent.push_back({round[i % round.size()], true, false});
+        for (const char* given : {"", "\n", "\r", "\r\n"}) {
+            SCOPED_TRACE(words + given);
+            const auto study = studyTape(ita2(), words + given, sent, sent.size());
+            ASSERT_TRUE(study);
+            EXPECT_EQ(study->wrong + study->repeated + study->skipped, 0);
+            EXPECT_EQ(study->loopLength, round.size());
+            EXPECT_GT(study->compared, 370);
+        }
+    }
+}
+
+TEST(TapeText, OtherCharactersThatDifferFromRoundToRoundAreNotJudged) {
+    const std::string words = "WATCH BELOW WATCH ABOVE AND ABOUT THE ROCK ";
+    std::string text;
+    for (int i = 0; i < 10; ++i) text += words + static_cast<char>('A' + i) + static_cast<char>('Z' - i) + "\r\n";
+    const auto sent = loopTape(text, 0, 450);
+    const auto study = studyTape(ita2(), words, sent, sent.size());
+    ASSERT_TRUE(study);
+    EXPECT_TRUE(study->othersBetween);
+    for (const LevelCount& l : study->levels) EXPECT_EQ(l.marksMissed + l.spacesFilled, 0) << l.level;
+    EXPECT_LT(study->compared, 430);
+}
+
+// A level that always fails about the beginning of the text is no reason to call that unknown.
+TEST(TapeText, ALevelThatFailsIsNotTakenForOtherCharacters) {
+    auto sent = loopTape(kLog, 5, 300);
+    for (SentCode& c : sent) c.code &= ~4U;
+    const auto study = studyTape(ita2(), kLog, sent, sent.size());
+    ASSERT_TRUE(study);
+    EXPECT_FALSE(study->othersBetween);
+    EXPECT_EQ(study->levels[2].marksMissed, study->levels[2].marksExpected);
+}
+
 TEST(TapeText, RefusesATextTheTapeDoesNotCarry) {
     const auto sent = loopTape(kLog, 0, 150);
     EXPECT_FALSE(studyTape(ita2(), "VQZX KJWP MMGB TTYY DDCC", sent, sent.size()));

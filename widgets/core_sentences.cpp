@@ -20,6 +20,12 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "No signal: nothing that switches between two levels."),
     QT_TRANSLATE_NOOP("Core", "Not start-stop: there is a signal, but it does not fall into characters."),
     QT_TRANSLATE_NOOP("Core", "Parity is even in %1 of %2 characters."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The tape has %1 characters a round, its text %2: the difference is taken for the tape's own, "
+                      "such as a carriage return."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Before the text of the tape begins anew come characters that it does not hold, such as a line "
+                      "end: they are not judged."),
     QT_TRANSLATE_NOOP("Core", "The tape does not carry the expected text: levels and feed cannot be judged."),
     QT_TRANSLATE_NOOP("Core",
                       "The text of the tape is not known and does not repeat three times: lost marks and filled "

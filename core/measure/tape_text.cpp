@@ -36,7 +36,8 @@ std::vector<SentCode> asSent(std::span<const LoopCode> loop) {
 struct Seen {
     int visits = 0;
     int passedOver = 0;
-    std::map<unsigned, int> inserted;  // after the place, by combination
+    std::map<unsigned, int> came;      // at the place, by combination
+    std::map<unsigned, int> inserted;  // after it
 };
 
 std::vector<Seen> lookAtRounds(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
@@ -49,10 +50,19 @@ std::vector<Seen> lookAtRounds(std::span<const SentCode> sent, const Alignment& 
             continue;
         }
         ++here.visits;
+        ++here.came[sent[i].code];
         for (int s = 1; s <= walk.skipped[i]; ++s)
             ++seen[(walk.place[i] + loop.size() - static_cast<std::size_t>(s)) % loop.size()].passedOver;
     }
     return seen;
+}
+
+// The combination of most rounds, of two at least.
+std::optional<unsigned> mostOf(const std::map<unsigned, int>& counts, int rounds) {
+    const auto most = std::max_element(counts.begin(), counts.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
+    if (most == counts.end() || most->second < 2 || 2 * most->second <= rounds) return std::nullopt;
+    return most->first;
 }
 
 // One mending of the loop; false: nothing to mend. A hole is added or struck out when most rounds, two at least, agree.
@@ -64,10 +74,12 @@ bool mend(std::vector<LoopCode>& loop, const std::vector<Seen>& seen) {
         const bool struck = s.passedOver >= 2 && s.passedOver > s.visits && loop.size() > 2;
         if (!struck) mended.push_back(loop[j]);
         changed |= struck;
-        const auto most = std::max_element(s.inserted.begin(), s.inserted.end(),
-                                           [](const auto& a, const auto& b) { return a.second < b.second; });
-        if (most == s.inserted.end() || most->second < 2 || 2 * most->second <= s.visits) continue;
-        mended.push_back({most->first, false});
+        const std::optional<unsigned> further = mostOf(s.inserted, s.visits);
+        if (!further) continue;
+        // The hole itself may be the one that was inserted, and the new one have come before it.
+        const std::optional<unsigned> here = mostOf(s.came, s.visits);
+        if (!struck && here && *further == loop[j].code) mended.back().code = *here;
+        mended.push_back({*further, false});
         changed = true;
     }
     loop = std::move(mended);
@@ -87,6 +99,32 @@ bool othersBetween(std::span<const SentCode> sent, const Alignment& walk, std::s
         ++(known ? own : others);
     }
     return others > own;
+}
+
+// Whether most rounds, two at least, come by the unknown stretch at the loop's end.
+bool comesByTheEnd(const Alignment& walk, const std::vector<LoopCode>& loop) {
+    int rounds = 0, by = 0;
+    for (std::size_t i = 1; i < walk.place.size(); ++i) {
+        const bool ends = walk.place[i - 1] + 1 == loop.size();
+        rounds += walk.place[i] < walk.place[i - 1] ? 1 : 0;
+        by += ends && walk.place[i] != walk.place[i - 1] ? 1 : 0;
+    }
+    return by >= 2 && 2 * by > rounds;
+}
+
+// The person left out how the line ends: where other characters come before most rounds they are added, as they were
+// in most of them, or where they differ as a stretch that is not known.
+std::vector<LoopCode> withLineEnd(std::span<const SentCode> sent, std::vector<LoopCode> loop) {
+    const double cost = alignToLoop(sent, loop).cost;
+    if (cost == 0.0) return loop;
+    std::vector<LoopCode> open = loop;
+    open.push_back({0, true});
+    const Alignment walk = alignToLoop(sent, open);
+    if (walk.cost >= cost || !comesByTheEnd(walk, open) || !othersBetween(sent, walk, open)) return loop;
+    const Seen end = lookAtRounds(sent, walk, open).back();
+    for (const auto& counts : {end.came, end.inserted})
+        if (const auto code = mostOf(counts, end.visits)) loop.push_back({*code, false});
+    return alignToLoop(sent, loop).cost < walk.cost ? loop : open;
 }
 
 std::optional<TapeText> recogniseReversals(const CodeTable& table, std::span<const SentCode> sent) {
@@ -165,6 +203,7 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
     if (out.loop.empty()) return std::nullopt;
     for (int i = 0; i < kMendings; ++i)
         if (!mend(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
+    out.loop = withLineEnd(sent, std::move(out.loop));
     return out;
 }
 

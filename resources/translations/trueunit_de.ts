@@ -2458,6 +2458,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Measure the contacts alone on a battery: if the dependence stays, it is the contact lever&apos;s; if it goes, that of a relay or of what else lies in the loop.</source>
         <translation>Die Kontakte allein an einer Batterie messen: Bleibt die Abhängigkeit, kommt sie vom Kontakthebel; geht sie, von einem Relais oder was sonst im Linienstromkreis liegt.</translation>
     </message>
+    <message>
+        <source>The tape has %1 characters a round, its text %2: the difference is taken for the tape&apos;s own, such as a carriage return.</source>
+        <translation>Der Streifen hat %1 Zeichen je Runde, sein Text %2: Der Unterschied gilt als dem Streifen eigen, etwa ein Wagenrücklauf.</translation>
+    </message>
+    <message>
+        <source>Before the text of the tape begins anew come characters that it does not hold, such as a line end: they are not judged.</source>
+        <translation>Bevor der Text des Streifens neu beginnt, kommen Zeichen, die er nicht enthält, etwa ein Zeilenende: Sie werden nicht beurteilt.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
