@@ -164,6 +164,8 @@ std::vector<ReportRow> reportRows(const Snapshot& s, const Snapshot* beside) {
     rows.add(Words::tr("Shaft"), Words::tr("/min"), Sides::one,
              [](R r) { return figure(r.speed.operationsPerMinute); });
     rows.add(Words::tr("Stop"), Words::tr("units"), Sides::one, [](R r) { return figure(r.speed.stopUnits); });
+    rows.add(Words::tr("Stop, spread rms"), Words::tr("units"), Sides::one,
+             [](R r) { return figure(r.speed.stopSpreadUnits, 3); });
     addFurther(rows, s.reading);
     return rows.take();
 }

@@ -339,5 +339,22 @@ TEST(Pipeline, FiguresOfTheUsVariantAreReadWhenAskedFor) {
               test::measureTwice(heard, sender.rateHz, options).reading().text.decoded);
 }
 
+// A start that comes late makes the stop before it long and the one after it short: 5 % each way are 7 % of spread. A
+// few characters tell none.
+TEST(Pipeline, TheStopHasItsSpread) {
+    PlainSender sender;
+    sender.startScatterPercent = 5.0;
+    const auto samples = sender.send(test::mixedText(200, 6));
+    for (const int window : {0, 8}) {
+        Options options;
+        options.windowCharacters = window;
+        Pipeline pipeline(sender.rateHz, options, Limits{});
+        pipeline.push(samples);
+        const auto spread = pipeline.snapshot().reading.speed.stopSpreadUnits;
+        EXPECT_EQ(spread.has_value(), window == 0);
+        EXPECT_NEAR(spread.value_or(0.0), window == 0 ? 0.05 * std::numbers::sqrt2 : 0.0, 0.008);
+    }
+}
+
 }  // namespace
 }  // namespace trueunit

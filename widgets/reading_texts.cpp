@@ -147,7 +147,10 @@ RowText readingText(ReadingsPanel::Row row, const Snapshot& s, StableDecimals& d
         case ReadingsPanel::shaft:
             return measured(s.reading.speed.operationsPerMinute, Words::tr("/min"), decimals);
         case ReadingsPanel::stop:
-            return measured(s.reading.speed.stopUnits, Words::tr("units"), decimals);
+            text = measured(s.reading.speed.stopUnits, Words::tr("units"), decimals);
+            if (const auto& spread = s.reading.speed.stopSpreadUnits)
+                text.judgement = Words::tr("spread %1").arg(number(*spread, 2));
+            return text;
         case ReadingsPanel::bias:
             text = asOnGauge(d.biasPercent);
             judge(text, s, "bias_percent");

@@ -51,8 +51,9 @@ struct SpeedReading {
     std::optional<Measured> characterMs;
     std::optional<Measured> operationsPerMinute;
     std::optional<Measured> stopUnits;
-    long over = 0;                          // characters that gave the unit: a few take more than their own
-    std::optional<double> wanderPercent{};  // either way, of a speed that does not stay; empty: none is known
+    long over = 0;                            // characters that gave the unit: a few take more than their own
+    std::optional<double> wanderPercent{};    // either way, of a speed that does not stay; empty: none is known
+    std::optional<double> stopSpreadUnits{};  // rms, of the stop from one character to the next, slow changes set aside
 };
 
 struct CyclicLine {

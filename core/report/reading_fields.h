@@ -49,6 +49,7 @@ TRUEUNIT_FIELDS(SpeedReading) {
     f("error_percent", v.errorPercent);
     f("over", v.over);
     f("wander_percent", v.wanderPercent);
+    f("stop_spread_units", v.stopSpreadUnits);
     f("character_ms", v.characterMs);
     f("operations_per_minute", v.operationsPerMinute);
     f("stop_units", v.stopUnits);

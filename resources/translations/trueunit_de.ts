@@ -4623,6 +4623,14 @@ Bitte den Namen prüfen.</translation>
         <source>from here each point %1</source>
         <translation>ab hier jeder Punkt %1</translation>
     </message>
+    <message>
+        <source>Stop, spread rms</source>
+        <translation>Sperrschritt, Streuung eff.</translation>
+    </message>
+    <message>
+        <source>spread %1</source>
+        <translation>Streuung %1</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
