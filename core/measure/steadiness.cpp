@@ -117,6 +117,21 @@ std::vector<Sample> unitOfEach(Characters characters, double unit) {
     return out;
 }
 
+// About the mean of each block, so that a slow change of the speed hardly enters.
+double spreadWithinBlocks(const std::vector<Sample>& samples) {
+    double squares = 0.0, blocks = 0.0;
+    for (std::size_t first = 0; first + kBlock <= samples.size(); first += kBlock) {
+        double s = 0.0, ss = 0.0;
+        for (std::size_t i = first; i < first + kBlock; ++i) {
+            s += samples[i].value;
+            ss += samples[i].value * samples[i].value;
+        }
+        squares += std::max(0.0, ss - s * s / kBlock) / (kBlock - 1.0);
+        blocks += 1.0;
+    }
+    return blocks > 0.0 ? std::sqrt(squares / blocks) : 0.0;
+}
+
 void measureWander(const std::vector<Sample>& units, Steadiness& out) {
     double within = 0.0, sum = 0.0, squares = 0.0, blocks = 0.0;
     for (std::size_t first = 0; first + kBlock <= units.size(); first += kBlock) {
@@ -149,6 +164,7 @@ std::optional<Steadiness> steadinessOf(Characters characters, double unitSeconds
     takeOutLines(intervals, lines);
     const std::vector<double> steps = neighbourSteps(intervals);
     out.stopScatter = rootMean(steps);
+    out.stopSpread = spreadWithinBlocks(intervals);
     const std::size_t trimmed = kTrimmedSteps + steps.size() / kTrimmedPart;
     out.stopScatterTrimmed = rootMean(std::span(steps).first(steps.size() - std::min(trimmed, steps.size())));
     std::vector<Sample> units = unitOfEach(characters, unitSeconds);

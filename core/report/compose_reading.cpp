@@ -270,7 +270,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     }
     const auto steadiness = steadinessOver(characters, fit->unit.value, levels);
     if (steadiness && steadiness->wanders()) r.speed.wanderPercent = std::numbers::sqrt2 * steadiness->wander;
-    if (steadiness && steadiness->intervals > 0 && r.speed.stopUnits) r.speed.stopSpreadUnits = steadiness->stopScatter;
+    if (steadiness && steadiness->intervals > 0 && r.speed.stopUnits) r.speed.stopSpreadUnits = steadiness->stopSpread;
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
