@@ -58,6 +58,7 @@ FaultyMachine::Switching FaultyMachine::contacts(const std::vector<unsigned>& co
         const double speed = 1.0 + 0.01 * (fastPercent + wanderPercent * std::sin(kTwoPi * wanderHz * clutch));
         const double t = unit / speed;
         double start = scatterPercent * gaussian();
+        if (startScatterPercent > 0.0) start += startScatterPercent * gaussian();
         if (cyclicMovesStart) start += wobble(clutch);
         all.emplace_back(clutch + start * percent, false);
         bool closed = false;

@@ -20,7 +20,8 @@ struct FaultyMachine {
     double fastPercent = 0.0;
     double biasPercent = 0.0;
     double endPercent = 0.0;
-    double scatterPercent = 0.0;  // standard deviation of every instant, start included
+    double scatterPercent = 0.0;       // standard deviation of every instant, start included
+    double startScatterPercent = 0.0;  // of the start, besides
     double stopIrregularUnits = 0.0;
     bool stopIrregularUniform = false;  // else gaussian
     double stopLateUnits = 0.0;         // every stop longer by this

@@ -157,6 +157,19 @@ void scatter(DrawnMachine& d, Chance& c) {
     d.outOfLimits |= d.machine.scatterPercent > 3.5;
 }
 
+void onlyScatter(DrawnMachine& d, Chance& c) {
+    scatter(d, c);
+    d.title = "The instants scatter";
+}
+
+void startScatter(DrawnMachine& d, Chance& c) {
+    d.machine.startScatterPercent = c.between(3.0, 7.0);
+    size(d, "start scatter", d.machine.startScatterPercent);
+    d.faults.emplace_back("contact-scatter");
+    d.title = "The start scatters";
+    d.outOfLimits |= d.machine.startScatterPercent > 4.5;
+}
+
 void trip(DrawnMachine& d, Chance& c) {
     d.machine.stopIrregularUniform = c.one(2) == 0;
     d.machine.stopIrregularUnits = c.between(0.15, 0.5);
@@ -277,7 +290,7 @@ constexpr std::array kKinds = {
     Kind{"in order", inOrder},
     Kind{"wander", wander},
     Kind{"cyclic", cyclic},
-    Kind{"scatter", scatter},
+    Kind{"scatter", onlyScatter},
     Kind{"stop irregular", trip},
     Kind{"bounce", bounce},
     Kind{"marks missed", drop},
@@ -294,9 +307,10 @@ constexpr std::array kKinds = {
     Kind{"cyclic + stop", cyclicAndTrip},
     Kind{"bias + end", biasAndEnd},
     Kind{"in order", inOrder},
+    Kind{"start scatter", startScatter},
     Kind{"silent", silence},
     Kind{"no start-stop", notStartStop},
-    Kind{"scatter", scatter},
+    Kind{"scatter", onlyScatter},
     Kind{"marks missed", drop},
     Kind{"short elements", unsettled},
 };

@@ -15,6 +15,7 @@ struct DrawnMachine {
     std::string kind;                 // of the fault, in our words
     std::string size;                 // as imposed
     std::vector<std::string> faults;  // finding ids that are right, one of them first; empty: in order
+    std::string title = {};           // begins that of the first finding; empty: its id is enough
     bool outOfLimits = false;
     FaultyMachine machine;
     Options options;
