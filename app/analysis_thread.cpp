@@ -42,6 +42,8 @@ public:
         if (learned && sameWiring) pipeline_.startFrom(std::move(learned));
     }
 
+    void startFrom(std::shared_ptr<const LineModel> learned) { pipeline_.startFrom(std::move(learned)); }
+
     void restart() {
         if (recent_) recent_->clear();
         pipeline_ = Pipeline(rateHz_, options_, limits_);
@@ -97,11 +99,10 @@ private:
 }  // namespace
 
 AnalysisThread::AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits,
-                               std::shared_ptr<RecentInput> recent)
+                               std::shared_ptr<RecentInput> recent, std::shared_ptr<const LineModel> learned)
     : ring_(ring), latest_(latest), rateHz_(rateHz), recent_(std::move(recent)) {
-    thread_ = std::jthread([this, first = Change{std::move(options), std::move(limits)}](const std::stop_token& stop) {
-        run(stop, first);
-    });
+    Begin first{{std::move(options), std::move(limits)}, std::move(learned)};
+    thread_ = std::jthread([this, first = std::move(first)](const std::stop_token& stop) { run(stop, first); });
 }
 
 void AnalysisThread::change(Options options, Limits limits) {
@@ -124,8 +125,9 @@ AnalysisThread::Requests AnalysisThread::takeRequests() {
     return std::exchange(requests_, {});
 }
 
-void AnalysisThread::run(const std::stop_token& stop, const Change& first) {
-    Run run(ring_, latest_, rateHz_, first.options, first.limits, recent_.get());
+void AnalysisThread::run(const std::stop_token& stop, const Begin& first) {
+    Run run(ring_, latest_, rateHz_, first.as.options, first.as.limits, recent_.get());
+    if (first.learned) run.startFrom(first.learned);
     bool finishing = false;
     while (!stop.stop_requested()) {
         const Requests wanted = takeRequests();

@@ -9,6 +9,7 @@
 
 #include "core/acquire/recent_input.h"
 #include "core/acquire/sample_ring.h"
+#include "core/detect/line_model.h"
 #include "core/options.h"
 #include "core/report/latest_snapshot.h"
 #include "core/report/limits.h"
@@ -23,7 +24,8 @@ namespace trueunit {
 class AnalysisThread {
 public:
     AnalysisThread(SampleRing& ring, LatestSnapshot& latest, double rateHz, Options options, Limits limits,
-                   std::shared_ptr<RecentInput> recent = nullptr);
+                   std::shared_ptr<RecentInput> recent = nullptr,
+                   std::shared_ptr<const LineModel> learned = nullptr);  // of the wiring, ahead
 
     // From the next block on. What concerns the readings only leaves the record as it is; for the rest the record
     // begins anew, and what has been learned of the wiring is kept as far as it still holds.
@@ -41,13 +43,17 @@ private:
         Options options;
         Limits limits;
     };
+    struct Begin {
+        Change as;
+        std::shared_ptr<const LineModel> learned;
+    };
     struct Requests {
         std::optional<Change> change;
         bool restart = false;
         bool finish = false;
     };
 
-    void run(const std::stop_token& stop, const Change& first);
+    void run(const std::stop_token& stop, const Begin& first);
     Requests takeRequests();
 
     SampleRing& ring_;

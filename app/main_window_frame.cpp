@@ -37,7 +37,7 @@ void MainWindow::connectGrid() {
     connect(&panels_->tape(), &TapeView::characterClicked, this, [this](quint64 number) {
         panels_->grid().select(number);
         panels_->tape().setSelected(number);
-        messages_->say(panels_->tape().wordsOf(number));
+        messages_->say(tr("On the grid: %1").arg(panels_->tape().wordsOf(number)));
         keeper_.chooseCharacter(number);
     });
     connect(editor_, &NoteEditor::kept, this, [this](const QString& text) {

@@ -147,9 +147,9 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     page.reserve(tablesHeight(page, snapshot));
     const double top = page.y();
     page.heading(Words::tr("Readings"));
-    page.table({{36.0, Align::left, Words::tr("quantity")},
-                {19.0, Align::point, Words::tr("reading")},
-                {19.5, Align::point, Words::tr("uncertainty")},
+    page.table({{35.5, Align::left, Words::tr("quantity")},
+                {18.5, Align::point, Words::tr("reading")},
+                {20.5, Align::point, Words::tr("uncertainty")},
                 {10.5, Align::left, Words::tr("unit")},
                 {11.0, Align::point, Words::tr("limit")},
                 {12.0, Align::right, Words::tr("judged")}},
@@ -163,10 +163,10 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
     page.table({{8.5, Align::left, Words::tr("at")},
                 {10.5, Align::left, Words::tr("to")},
-                {6.5, Align::right, Words::tr("count")},
+                {6.0, Align::right, Words::tr("count")},
                 {12.0, Align::point, Words::tr("mean")},
-                {8.0, Align::point, Words::tr("rms")},
-                {14.0, Align::point, Words::tr("earliest")},
+                {7.5, Align::point, Words::tr("rms")},
+                {13.5, Align::point, Words::tr("earliest")},
                 {9.0, Align::point, Words::tr("latest")}},
                right, kSecondTable);
     page.paragraph(instantsWords(snapshot.reading) + QLatin1Char('.'), PageFlow::font(7.0), kFaint, kSecondTable,

@@ -37,7 +37,7 @@ QString inputKindText(InputKind kind) {
 QString windowText(const Snapshot& s) {
     const QString used = Words::tr("%1 characters used").arg(s.windowUsed);
     if (s.options.windowCharacters != 0 && s.windowUsed > static_cast<std::size_t>(s.options.windowCharacters))
-        return used + Words::tr(", more than the window's %1 to be a firm proof").arg(s.options.windowCharacters);
+        return used + Words::tr(", the window of %1 being too short for a proof").arg(s.options.windowCharacters);
     return (s.options.windowCharacters == 0 ? Words::tr("all characters")
                                             : Words::tr("last %1 characters").arg(s.options.windowCharacters)) +
            QStringLiteral(", ") + used;

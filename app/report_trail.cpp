@@ -85,12 +85,13 @@ private:
     // on; the newest first.
     void drawChanges(QPainter& p, QRectF room) const {
         const std::vector<SmoothingChange> changes = smoothingChanges(frame_.snapshot->trail);
+        const bool all = frame_.snapshot->options.windowCharacters == 0;
         const double gap = page_.dots(2.0);
         for (auto change = changes.rbegin(); change != changes.rend(); ++change) {
             const double at = x(change->seconds);
             p.setPen(QPen(kFaint, page_.dots(0.2)));
             p.drawLine(QPointF(at, area_.top()), QPointF(at, area_.bottom()));
-            const QString words = fromHereWords(change->over);
+            const QString words = fromHereWords(change->over, all && change == changes.rbegin());
             const double half = QFontMetricsF(p.font(), p.device()).horizontalAdvance(words) / 2.0 + gap;
             if (room.width() < 2.0 * half) continue;
             const double centre = std::clamp(at, room.left() + half, room.right() - half);

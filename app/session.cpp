@@ -6,6 +6,7 @@
 #include "app/portaudio_source.h"
 #include "core/acquire/recording_source.h"
 #include "core/pipeline.h"
+#include "core/recording_run.h"
 #include "core/simulate/scenario_source.h"
 
 namespace trueunit {
@@ -25,6 +26,7 @@ struct Session::Opened {
     ScenarioSource* scenario = nullptr;
     std::unique_ptr<Scenario> scenarioPlayed;
     std::string origin;
+    std::shared_ptr<const LineModel> learned;  // of a recording's wiring
 };
 
 Session::Session(Options options, Limits limits, QObject* parent)
@@ -64,6 +66,7 @@ Outcome Session::swap(Opened opened) {
     recording_ = opened.recording;
     scenario_ = opened.scenario;
     scenarioPlayed_ = std::move(opened.scenarioPlayed);
+    learned_ = std::move(opened.learned);
     channelSaid_ = again_ = false;
     missed_.reset();
     measure();
@@ -80,7 +83,8 @@ void Session::measure() {
     empty.limits = limits_;
     latest_.publish(std::move(empty));
     recent_ = std::make_shared<RecentInput>(source_->rateHz());
-    analysis_ = std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_, recent_);
+    analysis_ =
+        std::make_unique<AnalysisThread>(*ring_, latest_, source_->rateHz(), options_, limits_, recent_, learned_);
     analysis_->expectTone(tonePlays_);
 }
 
@@ -89,7 +93,11 @@ Outcome Session::measureAgain() {
     analysis_.reset();
     source_->stop();
     auto ring = std::make_unique<SampleRing>();
-    if (recording_) recording_->setFast(true);
+    if (recording_) {
+        recording_->setFast(true);
+        if (Result<Recording> anew = Recording::open(std::string(origin_)); anew)
+            learned_ = learnWiring(*anew, options_, limits_);
+    }
     if (scenario_) scenario_->setFast(true);
     if (Outcome started = source_->start(*ring); !started) return started;
     ring_ = std::move(ring);
@@ -127,6 +135,7 @@ Outcome Session::playRecording(const std::string& path) {
     Opened opened;
     opened.kind = SourceKind::recording;
     opened.origin = path;
+    opened.learned = learnWiring(*recording, options_, limits_);  // its first character is then read like its last
     auto source = std::make_unique<RecordingSource>(std::move(*recording));
     source->setFast(fast_);
     opened.recording = source.get();

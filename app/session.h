@@ -10,6 +10,7 @@
 
 #include "app/device_list.h"
 #include "core/acquire/sample_source.h"
+#include "core/detect/line_model.h"
 #include "core/options.h"
 #include "core/report/latest_snapshot.h"
 #include "core/report/limits.h"
@@ -113,6 +114,7 @@ private:
     LatestSnapshot latest_;
     SourceKind kind_ = SourceKind::none;
     std::string origin_;
+    std::shared_ptr<const LineModel> learned_;  // of the recording that is played, ahead; empty: of no other source
     std::shared_ptr<RecentInput> recent_;
     std::unique_ptr<SampleRing> ring_;
     std::unique_ptr<SampleSource> source_;      // pushes into ring_

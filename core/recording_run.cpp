@@ -62,13 +62,10 @@ Pipeline heard(Recording& recording, const Options& options, const Limits& limit
         if (!progress) return {};
         return [&progress, whole, before](double done) { progress(std::min(1.0, (before + done) / whole)); };
     };
-    Pipeline learner(recording.rateHz(), options, limits);
-    learner.drawNothing();
-    recording.seek(0);
-    hear(learner, recording, static_cast<std::uint64_t>(toLearn * recording.rateHz()) + 1, tell(0.0));
+    const auto learned = learnWiring(recording, options, limits, tell(0.0));
     Pipeline pipeline(recording.rateHz(), options, limits);
     if (!drawn) pipeline.drawNothing();
-    if (const auto learned = learner.learned()) {
+    if (learned) {
         pipeline.startFrom(learned);
         hearAhead(pipeline, recording, learned->line, tell(toLearn));
     } else {
@@ -79,6 +76,15 @@ Pipeline heard(Recording& recording, const Options& options, const Limits& limit
 }
 
 }  // namespace
+
+std::shared_ptr<const LineModel> learnWiring(Recording& recording, const Options& options, const Limits& limits,
+                                             const Progress& progress) {
+    Pipeline learner(recording.rateHz(), options, limits);
+    learner.drawNothing();
+    recording.seek(0);
+    hear(learner, recording, static_cast<std::uint64_t>(kLearnSeconds * recording.rateHz()) + 1, progress);
+    return learner.learned();
+}
 
 Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
                           const Progress& progress) {

@@ -2,8 +2,10 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 
 #include "core/acquire/recording.h"
+#include "core/detect/line_model.h"
 #include "core/options.h"
 #include "core/report/limits.h"
 #include "core/report/snapshot.h"
@@ -16,6 +18,11 @@ namespace trueunit {
 using Progress = std::function<void(double done)>;
 Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,
                           const Progress& progress = {});
+
+// The first of the two alone: enough for a run that plays the recording to begin as measureRecording does. Reads from
+// the beginning, and leaves the recording where it came to. Empty: no characters in it.
+std::shared_ptr<const LineModel> learnWiring(Recording& recording, const Options& options, const Limits& limits,
+                                             const Progress& progress = {});
 
 // The numbers alone, sooner.
 Reading readRecording(Recording& recording, const Options& options, const Limits& limits,

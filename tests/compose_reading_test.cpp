@@ -237,6 +237,9 @@ TEST(NominalSpeed, StaysWhereTheSpeedScattersAboutABound) {
     EXPECT_EQ(taken(74.65, 74.2), 74.2);
     EXPECT_EQ(taken(74.9, 74.2), 75.0);
     EXPECT_EQ(taken(50.0, 45.45), 50.0);
+    const auto doubtful = nominalSpeed(options, 1.0 / 74.4, namedSpeed(75.0), 0.005 / 74.4);  // 0.5 %
+    EXPECT_EQ(doubtful->baud, 75.0);
+    EXPECT_EQ(nominalSpeed(options, 1.0 / 74.4, namedSpeed(75.0), 0.0005 / 74.4)->baud, 74.2);
 }
 
 }  // namespace

@@ -185,7 +185,7 @@ TEST(FindingRules, BounceIsToldWithItsCountAndLength) {
     Bench b;
     b.reading.contact = ContactReading{300, 1.8};
     EXPECT_EQ(b.first(), "contact-bounce");
-    EXPECT_TRUE(says(b.findings()[0].evidence, "300 re-openings at 600 closures"));
+    EXPECT_TRUE(says(b.findings()[0].evidence, "300 re-openings or halts at 600 closures"));
     b.reading.contact = ContactReading{2, 1.8};
     EXPECT_EQ(b.first(), "in-order");
 }

@@ -10,10 +10,13 @@
 #include <functional>
 
 #include "app/demonstration.h"
+#include "core/acquire/recording.h"
 #include "core/acquire/recording_writer.h"
+#include "core/recording_run.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/restless_person.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/support/texts.h"
 
 using namespace trueunit;
 using namespace trueunit::test;
@@ -127,6 +130,31 @@ TEST(Session, ARecordingIsPausedPlayedFastAndFromItsBeginning) {
     EXPECT_LT(session.playback()->played, 1.0);
     ASSERT_TRUE(session.playDemonstration());
     EXPECT_FALSE(session.playback());
+}
+
+// What the card's coupling does is known from the first character on, as to the commands: all of it reads alike.
+TEST(Session, ARecordingReadsAsTheCommandsReadIt) {
+    const TemporaryFolder folder;
+    PlainSender sender;
+    sender.polesHz = {18.0, 25.0};
+    sender.snrDb = 30.0;
+    sender.biasPercent = 4.0;
+    sender.scatterPercent = 0.5;
+    const std::string path = folder.file("coupled.wav");
+    Result<RecordingWriter> writer = RecordingWriter::create(path, 48000.0, 1, SampleFormat::pcm16);
+    ASSERT_TRUE(writer && writer->write(sender.send(mixedText(60, 4))) && writer->finish());
+    Result<Recording> recording = Recording::open(path);
+    ASSERT_TRUE(recording);
+    const Reading wanted = readRecording(*recording, Options{}, Limits{});
+    Session session;
+    session.setFast(true);
+    ASSERT_TRUE(session.playRecording(path));
+    ASSERT_TRUE(waitUntil([&] { return session.ended() && session.latest()->reading.text.characters == 60; }));
+    waitUntil([] { return false; }, 300);  // the last of it
+    const Reading read = session.latest()->reading;
+    EXPECT_NEAR(read.distortion.biasPercent->value, wanted.distortion.biasPercent->value, 1e-6);
+    EXPECT_NEAR(*read.distortion.grossPercent, *wanted.distortion.grossPercent, 1e-6);
+    EXPECT_NEAR(read.distortion.biasPercent->value, 4.0, 0.3);
 }
 
 TEST(Session, AnotherSourceBeginsWithAnEmptySnapshotOfItsOwn) {

@@ -10,6 +10,10 @@ namespace {
 
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "%1 re-openings at %2 closures; the longest took %3 ms (%4 of a unit) from the first closure to steady."),
+    QT_TRANSLATE_NOOP("Core", "Look at the front of the marks on the grid: the line falls back after it has closed."),
     QT_TRANSLATE_NOOP("Core",
                       "Send one character over and over: what still changes from one to the next is the contact's."),
     QT_TRANSLATE_NOOP(

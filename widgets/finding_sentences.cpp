@@ -80,11 +80,13 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "In its place everywhere, it is off at speed alone: clean the pivots and look at the springs."),
     QT_TRANSLATE_NOOP("Core", "The contact bounces for up to %1 ms"),
-    QT_TRANSLATE_NOOP(
-        "Core",
-        "%1 re-openings at %2 closures; the longest took %3 ms (%4 of a unit) from the first closure to steady."),
+    QT_TRANSLATE_NOOP("Core",
+                      "%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first "
+                      "closure to steady."),
     QT_TRANSLATE_NOOP("Core", "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket."),
-    QT_TRANSLATE_NOOP("Core", "Look at the front of the marks on the grid: the line falls back after it has closed."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Look at the front of the marks on the grid: the line falls back after it has closed, or where "
+                      "that is too short for it halts half way up."),
     QT_TRANSLATE_NOOP("Core", "Clean the contact, set the spring tension, and measure again."),
     QT_TRANSLATE_NOOP("Core", "Now and then an instant stands far out, by up to %1"),
     QT_TRANSLATE_NOOP("Core", "The instants scatter by %1 at random"),
@@ -100,8 +102,9 @@ constexpr std::array kFindings = {
                       "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the "
                       "bearings of the shaft."),
     QT_TRANSLATE_NOOP("Core",
-                      "Send one character over and over and freeze some: flags that change one by one are the "
-                      "contact's, where all of a character change together it is its start."),
+                      "Freeze some characters one after the other, best of one that is sent over and over: flags that "
+                      "change one by one are the contact's, where all of a character change together it is its start."),
+    QT_TRANSLATE_NOOP("Core", "All instants of a character share %1, %2 is each one's own: it is not the start."),
     QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
     QT_TRANSLATE_NOOP("Core",
                       "All instants of a character share %1, %2 is each one's own: it is the start they are counted "

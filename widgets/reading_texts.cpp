@@ -89,7 +89,7 @@ RowText scatterRow(const Snapshot& s) {
     if (!rms) return text;
     text.value = number(*rms, 1);
     text.unit = Words::tr("% rms");
-    if (!s.reading.distortion.cyclic) text.judgement = Words::tr("any swing included");
+    if (!s.reading.distortion.cyclic) text.judgement = Words::tr("swing not told apart");
     return text;
 }
 

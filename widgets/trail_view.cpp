@@ -157,7 +157,8 @@ void TrailView::rule() {
     TrailFoot foot(QFontMetricsF(plot_->xAxis->tickLabelFont()), secondsPerPixel);
     foot.addCentred(-span_ + 0.5 * foot.widthOf(first), first);
     foot.addCentred(-0.5 * foot.widthOf(last) - 2 * secondsPerPixel, last);
-    foot.add(changes, shown().seconds, -span_ + foot.widthOf(first), -foot.widthOf(last) - 2 * secondsPerPixel);
+    foot.add(changes, shown().options.windowCharacters == 0, shown().seconds, -span_ + foot.widthOf(first),
+             -foot.widthOf(last) - 2 * secondsPerPixel);
     plot_->xAxis->setTicker(foot.ticker());
 }
 

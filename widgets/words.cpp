@@ -163,7 +163,10 @@ QString overWords(std::size_t characters) {
     return characters == 1 ? Words::tr("over one character") : Words::tr("over %1 characters").arg(characters);
 }
 
-QString fromHereWords(std::size_t over) { return Words::tr("from here each point %1").arg(overWords(over)); }
+QString fromHereWords(std::size_t over, bool ofAll) {
+    return ofAll ? Words::tr("window all: each point over the last %1").arg(over)
+                 : Words::tr("from here each point %1").arg(overWords(over));
+}
 
 QString dayFormat() {
     QString format = QLocale().dateFormat(QLocale::ShortFormat);

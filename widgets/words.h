@@ -36,7 +36,7 @@ QString momentWords(qint64 secondsUtc);         // "28.11.2026 14:03"
 QString counted(long count, const QString& one, const QString& many);  // "no gaps", "1 gap", "2 gaps"
 QString overWords(std::size_t characters);                             // "over 128 characters"
 
-QString fromHereWords(std::size_t characters);  // "from here over 128 characters"
+QString fromHereWords(std::size_t over, bool ofAll = false);  // "from here over 128 characters"
 
 QString gridWords(const Snapshot& snapshot);  // "nominal 50 baud": what the grid is ruled for
 QString withOutRule(const QString& tip);      // and when instants and their means are called "out"

@@ -94,11 +94,15 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
         followNoise(held, edge.time);
     }
+    const std::optional<Halt> halt = held.bounces > 0 ? std::nullopt : haltOf(held, levels);
+    if (halt) edge.haltSamples = halt->samples;
     if (held.bounces > 0)
         edge.time = crossFirst(held);
+    else if (halt)
+        edge.time = halt->time;
     else if (unsettled_[held.first.up ? 1 : 0] > kUnsettled)
         edge.time = crossSettled(held.first.time, held.first.up);
-    if (levels.local && held.bounces == 0) learnForm(shape, reference, held.first.time, levels);
+    if (levels.local && held.bounces == 0 && !halt) learnForm(shape, reference, held.first.time, levels);
     return edge;
 }
 

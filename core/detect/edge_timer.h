@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdint>
 #include <deque>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -60,7 +61,13 @@ private:
         double samplesAfter = 0.0;
     };
 
+    struct Halt {
+        double time = 0.0;     // of the first closure, as its own part of the swing crosses the slice
+        double samples = 0.0;  // from that to the last
+    };
+
     Edge place(const HeldTransition& held);
+    std::optional<Halt> haltOf(const HeldTransition& held, const Levels& levels) const;
     Levels levelsAround(double at, const HeldTransition& held, double longest) const;
     void steadyLevels(Levels& levels, bool up);
     void learnForm(EdgeShape& shape, double reference, double at, const Levels& levels);

@@ -12,8 +12,11 @@ constexpr double kShortestStop = 0.2;  // units of mark that still part two char
 
 void CharacterFramer::push(const Edge& edge, double secondsPerSample) {
     const bool mark = edge.up != framing_.inverted;
-    edges_.push_back({edge.time * secondsPerSample, mark ? Condition::mark : Condition::space, edge.bounces,
-                      edge.settleSamples * secondsPerSample});
+    // A closure that halts has bounced; an opening that does has burnt a little.
+    const bool halts = mark && edge.haltSamples > 0.0;
+    edges_.push_back({edge.time * secondsPerSample, mark ? Condition::mark : Condition::space,
+                      edge.bounces + (halts ? 1 : 0),
+                      std::max(edge.settleSamples, halts ? edge.haltSamples : 0.0) * secondsPerSample});
 }
 
 void CharacterFramer::advance(double nowSeconds, std::vector<Character>& out) {

@@ -20,10 +20,10 @@ struct Steadiness {
     double stopScatter =
         0.0;  // units; of the interval from one character to the next, slow changes and lines set aside
     double stopScatterTrimmed = 0.0;  // the same without the few largest steps: of a stop that is mostly regular, small
-    double stopSpread = 0.0;          // units; standard deviation of the interval within eight characters
     double wander = 0.0;              // percent; standard deviation of the unit over eight characters beyond chance
     double wanderRatio = 1.0;         // variance of those units over what chance makes of it
     long blocks = 0;                  // of eight characters
+    double stopSpread = 0.0;          // units; standard deviation of the interval within eight characters
 
     bool wanders() const {
         return blocks >= kFewestSteadyBlocks && wanderRatio >= kWanderRatio && wander >= kLeastWander;

@@ -212,12 +212,13 @@ std::string clockNote(double ppm) { return "Clock trimmed by " + signedDecimals(
 }  // namespace
 
 std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds,
-                                          const std::optional<StandardSpeed>& taken) {
+                                          const std::optional<StandardSpeed>& taken, double uncertainty) {
     if (options.baud) return namedSpeed(*options.baud);
     const std::optional<StandardSpeed> nearest = nearestStandardSpeed(unitSeconds);
     const auto off = [unitSeconds](const StandardSpeed& s) { return std::abs(s.unitSeconds / unitSeconds - 1.0); };
     const double bound = nearest ? off(*nearest) : kNominalWithin;
-    return taken && off(*taken) < bound + kHoldsNominal ? taken : nearest;
+    const double holds = std::max(kHoldsNominal, nearest ? 2.0 * uncertainty / unitSeconds : 0.0);
+    return taken && off(*taken) < bound + holds ? taken : nearest;
 }
 
 std::optional<Decomposition> partsOf(const WindowOfCharacters& characters) {
@@ -257,7 +258,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
         r.notes.emplace_back("These characters have too few instants to tell the unit from the bias.");
         return r;
     }
-    const auto nominal = nominalSpeed(options, fit->unit.value, characters.taken);
+    const auto nominal = nominalSpeed(options, fit->unit.value, characters.taken, fit->unit.uncertainty);
     const std::vector<const Character*>& unitCharacters = window.size() < kUnitCharacters ? recent : window;
     const double clock = options.clockPpm == 0.0 ? kClockPercent : kTrimmedClockPercent;
     r.speed = speedReading(*fit, unitCharacters, nominal, levels, clock);

@@ -55,7 +55,8 @@ constexpr std::size_t kLevelsCharacters = 256;
 
 // The nominal unit: as set, else the standard speed nearest to the measured one. The one that was taken before stays
 // until another is clearly nearer, or it is clearly too far: a speed that scatters about a bound must not jump.
+// `uncertainty` of the unit, seconds: until it parts the two, another is not clearly nearer.
 std::optional<StandardSpeed> nominalSpeed(const Options& options, double unitSeconds,
-                                          const std::optional<StandardSpeed>& taken = {});
+                                          const std::optional<StandardSpeed>& taken = {}, double uncertainty = 0.0);
 
 }  // namespace trueunit

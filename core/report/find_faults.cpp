@@ -23,6 +23,7 @@ constexpr long kPlainTells = 200;      // characters
 constexpr double kNoSuspicion = 0.1;
 constexpr double kMinor = 0.6;  // of the confidence is left of a doubtful trifle beside what is out of limits
 constexpr double kSurely = 0.9;
+constexpr double kLeastConfidence = 0.1;  // what is less sure is nothing to run after
 constexpr double kOverdrivenPercent = 1.0;
 
 constexpr std::array<Rule, 18> kRules = {contactOffset, endOffset,   contactBounce,   contactScatter, levelDropout,
@@ -107,6 +108,7 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     if (!ranked.empty() && ranked.front().severity >= kFirst)
         for (auto r = ranked.begin() + 1; r != ranked.end(); ++r) r->finding.confidence *= kInDoubt;
     doubtTrifles(ranked);
+    std::erase_if(ranked, [](const RankedFinding& r) { return r.finding.confidence < kLeastConfidence; });
     std::vector<Finding> out;
     for (const RankedFinding& r : ranked)
         if (r.severity >= kMentioned) out.push_back(r.finding);

@@ -188,13 +188,13 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
     const bool noisy = s.reading.input.snrDb.value_or(0.0) < 16.0;
     f.confidence = noisy ? 0.6 : std::min(0.98, 0.85 + share);
     f.title = "The contact bounces for up to " + decimals(contact->longestMs, 1) + " ms";
-    f.evidence = std::to_string(contact->bounces) + " re-openings at " + std::to_string(closures) +
+    f.evidence = std::to_string(contact->bounces) + " re-openings or halts at " + std::to_string(closures) +
                  " closures; the longest took " + decimals(contact->longestMs, 2) + " ms (" +
                  percent(100.0 * contact->longestMs / s.unitMs()) + " of a unit) from the first closure to steady.";
     f.lookAt = "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket.";
     f.confirm =
-        "Look at the front of the marks on the grid: the line falls back after it has closed. Clean the contact, "
-        "set the spring tension, and measure again." +
+        "Look at the front of the marks on the grid: the line falls back after it has closed, or where that is too "
+        "short for it halts half way up. Clean the contact, set the spring tension, and measure again." +
         kUnplug + kLoopOff + kNoOil;
     const double size = contact->longestMs / (kBounceUnit * s.unitMs());
     return RankedFinding{f, 0.5 + size * std::min(1.0, 4.0 * share)};
@@ -230,13 +230,16 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
         "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of "
         "the shaft.";
     f.confirm =
-        "Send one character over and over and freeze some: flags that change one by one are the contact's, where all "
-        "of "
-        "a character change together it is its start. Clean the contact and measure again.";
+        "Freeze some characters one after the other, best of one that is sent over and over: flags that change one by "
+        "one are the contact's, where all of a character change together it is its start. Clean the contact and "
+        "measure "
+        "again.";
     if (!wild && !grows && startShare(s) > kStartAlone)
         blameStart(f, d);
     else if (!wild && !grows && startShare(s) > kStartMore)
         f.evidence += startWords(d) + ": the start scatters more than the others; begin with its contact.";
+    else if (!wild && startShare(s) > 0.0)
+        f.evidence += startWords(d) + ": it is not the start.";
     f.confirm += kUnplug + kLoopOff + kNoOil;
     const bool doubtful = bounces || s.strays() || grows || !d.cyclic;
     f.confidence = wild ? 0.4 : (doubtful ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);

@@ -2419,10 +2419,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>nicht zu sagen: braucht ein Fenster von %1 Zeichen</translation>
     </message>
     <message>
-        <source>Send one character over and over and freeze some: flags that change one by one are the contact&apos;s, where all of a character change together it is its start.</source>
-        <translation>Ein Zeichen immer wieder senden und einige festhalten: Fähnchen, die sich einzeln ändern, kommen vom Kontakt, und wo sich alle eines Zeichens zusammen ändern, ist es sein Anlauf.</translation>
-    </message>
-    <message>
         <source>The start scatters by %1 at random</source>
         <translation>Der Anlauf streut regellos um %1</translation>
     </message>
@@ -2465,6 +2461,22 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>Before the text of the tape begins anew come characters that it does not hold, such as a line end: they are not judged.</source>
         <translation>Bevor der Text des Streifens neu beginnt, kommen Zeichen, die er nicht enthält, etwa ein Zeilenende: Sie werden nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first closure to steady.</source>
+        <translation>%1 Wiederöffnungen oder Halte bei %2 Schließungen; am längsten dauerte es %3 ms (%4 der Schrittlänge) vom ersten Schließen bis zur Ruhe.</translation>
+    </message>
+    <message>
+        <source>Look at the front of the marks on the grid: the line falls back after it has closed, or where that is too short for it halts half way up.</source>
+        <translation>Auf dem Raster die Vorderkanten des Zeichenstroms ansehen: Die Linie fällt nach dem Schließen zurück, oder wo das zu kurz dafür ist, hält sie auf halber Höhe.</translation>
+    </message>
+    <message>
+        <source>Freeze some characters one after the other, best of one that is sent over and over: flags that change one by one are the contact&apos;s, where all of a character change together it is its start.</source>
+        <translation>Einige Zeichen nacheinander festhalten, am besten von einem, das immer wieder gesendet wird: Fähnchen, die sich einzeln ändern, kommen vom Kontakt, und wo sich alle eines Zeichens zusammen ändern, ist es sein Anlauf.</translation>
+    </message>
+    <message>
+        <source>All instants of a character share %1, %2 is each one&apos;s own: it is not the start.</source>
+        <translation>Alle Übergänge eines Zeichens haben %1 gemeinsam, %2 hat jeder für sich: Es ist nicht der Anlauf.</translation>
     </message>
 </context>
 <context>
@@ -4236,10 +4248,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Mit einem Fehler; ob in den Grenzen, ist noch nicht zu sagen</translation>
     </message>
     <message>
-        <source>, more than the window&apos;s %1 to be a firm proof</source>
-        <translation>, mehr als die %1 des Fensters, damit der Nachweis fest ist</translation>
-    </message>
-    <message>
         <source>No change seen at %1 other instants.</source>
         <translation>Ohne Befund bei %1 weiteren Übergängen.</translation>
     </message>
@@ -4362,10 +4370,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>yet a fault, see findings</source>
         <translation>doch ein Fehler, siehe Befunde</translation>
-    </message>
-    <message>
-        <source>any swing included</source>
-        <translation>mit jeder Schwingung</translation>
     </message>
     <message>
         <source>see findings</source>
@@ -4630,6 +4634,18 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>spread %1</source>
         <translation>Streuung %1</translation>
+    </message>
+    <message>
+        <source>, the window of %1 being too short for a proof</source>
+        <translation>, da das Fenster von %1 für einen Nachweis zu kurz ist</translation>
+    </message>
+    <message>
+        <source>swing not told apart</source>
+        <translation>Schwingung noch nicht getrennt</translation>
+    </message>
+    <message>
+        <source>window all: each point over the last %1</source>
+        <translation>Fenster alle: jeder Punkt über die letzten %1</translation>
     </message>
 </context>
 <context>
@@ -6541,6 +6557,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>N writes a note, K keeps it. For a firmer proof let go first: K then takes %1 characters.</source>
         <translation>N schreibt eine Notiz, K bewahrt es auf. Für einen festeren Nachweis erst loslassen: K nimmt dann %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>On the grid: %1</source>
+        <translation>Auf dem Raster: %1</translation>
     </message>
 </context>
 <context>

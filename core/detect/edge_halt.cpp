@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/detect/edge_timer.h"
+#include "core/straight_sums.h"
+
+namespace trueunit {
+
+namespace {
+constexpr double kLookSeconds = 0.004;    // either side
+constexpr double kShareOfElement = 0.45;  // of the way to the neighbour edge, at most
+constexpr double kLeastHaltSeconds = 0.35e-3;
+constexpr double kMostNoise = 0.05;  // rms, of the swing
+// Of the way from a tenth of the swing to nine, the part spent between a quarter and three: a straight edge takes
+// 0.62, a step through any filter less, one that halts more.
+constexpr double kHalts = 0.72;
+constexpr double kStands = 0.15;  // of the swing it may rise over the middle half of that; a straight edge does 0.25
+}  // namespace
+
+// A contact that re-opens for less than the line takes to fall keeps it half way up. Its instant is the first closure.
+std::optional<EdgeTimer::Halt> EdgeTimer::haltOf(const HeldTransition& held, const Levels& levels) const {
+    if (noiseRms() > kMostNoise) return std::nullopt;
+    const double at = held.first.time, look = kLookSeconds * rateHz_;
+    const double from = std::max(at - std::min(look, kShareOfElement * held.clearBefore), static_cast<double>(begin_));
+    const double to = at + std::min(look, kShareOfElement * held.clearAfter);
+    const std::span<const float> line = between(from, to);
+    const double scale = 1.0 / (levels.after - levels.before);
+    const auto heightOf = [&](double level, double i) {  // 0 to 1
+        return (level - levels.slope * (std::ceil(from) + i - at) - levels.before) * scale;
+    };
+    const auto height = [&](std::size_t i) { return heightOf(static_cast<double>(line[i]), static_cast<double>(i)); };
+    const auto firstAbove = [&](std::size_t i, double h) {  // two in a row: no lone spike
+        while (i + 1 < line.size() && !(height(i) >= h && height(i + 1) >= h)) ++i;
+        return i;
+    };
+    const auto lastBelow = [&](std::size_t past, double h) {
+        while (past > 0 && height(past - 1) >= h) --past;
+        return past;  // of it
+    };
+    const std::size_t quarter = firstAbove(0, 0.25), three = lastBelow(line.size(), 0.75);
+    const std::size_t tenth = lastBelow(quarter, 0.1), nine = firstAbove(three, 0.9);
+    if (tenth == 0 || quarter >= three || nine + 1 >= line.size()) return std::nullopt;
+    const auto stood = static_cast<double>(three - quarter);
+    if (stood < kLeastHaltSeconds * rateHz_ || stood < kHalts * static_cast<double>(nine - tenth)) return std::nullopt;
+    const std::size_t part = (three - quarter) / 4;
+    const StraightSums middle = straightSums(line.subspan(quarter + part, three - quarter - 2 * part));
+    const double rise = (middle.xy / middle.xx - levels.slope) * middle.n * scale;
+    if (rise > kStands) return std::nullopt;
+    const double halfWay = heightOf(middle.mean, static_cast<double>(quarter + part) + middle.middle());
+    const double slice = halfWay * (held.first.up ? sliceHeight_ : 1.0 - sliceHeight_);
+    const std::size_t crossed = firstAbove(tenth - 1, slice);
+    if (crossed == 0) return std::nullopt;
+    const double above = height(crossed), below = height(crossed - 1);
+    const double back = above > below ? std::clamp((above - slice) / (above - below), 0.0, 1.0) : 0.0;
+    const double first = static_cast<double>(crossed) - back;
+    const auto last = static_cast<double>(lastBelow(line.size(), 0.5 * (1.0 + halfWay)));
+    return Halt{std::ceil(from) + first, std::max(last - first, 1.0)};
+}
+
+}  // namespace trueunit
