@@ -94,7 +94,7 @@ private:
             const QString words = fromHereWords(change->over, all && change == changes.rbegin());
             const double half = QFontMetricsF(p.font(), p.device()).horizontalAdvance(words) / 2.0 + gap;
             if (room.width() < 2.0 * half) continue;
-            const double centre = std::clamp(at, room.left() + half, room.right() - half);
+            const double centre = std::clamp(at + half, room.left() + half, room.right() - half);
             p.drawText(QRectF(centre - half, room.top(), 2.0 * half, room.height()), Qt::AlignHCenter | Qt::AlignTop,
                        words);
             room.setRight(centre - half + gap);

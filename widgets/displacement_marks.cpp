@@ -65,6 +65,7 @@ void DisplacementMarks::draw(QCPPainter* painter) {
     drawEvidence(*painter);
     drawDots(*painter);
     drawMeans(*painter);
+    drawExtremes(*painter);
     drawBefore(*painter);
     drawWords(*painter);
 }
@@ -113,6 +114,19 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
         painter.setPen(theme::pen(color, 2.2));
         painter.drawLine(centre - QPointF(half, 0), centre + QPointF(half, 0));
     }
+}
+
+// Of a window with more characters than there are dots for.
+void DisplacementMarks::drawExtremes(QCPPainter& painter) const {
+    const auto& dots = snapshot_->dots;
+    if (dots.empty() || dots.back().number - dots.front().number + 1 >= snapshot_->windowUsed) return;
+    painter.setAntialiasing(false);
+    painter.setPen(theme::pen(theme::kSecondary, 1.0));
+    for (const InstantReading& i : shownInstants(snapshot_->reading).instants)
+        for (const double percent : {i.minPercent, i.maxPercent}) {
+            const QPointF at = place(i.k + sideOf(i.to), percent);
+            painter.drawLine(at - QPointF(kDotSize, 0), at + QPointF(kDotSize, 0));
+        }
 }
 
 void DisplacementMarks::drawWords(QCPPainter& painter) const {

@@ -42,7 +42,11 @@ DisplacementPlot::DisplacementPlot(QWidget* parent)
         QStringLiteral("<p>%1</p>")
             .arg(Words::tr(
                 "A lozenge is the mean at the moment before (B). From it a stroke leads to the mean of now; where "
-                "there is none, the two do not differ by more than chance.")));
+                "there is none, the two do not differ by more than chance.")) +
+        QStringLiteral("<p>%1</p>")
+            .arg(
+                Words::tr("Of a long window the dots are its newest characters; short strokes are the earliest and the "
+                          "latest of all.")));
     refresh(shown());
 }
 
@@ -68,6 +72,8 @@ void DisplacementPlot::setBefore(const SnapshotPtr& before) {
 void DisplacementPlot::chooseRange(const Snapshot& s) {
     double furthest = 1.2 * s.limits.biasPercent;
     for (const DisplacementDot& dot : s.dots) furthest = std::max(furthest, kWordRoom * std::abs(dot.percent) + 1.0);
+    for (const InstantReading& i : shownInstants(s.reading).instants)
+        furthest = std::max({furthest, i.maxPercent + 1.0, 1.0 - i.minPercent});
     const double wanted = std::min(kLargestRange, kRangeStep * std::ceil(furthest / kRangeStep));
     // Widens at once, narrows only by more than a step, so that one stray dot does not make it breathe.
     if (wanted > range_ || wanted < range_ - kRangeStep) range_ = wanted;

@@ -89,7 +89,10 @@ RowText scatterRow(const Snapshot& s) {
     if (!rms) return text;
     text.value = number(*rms, 1);
     text.unit = Words::tr("% rms");
-    if (!s.reading.distortion.cyclic) text.judgement = Words::tr("swing not told apart");
+    if (s.reading.contact && s.reading.contact->bounces > 0)
+        text.judgement = counted(s.reading.contact->bounces, Words::tr("bounce"), Words::tr("bounces"));
+    else if (!s.reading.distortion.cyclic)
+        text.judgement = Words::tr("swing not told apart");
     return text;
 }
 

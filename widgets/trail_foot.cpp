@@ -17,7 +17,7 @@ void TrailFoot::add(const std::vector<SmoothingChange>& changes, bool all, doubl
         const QString words = fromHereWords(change->over, all && change == changes.rbegin());
         const double half = 0.5 * widthOf(words);
         if (right - left < 2 * (half + gap)) return;
-        const double at = std::clamp(change->seconds - now, left + gap + half, right - gap - half);
+        const double at = std::clamp(change->seconds - now + half + 0.4 * gap, left + gap + half, right - gap - half);
         addCentred(at, words);
         right = at - half;
     }

@@ -17,7 +17,8 @@ public:
 
     double widthOf(const QString& words) const { return metrics_.horizontalAdvance(words) * secondsPerPixel_; }
     void addCentred(double at, const QString& words) { ticker_->addTick(at, words); }
-    // What each change of the window means, as near to it as there is room from left to right; the newest first.
+    // What each change of the window means, beginning at it or as near as there is room from left to right; the newest
+    // first.
     // `all`: the window is now *all*.
     void add(const std::vector<SmoothingChange>& changes, bool all, double now, double left, double right);
     QSharedPointer<QCPAxisTickerText> ticker() const { return ticker_; }

@@ -4647,6 +4647,18 @@ Bitte den Namen prüfen.</translation>
         <source>window all: each point over the last %1</source>
         <translation>Fenster alle: jeder Punkt über die letzten %1</translation>
     </message>
+    <message>
+        <source>Of a long window the dots are its newest characters; short strokes are the earliest and the latest of all.</source>
+        <translation>Bei einem langen Fenster sind die Punkte seine neuesten Zeichen; kurze Striche sind der früheste und der späteste von allen.</translation>
+    </message>
+    <message>
+        <source>bounce</source>
+        <translation>Prellung</translation>
+    </message>
+    <message>
+        <source>bounces</source>
+        <translation>Prellungen</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
