@@ -15,7 +15,7 @@ constexpr double kMostNoise = 0.05;  // rms, of the swing
 // Of the way from a tenth of the swing to nine, the part spent between a quarter and three: a straight edge takes
 // 0.62, a step through any filter less, one that halts more.
 constexpr double kHalts = 0.72;
-constexpr double kStands = 0.15;  // of the swing it may rise over the middle half of that; a straight edge does 0.25
+constexpr double kStands = 0.42;  // of the swing, that a straight line through that way rises; an edge does 0.5
 }  // namespace
 
 // A contact that re-opens for less than the line takes to fall keeps it half way up. Its instant is the first closure.
@@ -43,11 +43,9 @@ std::optional<EdgeTimer::Halt> EdgeTimer::haltOf(const HeldTransition& held, con
     if (tenth == 0 || quarter >= three || nine + 1 >= line.size()) return std::nullopt;
     const auto stood = static_cast<double>(three - quarter);
     if (stood < kLeastHaltSeconds * rateHz_ || stood < kHalts * static_cast<double>(nine - tenth)) return std::nullopt;
-    const std::size_t part = (three - quarter) / 4;
-    const StraightSums middle = straightSums(line.subspan(quarter + part, three - quarter - 2 * part));
-    const double rise = (middle.xy / middle.xx - levels.slope) * middle.n * scale;
-    if (rise > kStands) return std::nullopt;
-    const double halfWay = heightOf(middle.mean, static_cast<double>(quarter + part) + middle.middle());
+    const StraightSums way = straightSums(line.subspan(quarter, three - quarter));
+    if ((way.xy / way.xx - levels.slope) * way.n * scale > kStands) return std::nullopt;
+    const double halfWay = heightOf(way.mean, static_cast<double>(quarter) + way.middle());
     const double slice = halfWay * (held.first.up ? sliceHeight_ : 1.0 - sliceHeight_);
     const std::size_t crossed = firstAbove(tenth - 1, slice);
     if (crossed == 0) return std::nullopt;
