@@ -29,7 +29,7 @@ constexpr std::array kFindingNames = {
     FindingName{"unsteady-speed", QT_TRANSLATE_NOOP("Words", "speed wanders")},
     FindingName{"cyclic-drive", QT_TRANSLATE_NOOP("Words", "displacement swings")},
     FindingName{"contact-bounce", QT_TRANSLATE_NOOP("Words", "contact bounces")},
-    FindingName{"contact-scatter", QT_TRANSLATE_NOOP("Words", "instants scatter")},
+    FindingName{"contact-scatter", QT_TRANSLATE_NOOP("Words", "instants or start scatter")},
     FindingName{"slow-rise", QT_TRANSLATE_NOOP("Words", "current slow to rise or fall")},
     FindingName{"trip-late", QT_TRANSLATE_NOOP("Words", "stop irregular or long")},
     FindingName{"feed-slip", QT_TRANSLATE_NOOP("Words", "tape feed slips")},

@@ -19,7 +19,6 @@ namespace trueunit {
 namespace {
 
 constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // stop lengths met (NAVEDTRA 14189)
-constexpr std::array kWindows = {1, 8, 32, 128, 0};               // 0 = all
 
 QString automatic() { return MachineBar::tr("automatic"); }
 QString spoken(double value) { return QLocale().toString(value, 'g', QLocale::FloatingPointShortest); }
@@ -118,7 +117,8 @@ void MachineBar::fillChoices() {
     for (const StandardSpeed& s : kStandardSpeeds) speed_->addItem(spoken(s.baud));
     stop_->addItem(automatic());
     for (const double s : kStops) stop_->addItem(spoken(s));
-    for (const int n : kWindows) window_->addItem(n == 0 ? tr("all") : QString::number(n), n);
+    for (const int n : kOfferedWindows) window_->addItem(QString::number(n), n);
+    window_->addItem(tr("all"), 0);
 }
 
 void MachineBar::show(const Options& options) {

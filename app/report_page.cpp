@@ -161,10 +161,10 @@ bool tables(PageFlow& page, const Snapshot& snapshot, const ReceivedText& text) 
     if (right.empty()) return false;
     page.moveTo(top);
     page.heading(Words::tr("Displacement by instant"), kSecondTable);
-    page.table({{8.5, Align::left, Words::tr("at")},
+    page.table({{8.0, Align::left, Words::tr("at")},
                 {10.5, Align::left, Words::tr("to")},
-                {6.0, Align::right, Words::tr("count")},
-                {12.0, Align::point, Words::tr("mean")},
+                {7.0, Align::right, Words::tr("count")},
+                {11.5, Align::point, Words::tr("mean")},
                 {7.5, Align::point, Words::tr("rms")},
                 {13.5, Align::point, Words::tr("earliest")},
                 {9.0, Align::point, Words::tr("latest")}},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,6 +11,9 @@
 #include "core/units.h"
 
 namespace trueunit {
+
+// Windows, characters, that are offered to choose from, shortest first; a longer one is all.
+inline constexpr std::array kOfferedWindows = {1, 8, 32, 128};
 
 // What the person may set about a measurement. Values left empty are found from the signal.
 struct Options {

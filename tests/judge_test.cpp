@@ -76,9 +76,16 @@ TEST(Judge, AFullWindowSaysWhatWindowIsWanted) {
     Reading r = withBias(4.5, 1.0);
     r.verdict = judgeReading(r, Limits{}, kNothing, {8, 32, true});
     EXPECT_EQ(bias(r.verdict).more, std::optional(30L));  // 24, upwards
-    EXPECT_EQ(judgementWords(bias(r.verdict)), "cannot tell: wants a window of 40 characters");
+    EXPECT_EQ(judgementWords(bias(r.verdict)), "cannot tell over so few: take the window 128");
     EXPECT_EQ(openNotes(r.verdict).front(),
-              "Whether the bias is in limits cannot be told over so few characters: a window of about 40 is wanted.");
+              "Whether the bias is in limits cannot be told over so few characters: take the window 128.");
+}
+
+TEST(Judge, OfAWindowThatIsNotOfferedAllIsWanted) {
+    Reading r = withBias(4.5, 1.0);
+    r.verdict = judgeReading(r, Limits{}, kNothing, {128, 128, true});  // 384 more
+    EXPECT_EQ(bias(r.verdict).window, std::optional(0));
+    EXPECT_EQ(judgementWords(bias(r.verdict)), "cannot tell over so few: take the window all");
 }
 
 TEST(Judge, MinutesOfTapeAreNotAskedFor) {

@@ -64,7 +64,9 @@ double tolerancePercent(const Scenario& s) {
     const bool slow = std::max(s.line.riseUs, s.line.fallUs) > 2000.0;
     const double noise = std::pow(10.0, (45.0 - std::min(s.card.snrDb.value_or(45.0), 45.0)) / 20.0);
     if (flattened(s)) return 1.0;
-    return (hard || slow ? 0.3 : 0.1) * noise;
+    const auto& bounce = s.faults.bounce;
+    const bool halts = bounce && 1e3 * bounce->ms / (2.0 * bounce->openings) < s.line.riseUs;
+    return (hard || slow || halts ? 0.3 : 0.1) * noise;
 }
 
 std::optional<double> readingByKey(const nlohmann::json& reading, const std::string& key) {

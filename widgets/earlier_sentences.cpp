@@ -10,6 +10,9 @@ namespace {
 
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP("Core",
+                      "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
+                      "by hand through one revolution of it and feel for a stiff place or play."),
     QT_TRANSLATE_NOOP(
         "Core",
         "%1 re-openings at %2 closures; the longest took %3 ms (%4 of a unit) from the first closure to steady."),

@@ -114,7 +114,10 @@ constexpr std::array kFindings = {
                       "others; begin with its contact."),
     QT_TRANSLATE_NOOP("Core",
                       "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and "
-                      "spring; then the start lever or trip, play, a clutch that takes hold with a jerk."),
+                      "spring; then the start lever and its play."),
+    QT_TRANSLATE_NOOP("Core", "That makes the stop before it long or short as well."),
+    QT_TRANSLATE_NOOP(
+        "Core", "The starts keep their time: so where it works the contact of the levels and not that of the start."),
     QT_TRANSLATE_NOOP("Core", "Not the contacts of the levels, unless one contact sends them all."),
     QT_TRANSLATE_NOOP("Core",
                       "Freeze some characters one after the other: within each, all flags are off by about as much."),
@@ -198,7 +201,7 @@ constexpr std::array kFindings = {
                       "damaged tooth."),
     QT_TRANSLATE_NOOP("Core",
                       "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
-                      "by hand through one revolution of it and feel for a stiff place or play."),
+                      "by hand through one revolution of that shaft and feel for a stiff place or play."),
     QT_TRANSLATE_NOOP("Core", "The stop is irregular: %1 of a unit rms"),
     QT_TRANSLATE_NOOP("Core", "The stop is too long by %1 units"),
     QT_TRANSLATE_NOOP("Core",

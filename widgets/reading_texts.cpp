@@ -23,11 +23,12 @@ void judge(RowText& text, const Snapshot& s, const char* key) {
     text.inWords = text.judgement + QStringLiteral(" %");
     if (j->judgement == Judgement::open) {
         text.brief = QStringLiteral("?");
-        text.judgement = j->window > 0 ? Words::tr("? window of %1").arg(j->window)
-                         : j->more     ? Words::tr("? %1 more").arg(*j->more)
-                         : j->pulled   ? Words::tr("? see findings")
-                         : j->missing  ? Words::tr("? set the speed")
-                                       : Words::tr("? at the limit");
+        text.judgement =
+            j->window   ? Words::tr("? window %1").arg(*j->window == 0 ? Words::tr("all") : QString::number(*j->window))
+            : j->more   ? Words::tr("? %1 more").arg(*j->more)
+            : j->pulled ? Words::tr("? see findings")
+            : j->missing ? Words::tr("? set the speed")
+                         : Words::tr("? at the limit");
     } else {
         text.within = j->judgement == Judgement::in;
     }
@@ -92,7 +93,7 @@ RowText scatterRow(const Snapshot& s) {
     if (s.reading.contact && s.reading.contact->bounces > 0)
         text.judgement = counted(s.reading.contact->bounces, Words::tr("bounce"), Words::tr("bounces"));
     else if (!s.reading.distortion.cyclic)
-        text.judgement = Words::tr("swing not told apart");
+        text.judgement = Words::tr("drive not told apart yet");
     return text;
 }
 

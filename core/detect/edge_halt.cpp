@@ -15,6 +15,8 @@ constexpr double kMostNoise = 0.05;  // rms, of the swing
 // Of the way from a tenth of the swing to nine, the part spent between a quarter and three: a straight edge takes
 // 0.62, a step through any filter less, one that halts more.
 constexpr double kHalts = 0.72;
+constexpr double kFoot = 0.25;    // of the swing: what comes after the first closure does not reach so far down
+constexpr int kFewestFormed = 6;  // edges, before their form is known
 constexpr double kStands = 0.42;  // of the swing, that a straight line through that way rises; an edge does 0.5
 }  // namespace
 
@@ -38,6 +40,10 @@ std::optional<EdgeTimer::Halt> EdgeTimer::haltOf(const HeldTransition& held, con
         while (past > 0 && height(past - 1) >= h) --past;
         return past;  // of it
     };
+    const auto crossed = [&](std::size_t above, double h) {  // between that sample and the one before
+        const double below = height(above - 1), step = height(above) - below;
+        return static_cast<double>(above) - (step > 0.0 ? std::clamp((height(above) - h) / step, 0.0, 1.0) : 0.0);
+    };
     const std::size_t quarter = firstAbove(0, 0.25), three = lastBelow(line.size(), 0.75);
     const std::size_t tenth = lastBelow(quarter, 0.1), nine = firstAbove(three, 0.9);
     if (tenth == 0 || quarter >= three || nine + 1 >= line.size()) return std::nullopt;
@@ -45,15 +51,12 @@ std::optional<EdgeTimer::Halt> EdgeTimer::haltOf(const HeldTransition& held, con
     if (stood < kLeastHaltSeconds * rateHz_ || stood < kHalts * static_cast<double>(nine - tenth)) return std::nullopt;
     const StraightSums way = straightSums(line.subspan(quarter, three - quarter));
     if ((way.xy / way.xx - levels.slope) * way.n * scale > kStands) return std::nullopt;
-    const double halfWay = heightOf(way.mean, static_cast<double>(quarter) + way.middle());
-    const double slice = halfWay * (held.first.up ? sliceHeight_ : 1.0 - sliceHeight_);
-    const std::size_t crossed = firstAbove(tenth - 1, slice);
-    if (crossed == 0) return std::nullopt;
-    const double above = height(crossed), below = height(crossed - 1);
-    const double back = above > below ? std::clamp((above - slice) / (above - below), 0.0, 1.0) : 0.0;
-    const double first = static_cast<double>(crossed) - back;
-    const auto last = static_cast<double>(lastBelow(line.size(), 0.5 * (1.0 + halfWay)));
-    return Halt{std::ceil(from) + first, std::max(last - first, 1.0)};
+    // The foot of the first closure and the head of the last are formed as any edge is.
+    const EdgeShape& own = shapes_[held.first.up ? 1 : 0];
+    const EdgeShape& form = own.edges() >= kFewestFormed ? own : shapes_[held.first.up ? 0 : 1];
+    const double foot = crossed(firstAbove(tenth - 1, kFoot), kFoot) - form.crossing(kFoot);
+    const double head = crossed(lastBelow(line.size(), 1.0 - kFoot), 1.0 - kFoot) - form.crossing(1.0 - kFoot);
+    return Halt{std::ceil(from) + foot + own.sliceOffset(), std::max(head - foot, 1.0)};
 }
 
 }  // namespace trueunit

@@ -27,13 +27,13 @@ public:
     double after() const { return after_; }
     double sliceOffset() const { return slice_; }  // of the slice crossing from the reference
     double riseSamples() const { return rise_; }   // 10 to 90 %
+    double crossing(double fraction) const;        // of its height, from the reference
     int edges() const { return edges_; }
     double reach() const { return reach_; }  // samples either side that learning covers
 
 private:
     void rebuild(double noise);
     void adopt(const std::vector<double>& smooth, double zoneLevel);
-    double crossing(double fraction) const;
     double smoothCrossing(double fraction) const;
     double settles(std::ptrdiff_t from, int direction, double target, double level) const;
     void seed(double rise);

@@ -62,7 +62,7 @@ private:
     };
 
     struct Halt {
-        double time = 0.0;     // of the first closure, as its own part of the swing crosses the slice
+        double time = 0.0;     // of the first closure, as if the line had gone straight up
         double samples = 0.0;  // from that to the last
     };
 

@@ -13,6 +13,7 @@
 #include "core/report/finding_words.h"
 #include "core/report/judge.h"
 #include "core/report/speed_reading.h"
+#include "core/report/tape_reading.h"
 
 namespace trueunit {
 
@@ -26,6 +27,7 @@ constexpr double kPlacingPercent = 0.01;
 constexpr double kClippedPercent = 0.25;  // coupled and cut off: what the card lost is not all known
 constexpr double kClipMatters = 0.5;      // percent of the samples
 constexpr double kHoldsNominal = 0.005;   // of the unit
+constexpr double kBouncePlacing = 5e-5;   // seconds: of the first closure of a contact that bounces
 constexpr double kFrontEndShare = 0.015;  // of a demodulator's rise: the largest error met with tones at 30 dB
 
 Measured scaled(Measured m, double factor, double calibration = 0.0) {
@@ -72,6 +74,16 @@ ContactReading contactOf(const std::vector<const LoggedCharacter*>& window) {
         contact.longestMs = std::max(contact.longestMs, 1e3 * c->character.longestBounceSeconds);
     }
     return contact;
+}
+
+// Of the mean instant, by those that bounced.
+double bouncePercent(Characters window, double unitSeconds) {
+    double bounced = 0.0, closures = 0.0;
+    for (const Character* c : window) {
+        bounced += c->bounces > 0 ? 1.0 : 0.0;
+        for (const Instant& i : c->instants) closures += i.to == Condition::mark ? 1.0 : 0.0;
+    }
+    return closures > 0.0 ? 100.0 * kBouncePlacing / unitSeconds * std::min(1.0, bounced / closures) : 0.0;
 }
 
 void readDrive(Reading& r, const Options& options, int levels) {
@@ -126,39 +138,6 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
         const double period = r.speed.characterMs ? 1e-3 * r.speed.characterMs->value : 0.0;
         d.cyclic->push_back({l.amplitude, l.hz, l.hz * period, l.shiftsStart});
     }
-}
-
-// Every round has characters that the person's text has not, or lacks some: said, for they are not judged.
-void noteOtherText(Reading& r, const TapeStudy& tape, const Options& options) {
-    const CodeTable* code = findCode(options.code);
-    if (!code || tape.source != TextSource::given) return;
-    const std::size_t given = encodeRound(*code, options.expect).size();
-    if (tape.othersBetween)
-        r.notes.emplace_back(
-            "Before the text of the tape begins anew come characters that it does not hold, such as a line end: they "
-            "are not judged.");
-    else if (given != 0 && tape.loopLength % given != 0)
-        r.notes.push_back("The tape has " + std::to_string(tape.loopLength) + " characters a round, its text " +
-                          std::to_string(given) +
-                          ": the difference is taken for the tape's own, such as a carriage return.");
-}
-
-void readTape(Reading& r, const std::optional<TapeStudy>& tape, const Options& options) {
-    if (!tape) {
-        r.notes.emplace_back(!options.expect.empty()
-                                 ? "The tape does not carry the expected text: levels and feed cannot be judged."
-                                 : "The text of the tape is not known and does not repeat three times: lost marks "
-                                   "and filled spaces cannot be counted.");
-        return;
-    }
-    noteOtherText(r, *tape, options);
-    if (tape->source == TextSource::learned) r.notes.emplace_back(kLearnedText);
-    r.text.wrongCharacters = tape->wrong;
-    r.text.feedSlips = tape->repeated + tape->skipped;
-    r.text.compared = tape->compared;
-    r.levels.emplace();
-    for (const LevelCount& l : tape->levels)
-        r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});
 }
 
 void noteWhatIsMissing(Reading& r) {
@@ -275,7 +254,8 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
-    readDistortion(r, *fit, window, nominal, std::hypot(frontEnd, cut ? kClippedPercent : 0.0));
+    readDistortion(r, *fit, window, nominal,
+                   std::hypot(frontEnd, cut ? kClippedPercent : 0.0, bouncePercent(window, fit->unit.value)));
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);

@@ -102,9 +102,10 @@ std::string startWords(const DistortionReading& d) {
 void blameStart(Finding& f, const DistortionReading& d) {
     f.title = "The start scatters by " + percent(*d.togetherPercent) + " at random";
     f.evidence += startWords(d) + ": it is the start they are counted from that comes early or late.";
+    f.evidence += " That makes the stop before it long or short as well.";
     f.lookAt =
         "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the "
-        "start lever or trip, play, a clutch that takes hold with a jerk. Not the contacts of the levels, unless one "
+        "start lever and its play. Not the contacts of the levels, unless one "
         "contact sends them all.";
     f.confirm =
         "Freeze some characters one after the other: within each, all flags are off by about as much. Clean the start "

@@ -124,8 +124,7 @@ std::string shaftByTheCard(const Symptoms& s, double hz) {
 std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
     if (!s.reading.speed.baud || s.options.baud) return std::nullopt;
     const double baud = s.reading.speed.baud->value;
-    const StandardSpeed* below = nullptr;
-    const StandardSpeed* above = nullptr;
+    const StandardSpeed *below = nullptr, *above = nullptr;
     for (const StandardSpeed& each : kStandardSpeeds) {
         if (each.baud < baud) below = &each;
         if (each.baud > baud && !above) above = &each;
@@ -257,10 +256,11 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
                (ofSpeed ? ": eccentric or bent gear, a damaged tooth, a bent shaft, a bearing with play. A joint in a "
                           "belt that comes round so often and a governor that hunts do the same."
                         : ", above all where it can shift contacts and cams against each other: a bent shaft, a "
-                          "bearing with play, an eccentric or bent gear, a damaged tooth.");
+                          "bearing with play, an eccentric or bent gear, a damaged tooth. The starts keep their time: "
+                          "so where it works the contact of the levels and not that of the start.");
     f.confirm =
         "Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand "
-        "through one revolution of it and feel for a stiff place or play." +
+        "through one revolution of that shaft and feel for a stiff place or play." +
         kUnplug;
     return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
 }

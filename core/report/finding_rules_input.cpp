@@ -116,7 +116,7 @@ std::optional<RankedFinding> hum(const Symptoms& s) {
     if (!in.humPercent || *in.humPercent < kHumPercent) return std::nullopt;
     Finding f;
     f.id = "hum";
-    f.title = "Mains hum of " + percent(*in.humPercent, 0) + " of the swing";
+    f.title = "Mains hum of " + percent(*in.humPercent) + " of the swing";
     f.evidence = "A slow disturbance of " + percent(*in.humPercent) +
                  " of the swing, peak to peak, rides on the line signal; it is not the contacts' doing.";
     f.lookAt =

@@ -22,6 +22,14 @@ long oneFigure(double characters) {
     return std::max(static_cast<long>(std::ceil(characters / step) * step), 1L);
 }
 
+int offeredWindow(long characters) {
+    for (const int offered : kOfferedWindows)
+        if (offered >= characters) return offered;
+    return 0;
+}
+
+std::string windowName(int characters) { return characters == 0 ? "all" : std::to_string(characters); }
+
 // The scatter's share of the uncertainty falls with the root of the count, the instrument's own does not fall.
 std::optional<long> moreCharacters(double distance, double uncertainty, double part, long count) {
     const double room = distance * distance - part * part;
@@ -43,7 +51,7 @@ JudgedReading held(const char* key, Measured m, double limit, double part, long 
         j.judgement = Judgement::out;
     else
         j.more = moreCharacters(std::abs(size - limit), m.uncertainty, part, count);
-    if (full && j.more) j.window = oneFigure(static_cast<double>(count + *j.more));
+    if (full && j.more) j.window = offeredWindow(count + *j.more);
     return j;
 }
 
@@ -150,7 +158,7 @@ std::string judgementWords(const JudgedReading& j) {
     if (j.missing) return "cannot tell: no nominal speed";
     if (j.pulled) return "cannot tell: a fault pulls at it, see findings";
     if (!j.more) return "cannot tell: too near the limit";
-    if (j.window > 0) return "cannot tell: wants a window of " + std::to_string(j.window) + " characters";
+    if (j.window) return "cannot tell over so few: take the window " + windowName(*j.window);
     return "cannot tell yet: " + std::to_string(*j.more) + (*j.more == 1 ? " more character" : " more characters");
 }
 
@@ -180,11 +188,10 @@ std::vector<std::string> openNotes(const Verdict& verdict) {
     for (const JudgedReading& j : verdict.judged) {
         if (j.judgement != Judgement::open || j.missing) continue;
         std::string note = "Whether " + nameOf(j.key) + " is in limits cannot be told";
-        note += j.pulled ? " before the fault that pulls at it is mended."
-                : j.window > 0
-                    ? " over so few characters: a window of about " + std::to_string(j.window) + " is wanted."
-                : j.more ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
-                         : ": it is nearer to the limit than its uncertainty.";
+        note += j.pulled   ? " before the fault that pulls at it is mended."
+                : j.window ? " over so few characters: take the window " + windowName(*j.window) + "."
+                : j.more   ? " yet: about " + std::to_string(*j.more) + " more characters are wanted."
+                           : ": it is nearer to the limit than its uncertainty.";
         notes.push_back(std::move(note));
     }
     return notes;

@@ -39,7 +39,7 @@ struct PlainVerdict {
 };
 PlainVerdict plainVerdict(const Reading& reading);
 
-// "in", "out", "cannot tell yet: 12 more characters", "cannot tell: wants a window of 40 characters".
+// "in", "out", "cannot tell yet: 12 more characters", "cannot tell over so few: take the window 128".
 std::string judgementWords(const JudgedReading& judged);
 
 // A limit on the speed, and no nominal speed to hold the reading against.

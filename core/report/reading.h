@@ -132,11 +132,11 @@ enum class Judgement { in, out, open };
 struct JudgedReading {
     std::string key;  // as in the JSON reading
     Judgement judgement = Judgement::open;
-    double limit = 0.0;          // percent
-    std::optional<long> more{};  // open: about so many more characters settle it; empty: none can
-    bool missing = false;        // open for want of a reading: no nominal speed is known to hold it against
-    bool pulled = false;         // open while a fault pulls at it that is set aside; more characters do not settle it
-    long window = 0;  // where more would, but the window takes no more: one of so many characters; 0: it does
+    double limit = 0.0;           // percent
+    std::optional<long> more{};   // open: about so many more characters settle it; empty: none can
+    bool missing = false;         // open for want of a reading: no nominal speed is known to hold it against
+    bool pulled = false;          // open while a fault pulls at it that is set aside; more characters do not settle it
+    std::optional<int> window{};  // where more would, but the window takes no more: one that does; 0: all
 };
 
 struct Verdict {

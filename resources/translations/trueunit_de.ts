@@ -2411,14 +2411,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Ein so regelmäßiges Schwanken spricht für einen Regler, der pendelt (Kontakte, Gewichte, Feder), oder für ein Teil, das in dieser Zeit einmal umläuft, etwa den Stoß eines Riemens; dann Motorbürsten, Netz, trockene Lager.</translation>
     </message>
     <message>
-        <source>Whether %1 is in limits cannot be told over so few characters: a window of about %2 is wanted.</source>
-        <translation>Ob %1 in den Grenzen liegt, ist über so wenige Zeichen nicht zu sagen: Es braucht ein Fenster von etwa %2.</translation>
-    </message>
-    <message>
-        <source>cannot tell: wants a window of %1 characters</source>
-        <translation>nicht zu sagen: braucht ein Fenster von %1 Zeichen</translation>
-    </message>
-    <message>
         <source>The start scatters by %1 at random</source>
         <translation>Der Anlauf streut regellos um %1</translation>
     </message>
@@ -2429,10 +2421,6 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>All instants of a character share %1, %2 is each one&apos;s own: the start scatters more than the others; begin with its contact.</source>
         <translation>Alle Übergänge eines Zeichens haben %1 gemeinsam, %2 hat jeder für sich: Der Anlauf streut mehr als die anderen; mit seinem Kontakt beginnen.</translation>
-    </message>
-    <message>
-        <source>What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the start lever or trip, play, a clutch that takes hold with a jerk.</source>
-        <translation>Was den Anlauf macht: sein Kontakt (Schmutz, verbrannte Flächen, eine lockere Schraube) und sein Hebel, Nocken und seine Feder; dann Anlaufhebel oder Auslösung, Spiel, eine Kupplung, die ruckartig greift.</translation>
     </message>
     <message>
         <source>Not the contacts of the levels, unless one contact sends them all.</source>
@@ -2477,6 +2465,30 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     <message>
         <source>All instants of a character share %1, %2 is each one&apos;s own: it is not the start.</source>
         <translation>Alle Übergänge eines Zeichens haben %1 gemeinsam, %2 hat jeder für sich: Es ist nicht der Anlauf.</translation>
+    </message>
+    <message>
+        <source>Whether %1 is in limits cannot be told over so few characters: take the window %2.</source>
+        <translation>Ob %1 in den Grenzen liegt, ist über so wenige Zeichen nicht zu sagen: das Fenster %2 nehmen.</translation>
+    </message>
+    <message>
+        <source>cannot tell over so few: take the window %1</source>
+        <translation>über so wenige nicht zu sagen: das Fenster %1 nehmen</translation>
+    </message>
+    <message>
+        <source>What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the start lever and its play.</source>
+        <translation>Was den Anlauf macht: sein Kontakt (Schmutz, verbrannte Flächen, eine lockere Schraube) und sein Hebel, Nocken und seine Feder; dann der Anlaufhebel und sein Spiel.</translation>
+    </message>
+    <message>
+        <source>That makes the stop before it long or short as well.</source>
+        <translation>Das macht auch den Sperrschritt davor lang oder kurz.</translation>
+    </message>
+    <message>
+        <source>The starts keep their time: so where it works the contact of the levels and not that of the start.</source>
+        <translation>Die Anläufe halten ihre Zeit: also dort, wo es am Kontakt der Schritte wirkt und nicht an dem des Anlaufs.</translation>
+    </message>
+    <message>
+        <source>Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place or play.</source>
+        <translation>Von der Hauptwelle an Zähne zählen, um zu finden, was sich so dreht. Bei ausgeschaltetem Strom die Maschine von Hand durch eine Umdrehung dieser Welle drehen und nach einer schweren Stelle oder Spiel fühlen.</translation>
     </message>
 </context>
 <context>
@@ -4068,10 +4080,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Kontakt prellt</translation>
     </message>
     <message>
-        <source>instants scatter</source>
-        <translation>Übergänge streuen</translation>
-    </message>
-    <message>
         <source>current slow to rise or fall</source>
         <translation>Linienstrom steigt oder fällt langsam</translation>
     </message>
@@ -4608,10 +4616,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Signal zu Rauschen %1 dB</translation>
     </message>
     <message>
-        <source>? window of %1</source>
-        <translation>? Fenster von %1</translation>
-    </message>
-    <message>
         <source>Largest displacement after the mean speed is taken out: contacts, cams, levers. Where a wrong speed works against bias or end, or a fault pulls at the speed as read, the figure may be above the gross one.</source>
         <translation>Größte Abweichung ohne den Anteil der mittleren Geschwindigkeit: Kontakte, Nocken, Hebel. Wo eine falsche Geschwindigkeit der einseitigen oder der Endverzerrung entgegenwirkt oder ein Fehler an der gelesenen Geschwindigkeit zieht, kann sie über der gesamten liegen.</translation>
     </message>
@@ -4640,10 +4644,6 @@ Bitte den Namen prüfen.</translation>
         <translation>, da das Fenster von %1 für einen Nachweis zu kurz ist</translation>
     </message>
     <message>
-        <source>swing not told apart</source>
-        <translation>Schwingung noch nicht getrennt</translation>
-    </message>
-    <message>
         <source>window all: each point over the last %1</source>
         <translation>Fenster alle: jeder Punkt über die letzten %1</translation>
     </message>
@@ -4658,6 +4658,18 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>bounces</source>
         <translation>Prellungen</translation>
+    </message>
+    <message>
+        <source>instants or start scatter</source>
+        <translation>Übergänge oder Anlauf streuen</translation>
+    </message>
+    <message>
+        <source>? window %1</source>
+        <translation>? Fenster %1</translation>
+    </message>
+    <message>
+        <source>drive not told apart yet</source>
+        <translation>Antrieb noch nicht getrennt</translation>
     </message>
 </context>
 <context>
