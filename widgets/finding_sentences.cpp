@@ -106,6 +106,7 @@ constexpr std::array kFindings = {
                       "change one by one are the contact's, where all of a character change together it is its start."),
     QT_TRANSLATE_NOOP("Core", "All instants of a character share %1, %2 is each one's own: it is not the start."),
     QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
+    QT_TRANSLATE_NOOP("Core", "Level by level they lie at %1 to %2 %."),
     QT_TRANSLATE_NOOP("Core",
                       "All instants of a character share %1, %2 is each one's own: it is the start they are counted "
                       "from that comes early or late."),

@@ -4,6 +4,7 @@
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
+#include "core/report/shown_instants.h"
 
 namespace trueunit {
 
@@ -13,11 +14,12 @@ constexpr long kFewestInstants = 20;
 constexpr double kMildPercent = 2.0;  // bias and end: smaller is in order
 constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
-constexpr double kScatterPercent = 1.7;                // rms; smaller is in order
-constexpr double kScatterLimit = 3.0;                  // rms: peaks reach the limit of the distortion
-constexpr double kWildPeakPercent = 10.0;              // one instant so far out, the others quiet
-constexpr double kGrowth = 1.7;                        // of the scatter through the character: the drive may be at work
-constexpr double kFewestToCompare = 15.0;              // instants
+constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
+constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
+constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
+constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
+constexpr double kFewestToCompare = 15.0;  // instants
+constexpr long kFewestAtPlace = 8;
 constexpr double kStartAlone = 2.0, kStartMore = 1.4;  // share of the start over that of each instant
 constexpr double kBounceMs = 0.3;
 constexpr double kBounceUnit = 0.05;  // of a unit: a bounce so long is at its limit
@@ -84,6 +86,20 @@ double growth(const Symptoms& s) {
     }
     if (n[0] < kFewestToCompare || n[1] < kFewestToCompare || !(squares[0] > 0.0)) return 1.0;
     return std::sqrt(squares[1] / n[1] / (squares[0] / n[0]));
+}
+
+// How alike the levels are: what they share is suspected sooner than each of them.
+std::string placeByPlace(const Symptoms& s, Condition to) {
+    double least = 0.0, most = 0.0;
+    int places = 0;
+    for (const InstantReading& i : shownInstants(s.reading).instants) {
+        if (i.to != to || i.k > s.levels || i.count < kFewestAtPlace) continue;
+        least = places == 0 ? i.meanPercent : std::min(least, i.meanPercent);
+        most = places == 0 ? i.meanPercent : std::max(most, i.meanPercent);
+        ++places;
+    }
+    if (places < 3) return {};
+    return " Level by level they lie at " + signedDecimals(least, 1) + " to " + signedDecimals(most, 1) + " %.";
 }
 
 // What all instants of a character share over what each has by itself: 1 where the start scatters as much as any other,
@@ -157,7 +173,7 @@ std::optional<RankedFinding> endOffset(const Symptoms& s) {
               (mild ? ", within limits" : "");
     f.evidence = "Counted from the start of the character, all its other instants to space come " +
                  percent(end->value) + " of a unit (" + decimals(std::abs(end->value) * 0.01 * s.unitMs(), 2) +
-                 " ms) " + (late ? "late" : "early") + "." + offsetDoubt(s);
+                 " ms) " + (late ? "late" : "early") + "." + placeByPlace(s, Condition::space) + offsetDoubt(s);
     f.lookAt =
         late ? "What lets the contact open after a level but not at the start: trailing flanks of the level cams, "
                "transfer levers or their bail that fall back slowly (gum, friction, a weak spring), a contact lever "

@@ -2490,6 +2490,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place or play.</source>
         <translation>Von der Hauptwelle an Zähne zählen, um zu finden, was sich so dreht. Bei ausgeschaltetem Strom die Maschine von Hand durch eine Umdrehung dieser Welle drehen und nach einer schweren Stelle oder Spiel fühlen.</translation>
     </message>
+    <message>
+        <source>Level by level they lie at %1 to %2 %.</source>
+        <translation>Schritt für Schritt liegen sie bei %1 bis %2 %.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4668,8 +4672,8 @@ Bitte den Namen prüfen.</translation>
         <translation>? Fenster %1</translation>
     </message>
     <message>
-        <source>drive not told apart yet</source>
-        <translation>Antrieb noch nicht getrennt</translation>
+        <source>drive may be in it yet</source>
+        <translation>Antrieb noch darin</translation>
     </message>
 </context>
 <context>
