@@ -18,9 +18,9 @@ struct Appearance {
 Appearance loadAppearance();
 void saveAppearance(const Appearance& appearance);
 
-QStringList languages();                      // those there are, by their codes
-QString languageName(const QString& code);    // in that language itself
-void takeSize(const Appearance& appearance);  // before the application is made; an environment that says it counts
+QStringList languages();                        // those there are, by their codes
+QString languageName(const QString& code);      // in that language itself
+void takeSize(const Appearance& appearance);    // before the application is made; an environment that says it counts
 void takeGround(const Appearance& appearance);  // after the application is made, before the first widget
 void takeLanguage(QCoreApplication& application, const QString& language);
 void speakPlainly();  // numbers and words as in files, whatever the desktop's language

@@ -5,7 +5,6 @@
 #include <QScrollArea>
 
 #include "widgets/bias_gauge.h"
-#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/comparison_panel.h"
 #include "widgets/displacement_plot.h"
@@ -15,6 +14,7 @@
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
 #include "widgets/theme.h"
+#include "widgets/trail_view.h"
 
 namespace trueunit {
 

@@ -20,11 +20,11 @@
 #include "app/top_bar.h"
 #include "app/window_memory.h"
 #include "widgets/bias_gauge.h"
-#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
+#include "widgets/trail_view.h"
 
 namespace trueunit {
 

@@ -60,9 +60,7 @@ Outcome PortAudioSource::start(SampleRing& ring) {
     return done();
 }
 
-void PortAudioSource::stop() {
-    PortAudioStream::stop(std::exchange(stream_, nullptr));
-}
+void PortAudioSource::stop() { PortAudioStream::stop(std::exchange(stream_, nullptr)); }
 
 SourceState PortAudioSource::state() const {
     if (!stream_) return SourceState::idle;

@@ -19,7 +19,7 @@ public:
     explicit DisplacementPlot(QWidget* parent = nullptr);
 
     void setEvidence(const EvidencePlaces& places);  // of the chosen finding
-    void setBefore(const SnapshotPtr& before);  // its means stand beside; empty: none
+    void setBefore(const SnapshotPtr& before);       // its means stand beside; empty: none
 
     QSize sizeHint() const override { return {470, 300}; }
     QSize minimumSizeHint() const override { return {262, 150}; }

@@ -26,7 +26,7 @@ public:
     const std::string& path() const { return path_; }
 
     std::size_t read(std::span<float> out);  // samples read, 0 at the end; +-1 full scale
-    void seek(std::uint64_t sample);  // where the next read begins; 0 is the first one
+    void seek(std::uint64_t sample);         // where the next read begins; 0 is the first one
 
 private:
     Recording() = default;

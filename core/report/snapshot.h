@@ -46,11 +46,11 @@ struct DisplacementDot {
 inline constexpr std::size_t kTrailSpeedOver = 8;  // characters: more would smooth a swing away
 
 struct TrailPoint {
-    std::uint64_t number = 0;  // of the character that ends the window
-    double seconds = 0.0;      // since the input started
-    double biasPercent = 0.0;  // over the window
-    double uncertainty = 0.0;  // 95 %
-    std::size_t over = 0;      // characters of that window, once it is full; 0: not known (frames kept earlier)
+    std::uint64_t number = 0;        // of the character that ends the window
+    double seconds = 0.0;            // since the input started
+    double biasPercent = 0.0;        // over the window
+    double uncertainty = 0.0;        // 95 %
+    std::size_t over = 0;            // characters of that window, once it is full; 0: not known (frames kept earlier)
     std::optional<Measured> baud{};  // over the last kTrailSpeedOver characters; empty: not known
 };
 

@@ -4,7 +4,6 @@
 #include <QCoreApplication>
 
 #include "widgets/bias_gauge.h"
-#include "widgets/trail_view.h"
 #include "widgets/character_grid.h"
 #include "widgets/displacement_plot.h"
 #include "widgets/eccentric_panel.h"
@@ -14,6 +13,7 @@
 #include "widgets/margin_view.h"
 #include "widgets/readings_panel.h"
 #include "widgets/tape_view.h"
+#include "widgets/trail_view.h"
 
 namespace trueunit::test {
 
