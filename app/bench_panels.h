@@ -48,6 +48,7 @@ public:
     BiasGauge& gauge() { return *gauge_; }
     EccentricPanel& eccentric() { return *eccentric_; }
     TrailView& trail() { return *trail_; }
+    DisplacementPlot& displacement() { return *displacement_; }
     TapeView& tape() { return *tape_; }
     FindingsPanel& findings() { return *findings_; }
     MarginView& margin() { return *margin_; }

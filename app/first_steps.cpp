@@ -16,16 +16,16 @@
 namespace trueunit {
 
 namespace {
-constexpr int kCardWidth = 320;
+constexpr int kCardWidth = 440;
 constexpr int kApart = 14;      // between the card and what it speaks of
 constexpr int kEdge = 8;        // of the window
 constexpr int kBeginning = 90;  // of the lines of a panel
 }  // namespace
 
-FirstSteps::FirstSteps(std::vector<Step> steps, QWidget* spared, QWidget* window)
+FirstSteps::FirstSteps(std::vector<Step> steps, std::vector<QWidget*> spared, QWidget* window)
     : QWidget(window),
       steps_(std::move(steps)),
-      spared_(spared),
+      spared_(std::move(spared)),
       card_(new QWidget(window)),
       words_(new QLabel),
       enough_(new QPushButton(tr("Enough"))),
@@ -80,7 +80,7 @@ int FirstSteps::tallestCard() {
     int tallest = 0;
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         words_->setText(wordsOf(i));
-        tallest = std::max({tallest, card_->layout()->heightForWidth(kCardWidth), card_->sizeHint().height()});
+        tallest = std::max(tallest, card_->layout()->heightForWidth(kCardWidth));
     }
     return tallest;
 }
@@ -116,7 +116,9 @@ std::optional<QPoint> FirstSteps::placeForAll(Sparing sparing) const {
                 far += (target.center() - card.center()).manhattanLength();
             }
             if (!free || far >= least || (sparing != Sparing::targets && cutsBeginnings(card))) continue;
-            if (sparing == Sparing::all && rectOf(spared_).intersects(card)) continue;
+            const bool hides = std::any_of(spared_.begin(), spared_.end(),
+                                           [&](const QWidget* w) { return rectOf(w).intersects(card); });
+            if (sparing == Sparing::all && hides) continue;
             least = far;
             best = card.topLeft();
         }

@@ -22,7 +22,8 @@ public:
         QString words;
     };
 
-    FirstSteps(std::vector<Step> steps, QWidget* spared, QWidget* window);  // spared: not hidden where it can be helped
+    // spared: not hidden where it can be helped.
+    FirstSteps(std::vector<Step> steps, std::vector<QWidget*> spared, QWidget* window);
     void next();
     void end();
     int number() const { return static_cast<int>(at_) + 1; }
@@ -39,7 +40,7 @@ private:
     int tallestCard();
     QString wordsOf(std::size_t i) const;
     bool cutsBeginnings(const QRect& card) const;
-    enum class Sparing { all, beginnings, targets };  // the spared widget, too; the beginnings of the panels' lines
+    enum class Sparing { all, beginnings, targets };  // the spared widgets, too; the beginnings of the panels' lines
     std::optional<QPoint> placeForAll(Sparing sparing) const;
     QPoint placeBeside(const QRect& target) const;
     QRect targetRect(std::size_t i) const { return rectOf(steps_[i].target); }
@@ -47,7 +48,7 @@ private:
 
     std::vector<Step> steps_;
     std::size_t at_ = 0;
-    QWidget* spared_;
+    std::vector<QWidget*> spared_;
     QWidget* card_;
     QLabel* words_;
     QPushButton *enough_, *next_;

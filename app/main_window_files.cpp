@@ -21,6 +21,7 @@
 #include "app/window_memory.h"
 #include "widgets/bias_gauge.h"
 #include "widgets/character_grid.h"
+#include "widgets/displacement_plot.h"
 #include "widgets/eccentric_panel.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -64,7 +65,7 @@ void MainWindow::startFirstSteps() {
              "comma and full stop. B first keeps how it was, to compare with.")},
          {&panels_->gauge(), tr("<b>Watch that:</b> the bias. At zero the marks are as long as the spaces. F1 explains "
                                 "every reading and how to connect a real loop.")}},
-        &panels_->trail(), this);
+        {&panels_->trail(), &panels_->displacement()}, this);
     connect(firstSteps_, &FirstSteps::ended, this, [] { rememberFirstSteps(); });
 }
 
