@@ -7,10 +7,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/report/bias_pull.h"
 #include "core/report/judge.h"
 #include "core/report/text_faults.h"
 #include "core/simulate/scenario_source.h"
+#include "widgets/cause_words.h"
 #include "widgets/cursor_readout.h"
 #include "widgets/level_row.h"
 #include "widgets/told.h"
@@ -153,14 +153,6 @@ QString faultText(const Snapshot& s, const Finding& head) {
     return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * least)).arg(titles.join(u"; "));
 }
 
-QString pullWords(const Snapshot& s) {
-    const bool alone = contactIsInOrder(s.reading, s.limits);
-    const BiasPull pull = biasPulledIn(s.reading);
-    if (pull == BiasPull::level) return alone ? Words::tr(", by a level") : Words::tr(", partly a level");
-    if (pull == BiasPull::none) return {};
-    return alone ? Words::tr(", not the eccentric") : Words::tr(", not by the contact alone");
-}
-
 VerdictText judgedText(const Snapshot& s) {
     const Verdict& v = s.reading.verdict;
     const QString limits = told(s.limits.title);
@@ -176,7 +168,7 @@ VerdictText judgedText(const Snapshot& s) {
         if (!r.out || r.limit.isEmpty()) continue;  // lost marks are told in numbers above
         parts += Words::tr("%1 %2\u00a0% (limit\u00a0%3\u00a0%)").arg(inSentence(r.name), r.value, r.limit);
         if (r.name != Words::tr("Bias")) continue;
-        parts.back() += pullWords(s);
+        if (const QString by = pulledBy(s); !by.isEmpty()) parts.back() += QStringLiteral(", ") + by;
         if (!headFinding(s))
             lead = biasWords(s.reading.distortion.biasPercent->value, s.limits.biasPercent) + QStringLiteral(": ");
     }

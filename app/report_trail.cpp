@@ -24,7 +24,6 @@ constexpr double kTrailHeight = 30.0, kWithHeading = 47.0 + kRow * (kRows - 1);
 constexpr double kFollows = 42.0;       // mm: instrument and caution, which come after it
 constexpr double kLeastSeconds = 60.0;  // less of a bias that nobody turned shows nothing
 constexpr double kSoonSeconds = 15.0;   // a turned eccentric does, and a speed that is off
-constexpr double kBreakSeconds = 3.0;   // no character for so long: the line is broken
 const QColor kBand(0xe3, 0xef, 0xe7), kFrame(0x8a, 0x97, 0xa1);
 
 class PaperTrail {
@@ -35,7 +34,7 @@ public:
           ofBias_(of == TrailOf::bias),
           line_(line),
           area_(page.area(12.0, PageFlow::kTextWidth - 12.0, kTrailHeight)) {
-        const double step = ofBias_ ? 5.0 : 1.0;
+        const double step = trailStep(of);
         most_ = std::max(line_.limit, 0.2 * step);
         for (const TrailLine::Point& p : line_.points) most_ = std::max(most_, std::abs(p.percent));
         most_ = step * std::ceil(1.1 * most_ / step);
@@ -142,7 +141,7 @@ private:
         QPolygonF run;
         double last = line_.points.front().seconds;
         for (const TrailLine::Point& point : line_.points) {
-            if (point.seconds - last > kBreakSeconds) {
+            if (point.seconds - last > kTrailBreakSeconds) {
                 p.drawPolyline(run);
                 run.clear();
             }

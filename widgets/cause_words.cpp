@@ -6,18 +6,22 @@
 
 namespace trueunit {
 
-QString pullWords(const Snapshot& s) {
+QString pulledBy(const Snapshot& s) {
     const bool alone = contactIsInOrder(s.reading, s.limits);
     switch (biasPulledIn(s.reading)) {
         case BiasPull::level:
-            return alone ? Words::tr("by a level, see findings") : Words::tr("partly a level, see findings");
+            return alone ? Words::tr("by a level") : Words::tr("partly a level");
         case BiasPull::unsettled:
-            return alone ? Words::tr("not the eccentric, see findings")
-                         : Words::tr("not by the contact alone, see findings");
+            return alone ? Words::tr("not the eccentric") : Words::tr("not by the contact alone");
         case BiasPull::none:
             break;
     }
     return {};
+}
+
+QString pullWords(const Snapshot& s) {
+    const QString by = pulledBy(s);
+    return by.isEmpty() ? by : Words::tr("%1, see findings").arg(by);
 }
 
 QString causeWords(const Snapshot& s) {

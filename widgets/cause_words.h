@@ -9,7 +9,8 @@ namespace trueunit {
 
 // What the findings have to say beside the bias; empty when nothing.
 
-// Something but the eccentric moves the bias as read.
+// What but the eccentric moves the bias as read: "partly a level"; and with where to read on.
+QString pulledBy(const Snapshot& snapshot);
 QString pullWords(const Snapshot& snapshot);
 
 // A bias in limits beside a cause that is as good as certain: the green word must not speak for the machine. That the

@@ -21,11 +21,9 @@ namespace trueunit {
 
 namespace {
 
-constexpr double kBreakSeconds = 3.0;                // longer without a character: the line is not drawn through
-constexpr double kBiasStep = 5.0, kSpeedStep = 1.0;  // percent; the scale moves in these
-constexpr int kTrailTop = 9;                         // pixels above the drawing, without nudges
-constexpr int kTrailFoot = 26;                       // pixels below it: the words stand clear of the lowest figure
-constexpr int kOneRow = 55, kMostRows = 4;           // pixels of height for each row of words above the drawing
+constexpr int kTrailTop = 9;                // pixels above the drawing, without nudges
+constexpr int kTrailFoot = 26;              // pixels below it: the words stand clear of the lowest figure
+constexpr int kOneRow = 55, kMostRows = 4;  // pixels of height for each row of words above the drawing
 
 QString spanWords(double seconds) {
     if (seconds == 60.0) return Words::tr("one minute");
@@ -178,13 +176,15 @@ void TrailView::refresh(const Snapshot& snapshot) {
     // "Now" moves all the time; without a new point the line waits until it would move by half a pixel.
     const TrailPoint newest = snapshot.trail.empty() ? TrailPoint{} : snapshot.trail.back();
     const double moved = std::abs(snapshot.seconds - drawnSeconds_) * drawingWidth(*plot_) / span_;
-    const double limit = of_ == TrailOf::bias ? snapshot.limits.biasPercent : snapshot.limits.speedPercent;
-    const bool same = newest.number == newest_.number && newest.biasPercent == newest_.biasPercent;
-    if (same && moved < 0.5 && limit == drawnLimit_ && snapshot.nudges.size() == drawnNudges_) return;
-    drawnNudges_ = snapshot.nudges.size();
-    newest_ = newest;
+    const Ground ground{newest.number,
+                        newest.biasPercent,
+                        snapshot.limits.biasPercent,
+                        snapshot.limits.speedPercent,
+                        snapshot.reading.speed.nominalBaud,
+                        snapshot.nudges.size()};
+    if (ground == ground_ && moved < 0.5) return;
+    ground_ = ground;
     drawnSeconds_ = snapshot.seconds;
-    drawnLimit_ = limit;
     draw(snapshot);
 }
 
@@ -203,7 +203,7 @@ void TrailView::fillLine(double now) {
     QVector<double> x, y, low, high;
     for (const TrailLine::Point& p : drawn_.points) {
         const double at = p.seconds - now;
-        if (!x.isEmpty() && at - x.back() > kBreakSeconds) {
+        if (!x.isEmpty() && at - x.back() > kTrailBreakSeconds) {
             x.push_back(at - 1e-3);
             for (QVector<double>* v : {&y, &low, &high}) v->push_back(std::numeric_limits<double>::quiet_NaN());
         }
@@ -218,8 +218,7 @@ void TrailView::fillLine(double now) {
 }
 
 void TrailView::chooseRange() {
-    const bool bias = of_ == TrailOf::bias;
-    const double step = bias ? kBiasStep : kSpeedStep;
+    const double step = trailStep(of_);
     double furthest = std::max(1.2 * drawn_.limit, 0.2 * step);
     for (const TrailLine::Point& p : drawn_.points) furthest = std::max(furthest, std::abs(p.percent) + 0.2 * step);
     const double wanted = step * std::ceil(furthest / step);

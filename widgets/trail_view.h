@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/report/smoothing.h"
@@ -42,6 +44,15 @@ protected:
     void refresh(const Snapshot& snapshot) override;
 
 private:
+    // Another one asks for another drawing.
+    struct Ground {
+        std::uint64_t newest = 0;
+        double bias = 0.0, biasLimit = 0.0, speedLimit = 0.0;  // percent
+        std::optional<double> nominalBaud;
+        std::size_t nudges = 0;
+        bool operator==(const Ground&) const = default;
+    };
+
     void dress();
     void makeTool();
     void draw(const Snapshot& snapshot);
@@ -66,9 +77,8 @@ private:
     double span_ = 120.0;
     double end_ = 0.0;  // the scale runs from minus to plus this, percent
     bool frozen_ = false;
-    TrailPoint newest_;  // as drawn
-    std::size_t drawnNudges_ = 0;
-    double drawnSeconds_ = 0.0, drawnLimit_ = 0.0;
+    Ground ground_;  // as drawn
+    double drawnSeconds_ = 0.0;
 };
 
 }  // namespace trueunit

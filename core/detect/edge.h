@@ -10,7 +10,7 @@ struct Edge {
     int bounces = 0;             // re-openings after it
     double settleSamples = 0.0;  // from the first closure to the last of them
     bool glitch = false;         // not an instant at all: a spike came and went here (time of its front)
-    double haltSamples = 0.0;    // it stood between the levels for so long: re-openings too short for the line to fall
+    double haltSamples = 0.0;    // re-openings too short for the line to fall, first closure to last; 0: none
 };
 
 }  // namespace trueunit

@@ -117,41 +117,39 @@ std::vector<Sample> unitOfEach(Characters characters, double unit) {
     return out;
 }
 
-// About the mean of each block, so that a slow change of the speed hardly enters.
-double spreadWithinBlocks(const std::vector<Sample>& samples) {
-    double squares = 0.0, blocks = 0.0;
+struct Blocks {
+    double count = 0.0;
+    double within = 0.0;   // variance, their mean
+    double between = 0.0;  // of their means; 0 with fewer than two
+};
+
+Blocks blocksOf(const std::vector<Sample>& samples) {
+    Blocks blocks;
+    double within = 0.0, sum = 0.0, squares = 0.0;
     for (std::size_t first = 0; first + kBlock <= samples.size(); first += kBlock) {
         double s = 0.0, ss = 0.0;
         for (std::size_t i = first; i < first + kBlock; ++i) {
             s += samples[i].value;
             ss += samples[i].value * samples[i].value;
         }
-        squares += std::max(0.0, ss - s * s / kBlock) / (kBlock - 1.0);
-        blocks += 1.0;
+        const double mean = s / kBlock;
+        within += std::max(0.0, ss - s * mean) / (kBlock - 1.0);
+        sum += mean;
+        squares += mean * mean;
+        blocks.count += 1.0;
     }
-    return blocks > 0.0 ? std::sqrt(squares / blocks) : 0.0;
+    if (blocks.count > 0.0) blocks.within = within / blocks.count;
+    if (blocks.count > 1.0) blocks.between = (squares - sum * sum / blocks.count) / (blocks.count - 1.0);
+    return blocks;
 }
 
 void measureWander(const std::vector<Sample>& units, Steadiness& out) {
-    double within = 0.0, sum = 0.0, squares = 0.0, blocks = 0.0;
-    for (std::size_t first = 0; first + kBlock <= units.size(); first += kBlock) {
-        double s = 0.0, ss = 0.0;
-        for (std::size_t i = first; i < first + kBlock; ++i) {
-            s += units[i].value;
-            ss += units[i].value * units[i].value;
-        }
-        const double mean = s / kBlock;
-        within += (ss - s * mean) / (kBlock - 1.0);
-        sum += mean;
-        squares += mean * mean;
-        blocks += 1.0;
-    }
-    out.blocks = static_cast<long>(blocks);
-    if (blocks < 2.0) return;
-    const double between = (squares - sum * sum / blocks) / (blocks - 1.0);
-    const double chance = within / blocks / kBlock;
-    out.wander = std::sqrt(std::max(0.0, between - chance));
-    out.wanderRatio = between / std::max(chance, 1e-9);
+    const Blocks blocks = blocksOf(units);
+    out.blocks = static_cast<long>(blocks.count);
+    if (blocks.count < 2.0) return;
+    const double chance = blocks.within / kBlock;
+    out.wander = std::sqrt(std::max(0.0, blocks.between - chance));
+    out.wanderRatio = blocks.between / std::max(chance, 1e-9);
 }
 
 }  // namespace
@@ -164,7 +162,7 @@ std::optional<Steadiness> steadinessOf(Characters characters, double unitSeconds
     takeOutLines(intervals, lines);
     const std::vector<double> steps = neighbourSteps(intervals);
     out.stopScatter = rootMean(steps);
-    out.stopSpread = spreadWithinBlocks(intervals);
+    out.stopSpread = std::sqrt(blocksOf(intervals).within);  // a slow change of the speed hardly enters
     const std::size_t trimmed = kTrimmedSteps + steps.size() / kTrimmedPart;
     out.stopScatterTrimmed = rootMean(std::span(steps).first(steps.size() - std::min(trimmed, steps.size())));
     std::vector<Sample> units = unitOfEach(characters, unitSeconds);

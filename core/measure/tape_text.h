@@ -25,9 +25,9 @@ struct TapeText {
 };
 
 // A text of the person's as a loop, mended where every round shows a hole more or a hole less than the text does
-// (carriage returns, shifts): such holes are on the tape and no fault of the feed. Where other characters come before
-// the text begins anew, such as a line end that it lacks, they are a stretch that is not known. Empty: nothing to send
-// in it.
+// (carriage returns, shifts): such holes are on the tape and no fault of the feed. Other characters before the
+// text begins anew, such as a line end that it lacks, are added as most rounds have them, or where the rounds differ as
+// a stretch that is not known. Empty: nothing to send in it.
 std::optional<TapeText> givenText(const CodeTable& table, std::string_view text, std::span<const SentCode> sent);
 
 // RY or the fox sentence, though levels may fail; else a loop of at least three rounds learned from its repetition.

@@ -128,6 +128,16 @@ void blameStart(Finding& f, const DistortionReading& d) {
         "contact and measure again.";
 }
 
+// Whether the start is to blame, alone or more than the others.
+void partStart(Finding& f, const Symptoms& s) {
+    const double share = startShare(s);
+    if (share == 0.0) return;
+    if (share > kStartAlone) return blameStart(f, s.reading.distortion);
+    f.evidence += startWords(s.reading.distortion) +
+                  (share > kStartMore ? ": the start scatters more than the others; begin with its contact."
+                                      : ": it is not the start.");
+}
+
 }  // namespace
 
 std::optional<RankedFinding> contactOffset(const Symptoms& s) {
@@ -249,14 +259,8 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     f.confirm =
         "Freeze some characters one after the other, best of one that is sent over and over: flags that change one by "
         "one are the contact's, where all of a character change together it is its start. Clean the contact and "
-        "measure "
-        "again.";
-    if (!wild && !grows && startShare(s) > kStartAlone)
-        blameStart(f, d);
-    else if (!wild && !grows && startShare(s) > kStartMore)
-        f.evidence += startWords(d) + ": the start scatters more than the others; begin with its contact.";
-    else if (!wild && startShare(s) > 0.0)
-        f.evidence += startWords(d) + ": it is not the start.";
+        "measure again.";
+    if (!wild && !grows) partStart(f, s);  // the instants share what the drive does as well
     f.confirm += kUnplug + kLoopOff + kNoOil;
     const bool doubtful = bounces || s.strays() || grows || !d.cyclic;
     f.confidence = wild ? 0.4 : (doubtful ? 0.5 : 0.97) * chanceBeyond(own, 2.0 * own / std::sqrt(n), 1.5);

@@ -9,6 +9,9 @@ namespace trueunit {
 
 enum class TrailOf { bias, speed };
 
+inline constexpr double kTrailBreakSeconds = 3.0;  // longer without a character: the line is not drawn through
+inline double trailStep(TrailOf of) { return of == TrailOf::bias ? 5.0 : 1.0; }  // percent, in which its scale moves
+
 // One quantity against time, as the window and the report draw it.
 struct TrailLine {
     struct Point {

@@ -2684,10 +2684,6 @@ Bitte den Namen prüfen.</translation>
 <context>
     <name>Words</name>
     <message>
-        <source>partly a level, see findings</source>
-        <translation>zum Teil ein Schritt, siehe Befunde</translation>
-    </message>
-    <message>
         <source>Receiving margin, from</source>
         <translation>Empfangsspielraum, von</translation>
     </message>
@@ -3568,10 +3564,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Eine Übung an einem simulierten Sender: Nur sein Exzenter lässt sich drehen, und der verschiebt die einseitige Verzerrung. Was anzusehen und zu prüfen ist, täte man an einer Maschine.</translation>
     </message>
     <message>
-        <source>, partly a level</source>
-        <translation>, zum Teil ein Schritt</translation>
-    </message>
-    <message>
         <source>Caution</source>
         <translation>Vorsicht</translation>
     </message>
@@ -4424,14 +4416,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Zeichendauer</translation>
     </message>
     <message>
-        <source>, not by the contact alone</source>
-        <translation>, nicht nur der Kontakt</translation>
-    </message>
-    <message>
-        <source>not by the contact alone, see findings</source>
-        <translation>nicht nur der Kontakt, siehe Befunde</translation>
-    </message>
-    <message>
         <source>reversed</source>
         <translation>verkehrt</translation>
     </message>
@@ -4584,22 +4568,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders (wo ein Fehler an ihr zieht, bei der ohne ihn), Prozent einer Schrittlänge, zu spät ist positiv.</translation>
     </message>
     <message>
-        <source>, by a level</source>
-        <translation>, durch einen Schritt</translation>
-    </message>
-    <message>
-        <source>, not the eccentric</source>
-        <translation>, nicht der Exzenter</translation>
-    </message>
-    <message>
-        <source>by a level, see findings</source>
-        <translation>durch einen Schritt, siehe Befunde</translation>
-    </message>
-    <message>
-        <source>not the eccentric, see findings</source>
-        <translation>nicht der Exzenter, siehe Befunde</translation>
-    </message>
-    <message>
         <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here; where a fault pulls at the speed as read, at the speed without it. The grid takes the nominal unit instead.</source>
         <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt; wo ein Fehler an der gelesenen Geschwindigkeit zieht, bei der ohne ihn. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
     </message>
@@ -4674,6 +4642,26 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>drive may be in it yet</source>
         <translation>Antrieb noch darin</translation>
+    </message>
+    <message>
+        <source>by a level</source>
+        <translation>durch einen Schritt</translation>
+    </message>
+    <message>
+        <source>partly a level</source>
+        <translation>zum Teil ein Schritt</translation>
+    </message>
+    <message>
+        <source>not the eccentric</source>
+        <translation>nicht der Exzenter</translation>
+    </message>
+    <message>
+        <source>not by the contact alone</source>
+        <translation>nicht nur der Kontakt</translation>
+    </message>
+    <message>
+        <source>%1, see findings</source>
+        <translation>%1, siehe Befunde</translation>
     </message>
 </context>
 <context>
