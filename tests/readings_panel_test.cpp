@@ -48,6 +48,24 @@ TEST(ReadingsPanel, GivesTheReasonOfAMissingReading) {
     EXPECT_TRUE(stop.toolTip().section(u'\n', 1).contains(u("clutch")));  // which part makes it
 }
 
+// A reading that is out is not what the findings may take the place of; one that came back stays until all do.
+TEST(ReadingsPanel, BriefKeepsSpeedBiasAndWhatIsOut) {
+    ReadingsPanel panel;
+    const auto seen = [&panel](ReadingsPanel::Row row) { return !panel.row(row).isHidden(); };
+    panel.show(SnapshotBuilder().bias(7.3).framingErrorAt(3).build());
+    panel.setBrief(true);
+    EXPECT_TRUE(seen(ReadingsPanel::speed) && seen(ReadingsPanel::bias) && seen(ReadingsPanel::framing));
+    EXPECT_FALSE(seen(ReadingsPanel::end) || seen(ReadingsPanel::shaft));
+    const int height = panel.sizeHint().height();
+    panel.show(SnapshotBuilder().bias(1.0).build());
+    EXPECT_TRUE(seen(ReadingsPanel::framing));
+    EXPECT_EQ(panel.sizeHint().height(), height);
+    panel.setBrief(false);
+    EXPECT_TRUE(seen(ReadingsPanel::end));
+    panel.setBrief(true);
+    EXPECT_FALSE(seen(ReadingsPanel::framing));
+}
+
 TEST(ReadingsPanel, CountsFramingErrorsAsOutOfLimits) {
     ReadingsPanel panel;
     panel.show(SnapshotBuilder().framingErrorAt(3).build());

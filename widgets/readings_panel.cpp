@@ -95,8 +95,9 @@ ReadingsPanel::ReadingsPanel(QWidget* parent)
 }
 
 QSize ReadingsPanel::sizeHint() const {
-    constexpr int kHeight = 294, kBriefHeight = 84;
-    return {378, (brief_ ? kBriefHeight : kHeight) + (reason_->isHidden() ? 0 : reason_->sizeHint().height())};
+    constexpr int kHeight = 294, kBriefHeight = 46, kRowHeight = 19;
+    const int height = brief_ ? kBriefHeight + kRowHeight * static_cast<int>(kept_.size()) : kHeight;
+    return {378, height + (reason_->isHidden() ? 0 : reason_->sizeHint().height())};
 }
 
 QString ReadingsPanel::reasonShown() const { return reason_->text(); }
@@ -104,7 +105,18 @@ QString ReadingsPanel::reasonShown() const { return reason_->text(); }
 void ReadingsPanel::setBrief(bool brief) {
     if (brief == brief_) return;
     brief_ = brief;
+    kept_ = {speed, bias};
     chooseRows();
+}
+
+// Of what is out, as much as leaves the findings their room. What once came stays: a panel that changes its height with
+// every reading at its limit cannot be read.
+void ReadingsPanel::keepOut() {
+    constexpr std::size_t kMost = 6;
+    const std::size_t before = kept_.size();
+    for (int i = 0; i < kRows && kept_.size() < kMost; ++i)
+        if (rows_[static_cast<std::size_t>(i)]->text().within == false) kept_.insert(i);
+    if (kept_.size() != before) chooseRows();
 }
 
 void ReadingsPanel::leaveOut(const std::set<std::string>& keys) {
@@ -114,7 +126,7 @@ void ReadingsPanel::leaveOut(const std::set<std::string>& keys) {
 }
 
 void ReadingsPanel::chooseRows() {
-    for (int i = 0; i < kRows; ++i) rows_[static_cast<std::size_t>(i)]->setHidden(brief_ && i != speed && i != bias);
+    for (int i = 0; i < kRows; ++i) rows_[static_cast<std::size_t>(i)]->setHidden(brief_ && !kept_.contains(i));
     if (!brief_)
         for (const std::string& key : leftOut_)
             if (const auto row = kComparable.find(key); row != kComparable.end())
@@ -143,6 +155,7 @@ void ReadingsPanel::refresh(const Snapshot& s) {
     reason_->setText(firstReason);
     reason_->setVisible(!firstReason.isEmpty());  // its room belongs to the findings otherwise
     describe(said.join(QStringLiteral("; ")));
+    if (brief_) keepOut();
 }
 
 }  // namespace trueunit

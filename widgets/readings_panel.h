@@ -25,7 +25,7 @@ public:
 
     const ReadingRow& row(Row which) const { return *rows_[which]; }
     QString reasonShown() const;                       // below the rows; empty when nothing is missing
-    void setBrief(bool brief);                         // speed and bias alone
+    void setBrief(bool brief);                         // speed, bias and what is out
     void leaveOut(const std::set<std::string>& keys);  // of readings that are shown elsewhere; speed always stays
 
     QSize sizeHint() const override;  // what is left over belongs to the findings
@@ -37,9 +37,11 @@ private:
     std::vector<ReadingRow*> rows_;
     std::vector<StableDecimals> decimals_;
     void chooseRows();
+    void keepOut();
 
     ReasonLine* reason_;
     std::set<std::string> leftOut_;
+    std::set<int> kept_;  // rows shown while brief
     bool brief_ = false;
 };
 
