@@ -68,10 +68,17 @@ QString TapeTextDialog::message() const { return message_->text(); }
 void TapeTextDialog::count() {
     const CodeTable* table = findCode(code_);
     const auto holes = table ? static_cast<int>(encodeRound(*table, text()).size()) : 0;
-    message_->setText(text_->toPlainText().isEmpty()
-                          ? tr("No text is given: it is looked for in the signal. %1").arg(found_).trimmed()
-                      : holes == 0 ? tr("The code has none of these characters.")
-                                   : tr("%1 characters of tape, shifts included.").arg(holes));
+    const QString given = text_->toPlainText();
+    if (given.isEmpty())
+        message_->setText(tr("No text is given: it is looked for in the signal. %1").arg(found_).trimmed());
+    else if (holes == 0)
+        message_->setText(tr("The code has none of these characters."));
+    else if (given.endsWith(u'\n'))
+        message_->setText(tr("%1 characters of tape, shifts included.").arg(holes));
+    else
+        message_->setText(tr("%1 characters of tape, shifts included; a line end that the tape has after them is "
+                             "found without being given.")
+                              .arg(holes));
 }
 
 void TapeTextDialog::askFile() {

@@ -211,6 +211,8 @@ TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
     dialog.take(folder.filePath("none.txt"));
     EXPECT_TRUE(dialog.message().contains("cannot be read")) << dialog.message().toStdString();
     EXPECT_EQ(dialog.text(), "Skerry 2\r\n");
+    dialog.setText("RY");
+    EXPECT_TRUE(dialog.message().startsWith("2 characters of tape, shifts included; a line end"));
     dialog.setText("");
     EXPECT_EQ(dialog.message(), "No text is given: it is looked for in the signal. The fox sentence was recognised.");
 }

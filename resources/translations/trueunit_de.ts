@@ -7071,6 +7071,10 @@ Worauf gehört wird (Strg+I)</translation>
         <source>No text is given: it is looked for in the signal. %1</source>
         <translation>Kein Text ist gegeben: Er wird im Signal gesucht. %1</translation>
     </message>
+    <message>
+        <source>%1 characters of tape, shifts included; a line end that the tape has after them is found without being given.</source>
+        <translation>%1 Zeichen auf dem Streifen, Umschaltungen mitgezählt; ein Zeilenende, das der Streifen danach hat, wird gefunden, ohne angegeben zu sein.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::TopBar</name>
