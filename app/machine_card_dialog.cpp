@@ -58,9 +58,10 @@ int levelsOf(const MachineCard& card) {
 }  // namespace
 
 MachineCardDialog::MachineCardDialog(const std::optional<MachineCard>& card, std::optional<double> measuredBaud,
-                                     QWidget* parent)
+                                     std::optional<double> measuredStop, QWidget* parent)
     : QDialog(parent),
       measured_(measuredBaud),
+      measuredStop_(measuredStop),
       list_(new QComboBox),
       title_(new QLineEdit),
       code_(new QComboBox),
@@ -216,7 +217,7 @@ void MachineCardDialog::explain() {
     const MachineCard card = typed();
     mains_->setEnabled(card.motor == MachineCard::Motor::synchronous);
     const int levels = levelsOf(card);
-    const DriveExplanation e = explainDrive(card, levels, measured_.value_or(card.baud));
+    const DriveExplanation e = explainDrive(card, levels, measured_.value_or(card.baud), measuredStop_);
     QString words = measured_ ? told(e.speedWords) : tr("Motor and gears make %1 baud.").arg(e.expectedBaud, 0, 'f', 2);
     if (measured_)
         for (const std::string& cause : e.causes) words += QLatin1Char(' ') + told(cause);

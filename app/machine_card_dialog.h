@@ -23,7 +23,7 @@ class MachineCardDialog : public QDialog {
 
 public:
     MachineCardDialog(const std::optional<MachineCard>& card, std::optional<double> measuredBaud,
-                      QWidget* parent = nullptr);
+                      std::optional<double> measuredStop, QWidget* parent = nullptr);
 
     const std::optional<MachineCard>& card() const { return chosen_; }
 
@@ -40,7 +40,7 @@ private:
 
     std::vector<MachineCard> cards_;
     std::optional<MachineCard> chosen_;
-    std::optional<double> measured_;
+    std::optional<double> measured_, measuredStop_;  // baud; units
     bool inUse_ = false;  // a card was chosen before
     QComboBox* list_;
     QLineEdit* title_;

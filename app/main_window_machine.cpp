@@ -11,10 +11,11 @@ namespace trueunit {
 // A card brings its code, speed and stop along; the person may change them afterwards. What it brought, and nobody has
 // changed, goes with it.
 void MainWindow::askMachineCard() {
-    std::optional<double> measured;
+    std::optional<double> measured, stop;
     const auto shown = keeper_.frozen() ? keeper_.frame().snapshot : live_;
     if (shown && shown->reading.speed.baud) measured = shown->reading.speed.baud->value;
-    MachineCardDialog dialog(session_.options().card, measured, this);
+    if (shown && shown->reading.speed.stopUnits) stop = shown->reading.speed.stopUnits->value;
+    MachineCardDialog dialog(session_.options().card, measured, stop, this);
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();
     const auto before = options.card;

@@ -50,6 +50,16 @@ TEST(Drive, AGearWithAToothMoreIsNamed) {
     EXPECT_TRUE(says(explainDrive(fiftyBaud(), 5, 71.0), "Neither mains nor a gear"));
 }
 
+// 400 turns a minute, each of 7.42 units instead of 7.5, are 49.47 baud, by hand.
+TEST(Drive, AnotherStopOnTheSameShaftIsNoFaultOfTheMotor) {
+    const DriveExplanation e = explainDrive(fiftyBaud(), 5, 400.0 / 60.0 * 7.42, 1.42);
+    ASSERT_FALSE(e.causes.empty());
+    EXPECT_NE(e.causes.front().find("stop is 1.42 units instead of 1.50"), std::string::npos);
+    EXPECT_FALSE(says(explainDrive(fiftyBaud(), 5, 50.6, 1.42), "stop"));  // that stop does not make that speed
+    EXPECT_FALSE(says(explainDrive(fiftyBaud(), 5, 49.47, 1.5), "stop"));
+    EXPECT_TRUE(explainDrive(fiftyBaud(), 5, 50.0, 1.42).causes.empty());  // it rests longer: the speed is right
+}
+
 TEST(Drive, AGovernedMotorIsSetWrongRatherThanOnTheWrongMains) {
     MachineCard card = fiftyBaud();
     card.motor = MachineCard::Motor::governed;

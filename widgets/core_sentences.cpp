@@ -158,6 +158,9 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "Gears of %1 in place of %2 would make it."),
     QT_TRANSLATE_NOOP("Core", "%1 to %2 teeth"),
     QT_TRANSLATE_NOOP("Core", "It has the gears for %1 baud."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Its stop is %1 units instead of %2: the shaft turns as motor and gears make it, and the units "
+                      "are shorter or longer."),
     QT_TRANSLATE_NOOP("Core", "The governor holds the motor at %1 turns a minute instead of %2."),
     QT_TRANSLATE_NOOP("Core", "Neither mains nor a gear near the one on the card explains it: is it the right card?"),
     QT_TRANSLATE_NOOP("Core", "%1 baud wants a ratio of 1 : %2, as by %3 to %4 teeth (%5 %)."),

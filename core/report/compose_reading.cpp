@@ -89,7 +89,9 @@ double bouncePercent(Characters window, double unitSeconds) {
 void readDrive(Reading& r, const Options& options, int levels) {
     if (!options.card || !r.speed.baud) return;
     const double baud = r.speed.baud->value;
-    r.drive = DriveReading{options.card->title, explainDrive(*options.card, levels, baud),
+    const std::optional<Measured>& stop = r.speed.stopUnits;
+    r.drive = DriveReading{options.card->title,
+                           explainDrive(*options.card, levels, baud, stop ? std::optional(stop->value) : std::nullopt),
                            gearsWanted(*options.card, levels, baud)};
 }
 

@@ -15,6 +15,7 @@ namespace {
 constexpr double kAsExpected = 0.3;    // percent; gears and a synchronous motor keep to it
 constexpr double kMainsPercent = 1.0;  // as near to a mains fault as slip and load allow
 constexpr double kToothPercent = 0.3;
+constexpr double kOtherStop = 0.02;  // units; what a reading of the stop may be off
 constexpr int kTeethOff = 3;
 constexpr double kUsualMainsOff = 2.0;  // percent; a public mains keeps to it, a generator may not
 constexpr double kShaftPercent = 1.0;
@@ -40,6 +41,17 @@ std::string speedWords(const DriveExplanation& e, double measured) {
     const auto standard = nearestStandardSpeed(1.0 / measured, 0.01);
     if (standard) words += ", which is the standard speed of " + decimals(standard->baud, 2) + " baud";
     return words + ".";
+}
+
+// The shaft turns as the card says, but its turn is of more units or fewer.
+void stopCause(const MachineCard& card, int levels, double measuredBaud, double measuredStop, DriveExplanation& e) {
+    if (std::abs(measuredStop - card.stopUnits) < kOtherStop) return;
+    MachineCard seen = card;
+    seen.stopUnits = measuredStop;
+    if (std::abs(off(measuredBaud, expectedBaud(seen, levels))) < kAsExpected)
+        e.causes.push_back("Its stop is " + decimals(measuredStop, 2) + " units instead of " +
+                           decimals(card.stopUnits, 2) +
+                           ": the shaft turns as motor and gears make it, and the units are shorter or longer.");
 }
 
 void mainsCauses(const MachineCard& card, DriveExplanation& e) {
@@ -82,12 +94,14 @@ void gearCauses(const MachineCard& card, int levels, double measured, DriveExpla
 
 double expectedBaud(const MachineCard& card, int levels) { return baudWith(card, levels, ratioOf(card)); }
 
-DriveExplanation explainDrive(const MachineCard& card, int levels, double measuredBaud) {
+DriveExplanation explainDrive(const MachineCard& card, int levels, double measuredBaud,
+                              std::optional<double> measuredStop) {
     DriveExplanation e;
     e.expectedBaud = expectedBaud(card, levels);
     e.errorPercent = off(measuredBaud, e.expectedBaud);
     e.speedWords = speedWords(e, measuredBaud);
     if (std::abs(e.errorPercent) < kAsExpected) return e;
+    if (measuredStop) stopCause(card, levels, measuredBaud, *measuredStop, e);
     if (card.motor == MachineCard::Motor::governed && std::abs(e.errorPercent) < 12.0)
         e.causes.push_back("The governor holds the motor at " +
                            decimals(card.motorTurns * (1.0 + 0.01 * e.errorPercent), 0) +

@@ -29,7 +29,9 @@ struct DriveExplanation {
 // By motor and gears: turns of the transmitting shaft, so characters, so units a second.
 double expectedBaud(const MachineCard& card, int levels);
 
-DriveExplanation explainDrive(const MachineCard& card, int levels, double measuredBaud);
+// With the stop as measured, in units, where it is known: a stop other than the card's may be what makes the speed.
+DriveExplanation explainDrive(const MachineCard& card, int levels, double measuredBaud,
+                              std::optional<double> measuredStop = std::nullopt);
 
 // The gears for each standard speed other than the card's own; at most three, the nearest speeds.
 std::vector<GearWanted> gearsWanted(const MachineCard& card, int levels, double baud);

@@ -2494,6 +2494,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Level by level they lie at %1 to %2 %.</source>
         <translation>Schritt für Schritt liegen sie bei %1 bis %2 %.</translation>
     </message>
+    <message>
+        <source>Its stop is %1 units instead of %2: the shaft turns as motor and gears make it, and the units are shorter or longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
