@@ -117,7 +117,7 @@ QWidget* LogbookWindow::searchRow() {
 void LogbookWindow::build() {
     machines_->setAccessibleName(tr("Machines"));
     visits_->setAccessibleName(tr("Visits and their frames"));
-    visits_->setHeaderLabels({tr("visit, frame"), tr("bias %"), tr("end %"), tr("gross %"), tr("speed %"), tr("judged"),
+    visits_->setHeaderLabels({tr("visit, frame"), tr("bias %"), tr("end %"), tr("gross %"), tr("speed %"), tr("limits"),
                               tr("findings, \u201cnotes\u201d")});
     visits_->setUniformRowHeights(true);
     visits_->header()->setMinimumSectionSize(40);

@@ -76,8 +76,10 @@ QString limitsWords(const Limits& limits) {
     add(Words::tr("gross"), limits.statesGross, limits.grossPercent);
     add(Words::tr("synchronous"), limits.statesSynchronous, limits.synchronousPercent);
     add(told("speed error"), limits.statesSpeed, limits.speedPercent);
-    return Words::tr("%1: %2 %. Origin: %3. %4")
-        .arg(told(limits.title), all.join(QStringLiteral(", ")), told(originWords(limits.kind)), told(limits.origin));
+    QString source = told(limits.origin);
+    if (source.endsWith(u'.')) source.chop(1);  // stands within a list
+    return Words::tr("%1: %2 % (%3: %4)")
+        .arg(told(limits.title), all.join(QStringLiteral(", ")), told(originWords(limits.kind)), source);
 }
 
 QString momentText(std::int64_t secondsUtc) {

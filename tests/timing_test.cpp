@@ -5,6 +5,7 @@
 
 #include <random>
 
+#include "core/measure/receiving_margin.h"
 #include "tests/support/character_builder.h"
 #include "tests/support/texts.h"
 
@@ -117,6 +118,20 @@ TEST(SamplingRange, OfAPerfectSignalIsTheWholeUnit) {
     ASSERT_TRUE(range);
     EXPECT_NEAR(range->low, 0.0, 1e-9);
     EXPECT_NEAR(range->high, 1.0, 1e-9);
+}
+
+// 2.2 ms of a unit of 22: a tenth of it is not to be sampled, on the one level alone.
+TEST(SamplingRange, AContactThatBouncesIsNotSampledBeforeItIsSteady) {
+    auto characters = CharacterBuilder{}.characters(test::allCodes());
+    for (Character& c : characters)
+        for (Instant& i : c.instants)
+            if (i.k == 3 && i.to == Condition::mark) i.steadySeconds = 0.0022;
+    const auto range = samplingRange(pointersTo(characters), 0.022, 5);
+    EXPECT_NEAR(range->low, 0.1, 1e-9);
+    EXPECT_NEAR(range->high, 1.0, 1e-9);
+    const auto levels = levelRanges(pointersTo(characters), 0.022, 5);
+    EXPECT_NEAR(levels[2].low->fraction, 0.1, 1e-9);
+    EXPECT_NEAR(levels[3].low->fraction, 0.0, 1e-9);
 }
 
 TEST(SamplingRange, TheBeginningOfStopBoundsTheLastLevelFromAboveOnly) {

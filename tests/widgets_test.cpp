@@ -161,6 +161,23 @@ TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
     EXPECT_FALSE(wanted);
 }
 
+TEST(FindingsPanel, AFindingUnderThePointerHasThePageOfWhatItIs) {
+    Snapshot s = SnapshotBuilder().bias(7.3).value();
+    s.reading.findings = std::vector<Finding>{{"contact-bounce", 0.97, "a", "b", "c", "d"},
+                                              {"hum", 0.97, "a", "b", "c", "d"}};
+    FindingsPanel panel;
+    panel.setProperty(theme::kHelpPage, "findings.md");
+    panel.resize(378, 400);
+    panel.QWidget::show();
+    panel.show(std::make_shared<const Snapshot>(s));
+    settle();
+    auto* list = panel.findChild<FindingList*>();
+    QTest::mouseMove(list, {40, list->topOf(0) + 8});
+    EXPECT_EQ(list->property(theme::kHelpPage).toString(), "bounce.md");
+    QTest::mouseMove(list, {40, list->topOf(1) + 8});
+    EXPECT_EQ(list->property(theme::kHelpPage).toString(), "");  // that of the panel
+}
+
 TEST(FindingsPanel, SaysOverHowManyCharacters) {
     Snapshot s = SnapshotBuilder().bias(7.3).window(8).value();
     s.reading.findings = std::vector<Finding>{{"contact-offset", 0.97, "a", "b", "c", "d"}};

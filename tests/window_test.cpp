@@ -174,8 +174,10 @@ TEST_F(Window, SpeedAndBiasStayInSightBesideTallFindings) {
             emit panels().findings().tallWanted(tall);
             QTest::qWait(50);
             const auto rows = panels().findChildren<ReadingRow*>();
-            const auto seen = [](const ReadingRow* row) { return row->isVisible(); };
-            EXPECT_EQ(std::count_if(rows.begin(), rows.end(), seen), tall ? 2 : rows.size());
+            for (const ReadingRow* row : rows) {
+                const bool stays = row == rows[0] || row == rows[3] || row->text().within == false;
+                EXPECT_EQ(row->isVisible(), stays || !tall) << row->said().toStdString();
+            }
             const bool scrolls = size.height() < 480;
             EXPECT_TRUE(scrolls || rows[3]->visibleRegion().boundingRect() == rows[3]->rect());
         }

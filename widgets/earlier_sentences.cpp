@@ -10,6 +10,7 @@ namespace {
 
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP("Core", "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket."),
     QT_TRANSLATE_NOOP("Core",
                       "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
                       "by hand through one revolution of it and feel for a stiff place or play."),

@@ -7,6 +7,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "core/report/finding_words.h"
 #include "widgets/theme.h"
@@ -22,6 +23,24 @@ constexpr double kRight = 7;                   // kept free beside the frame of 
 constexpr double kFrame = 4;                   // between the frame and the text above and below
 constexpr double kBetween = 10;                // entries
 constexpr double kLeading = 2;                 // paragraphs
+
+// Of the help, where a finding has one of its own: the others are told by the page of all findings.
+QString pageOf(const std::string& id) {
+    static const std::map<std::string, const char*> kPages = {{"contact-offset", "bias.md"},
+                                                              {"end-offset", "end.md"},
+                                                              {"contact-bounce", "bounce.md"},
+                                                              {"contact-scatter", "scatter.md"},
+                                                              {"wrong-speed", "speed.md"},
+                                                              {"unsteady-speed", "speed.md"},
+                                                              {"cyclic-drive", "cyclic.md"},
+                                                              {"level-late", "instants.md"},
+                                                              {"slow-rise", "characteristic.md"},
+                                                              {"trip-late", "stop.md"},
+                                                              {"level-dropout", "findings.md#marks-that-get-lost"},
+                                                              {"level-stuck", "findings.md#marks-that-get-lost"}};
+    const auto page = kPages.find(id);
+    return page == kPages.end() ? QString() : QString::fromLatin1(page->second);
+}
 
 }  // namespace
 
@@ -46,6 +65,7 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
 }
 
 void FindingList::setChosen(int index) {
@@ -72,13 +92,23 @@ int FindingList::findingCount() const {
     return count;
 }
 
-void FindingList::mousePressEvent(QMouseEvent* event) {
+int FindingList::findingAt(double y) const {
     std::vector<double> tops;
     layOut(width(), nullptr, &tops);
-    int hit = -1;
+    int at = -1;
     for (std::size_t i = 0; i < tops.size(); ++i)
-        if (entries_[i].bar.isValid() && event->position().y() >= tops[i]) hit = static_cast<int>(i);
+        if (entries_[i].bar.isValid() && y >= tops[i]) at = static_cast<int>(i);
+    return at;
+}
+
+void FindingList::mousePressEvent(QMouseEvent* event) {
+    const int hit = findingAt(event->position().y());
     emit wanted(hit == chosen_ ? -1 : hit);
+}
+
+void FindingList::mouseMoveEvent(QMouseEvent* event) {
+    const int under = findingAt(event->position().y());
+    setProperty(theme::kHelpPage, under < 0 ? QString() : pageOf(entries_[static_cast<std::size_t>(under)].id));
 }
 
 void FindingList::keyPressEvent(QKeyEvent* event) {
@@ -103,6 +133,7 @@ void FindingList::setFindings(const std::vector<Finding>& findings) {
         const bool remark = f.id == kRemarkId;
         if (!remark) entry.bar = f.id == "in-order" ? theme::kInOrder : f.minor ? theme::kSecondary : theme::kOut;
         entry.hollow = f.minor;
+        entry.id = f.id;
         entry.aside = sureText(f);
         entry.pieces.push_back({told(f.title), theme::text(theme::kTitlePx, QFont::DemiBold), theme::kInk});
         if (!f.evidence.empty()) entry.pieces.push_back({told(f.evidence), plain, theme::kSecondary});
@@ -121,6 +152,7 @@ void FindingList::setSentences(const QStringList& sentences) {
     for (const QString& sentence : sentences)
         entries.push_back(
             {{{sentence, theme::text(theme::kSmallPx), entries.empty() ? theme::kInk : theme::kSecondary}},
+             {},
              {},
              {},
              {}});

@@ -3,6 +3,7 @@
 
 #include <QRectF>
 #include <QWidget>
+#include <string>
 #include <vector>
 
 #include "core/report/finding.h"
@@ -42,6 +43,7 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
@@ -57,11 +59,13 @@ private:
         QString aside;              // at the right of the first line
         QColor bar;                 // invalid: none
         bool hollow = false;        // the bar: not beyond its limit
+        std::string id{};           // of the finding
     };
     void take(std::vector<Entry> entries);
     static void drawBar(QPainter& painter, const QRectF& bar, const Entry& entry);
     double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
     int findingCount() const;
+    int findingAt(double y) const;  // -1: none
     QRectF wholeLines(double top, double line) const;  // of a paragraph that begins at top: what may be painted
     double paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const;
 

@@ -83,7 +83,9 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first "
                       "closure to steady."),
-    QT_TRANSLATE_NOOP("Core", "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring "
+                      "tension."),
     QT_TRANSLATE_NOOP("Core",
                       "Look at the front of the marks on the grid: the line falls back after it has closed, or where "
                       "that is too short for it halts half way up."),

@@ -85,7 +85,8 @@ void ReadingRow::paintEvent(QPaintEvent*) {
         return;
     }
     painter.drawText(QPointF(valueRight + kUnitGap, baseline), text_.unit);
-    double written = valueRight + kUnit + 0.2 * spare;
+    const double unitEnd = valueRight + kUnitGap + smallMetrics.horizontalAdvance(text_.unit);
+    double written = std::max(valueRight + kUnit + 0.2 * spare, unitEnd + kNameGap);
     if (full || brief) drawFigures(painter, {written, baseline}, text_.uncertainty);
     if (!text_.uncertainty.isEmpty()) written += figuresWidth(smallMetrics, text_.uncertainty) + kUnitGap;
 

@@ -3,7 +3,7 @@
 
 namespace trueunit {
 
-// A significant instant of the line: where it crosses the slice level for good, to a small part of a sample.
+// A significant instant of the line: where it first crosses the slice level, to a small part of a sample.
 struct Edge {
     double time = 0.0;           // samples since the input started, fractional
     bool up = false;             // low to high; which of the two is mark is not known yet

@@ -13,7 +13,8 @@ namespace trueunit {
 struct Instant {
     int k = 0;  // 1 .. levels + 1; the last is the beginning of stop
     Condition to = Condition::mark;
-    double seconds = 0.0;  // after the start instant
+    double seconds = 0.0;        // after the start instant
+    double steadySeconds = 0.0;  // from then until a contact that bounced was steady; 0: it was at once
 };
 
 // The instants of one character in the order they came, kept in place: hours of characters ask for no memory one by

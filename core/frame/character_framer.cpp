@@ -90,7 +90,7 @@ void CharacterFramer::placeInstants(Character& c, double end) const {
         const int k = static_cast<int>(std::lround((offset - expected) / framing_.unitSeconds));
         const bool taken = !c.instants.empty() && c.instants.back().k >= k;
         if (k < 1 || k > levels_ + 1 || taken) c.regular = false;
-        c.instants.push_back({k, e->to, offset});
+        c.instants.push_back({k, e->to, offset, e->settleSeconds});
     }
 }
 

@@ -12,7 +12,8 @@ std::vector<LevelRange> levelRanges(Characters characters, double unitSeconds, i
             const double off = (i.seconds - i.k * unitSeconds) / unitSeconds;
             if (i.k >= 1 && i.k <= levels) {
                 auto& low = ranges[static_cast<std::size_t>(i.k - 1)].low;
-                if (!low || off > low->fraction) low = BoundingInstant{off, c};
+                const double steady = off + i.steadySeconds / unitSeconds;
+                if (!low || steady > low->fraction) low = BoundingInstant{steady, c};
             }
             if (i.k >= 2 && i.k <= levels + 1) {
                 auto& high = ranges[static_cast<std::size_t>(i.k - 2)].high;

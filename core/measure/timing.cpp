@@ -94,13 +94,13 @@ std::optional<Measured> characterPeriod(Characters characters, double unitSecond
 }
 
 // An ideal receiver samples level i at (i + r) units. The instant at k bounds level k from below and level k - 1 from
-// above; the start element is not sampled, nor is the stop.
+// above; the start element is not sampled, nor is the stop. While a contact bounces nothing is sampled correctly.
 std::optional<SamplingRange> samplingRange(Characters characters, double unitSeconds, int levels) {
     double latest = -1e300;
     double earliest = 1e300;
     forEachInstant(characters, [&](const Instant& i) {
         const double d = (i.seconds - i.k * unitSeconds) / unitSeconds;
-        if (i.k <= levels) latest = std::max(latest, d);
+        if (i.k <= levels) latest = std::max(latest, d + i.steadySeconds / unitSeconds);
         if (i.k >= 2) earliest = std::min(earliest, d);
     });
     if (latest < -1e299 || earliest > 1e299) return std::nullopt;

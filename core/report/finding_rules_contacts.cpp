@@ -218,7 +218,7 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
     f.evidence = std::to_string(contact->bounces) + " re-openings or halts at " + std::to_string(closures) +
                  " closures; the longest took " + decimals(contact->longestMs, 2) + " ms (" +
                  percent(100.0 * contact->longestMs / s.unitMs()) + " of a unit) from the first closure to steady.";
-    f.lookAt = "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket.";
+    f.lookAt = "Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring tension.";
     f.confirm =
         "Look at the front of the marks on the grid: the line falls back after it has closed, or where that is too "
         "short for it halts half way up. Clean the contact, set the spring tension, and measure again." +

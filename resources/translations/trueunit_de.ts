@@ -2496,7 +2496,11 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
     </message>
     <message>
         <source>Its stop is %1 units instead of %2: the shaft turns as motor and gears make it, and the units are shorter or longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sperrschritt ist %1 statt %2 Schritte lang: Die Welle dreht, wie Motor und Räder es machen, und die Schritte sind kürzer oder länger.</translation>
+    </message>
+    <message>
+        <source>Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring tension.</source>
+        <translation>Kontakt, das Einfachste zuerst: lose Schraube oder loser Halter, verbrannte oder schmutzige Flächen, Federspannung.</translation>
     </message>
 </context>
 <context>
@@ -4180,10 +4184,6 @@ Bitte den Namen prüfen.</translation>
         <translation>, Seite %1</translation>
     </message>
     <message>
-        <source>%1: %2 %. Origin: %3. %4</source>
-        <translation>%1: %2 %. Herkunft: %3. %4</translation>
-    </message>
-    <message>
         <source>marks of a level lost</source>
         <translation>Zeichenschritte eines Schritts verloren</translation>
     </message>
@@ -4644,10 +4644,6 @@ Bitte den Namen prüfen.</translation>
         <translation>? Fenster %1</translation>
     </message>
     <message>
-        <source>drive may be in it yet</source>
-        <translation>Antrieb noch darin</translation>
-    </message>
-    <message>
         <source>by a level</source>
         <translation>durch einen Schritt</translation>
     </message>
@@ -4666,6 +4662,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>%1, see findings</source>
         <translation>%1, siehe Befunde</translation>
+    </message>
+    <message>
+        <source>%1: %2 % (%3: %4)</source>
+        <translation>%1: %2 % (%3: %4)</translation>
+    </message>
+    <message>
+        <source>drive may be in it</source>
+        <translation>Antrieb evtl. darin</translation>
     </message>
 </context>
 <context>
@@ -5307,10 +5311,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Geschw. %</translation>
     </message>
     <message>
-        <source>judged</source>
-        <translation>Urteil</translation>
-    </message>
-    <message>
         <source>Words of the visit</source>
         <translation>Worte zum Besuch</translation>
     </message>
@@ -5545,6 +5545,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>The report is being written…</source>
         <translation>Der Bericht wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>limits</source>
+        <translation>Grenzen</translation>
     </message>
 </context>
 <context>
