@@ -36,6 +36,7 @@ void MainWindow::connectGrid() {
     connect(&panels_->findings(), &FindingsPanel::cardWanted, this, &MainWindow::askMachineCard);
     connect(&panels_->tape(), &TapeView::characterClicked, this, [this](quint64 number) {
         panels_->grid().select(number);
+        panels_->grid().setFocus();  // the arrow keys go on from there
         panels_->tape().setSelected(number);
         messages_->say(tr("On the grid: %1").arg(panels_->tape().wordsOf(number)));
         keeper_.chooseCharacter(number);

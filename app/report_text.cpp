@@ -188,6 +188,7 @@ VerdictText verdictText(const Snapshot& s) {
     if (!head) return text;
     text.fault = faultText(s, *head);
     text.beyond = !head->minor;
+    text.lookAt = Words::tr("Look at: ") + told(head->lookAt);
     if (s.reading.verdict.judged.empty()) return text;
     if (!text.within) text.headline = Words::tr("With a fault; whether in limits cannot be told yet");
     if (text.within.value_or(false)) text.headline = Words::tr("%1, yet with a fault").arg(text.headline);

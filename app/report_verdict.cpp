@@ -12,6 +12,7 @@ void drawVerdict(PageFlow& page, const VerdictText& v, const QString& when) {
     const QColor calm = !v.fault.isEmpty() ? kInk : v.within ? kIn : kFaint;
     page.paragraph(v.headline + when, PageFlow::font(13.0, QFont::Bold), bad ? kOut : calm);
     if (!v.fault.isEmpty()) page.paragraph(v.fault, PageFlow::font(10.0, QFont::Bold), v.beyond ? kOut : kInk);
+    if (!v.lookAt.isEmpty()) page.paragraph(v.lookAt, PageFlow::font(9.0), kInk);
 }
 
 }  // namespace trueunit

@@ -163,8 +163,8 @@ TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
 
 TEST(FindingsPanel, AFindingUnderThePointerHasThePageOfWhatItIs) {
     Snapshot s = SnapshotBuilder().bias(7.3).value();
-    s.reading.findings = std::vector<Finding>{{"contact-bounce", 0.97, "a", "b", "c", "d"},
-                                              {"hum", 0.97, "a", "b", "c", "d"}};
+    s.reading.findings =
+        std::vector<Finding>{{"contact-bounce", 0.97, "a", "b", "c", "d"}, {"hum", 0.97, "a", "b", "c", "d"}};
     FindingsPanel panel;
     panel.setProperty(theme::kHelpPage, "findings.md");
     panel.resize(378, 400);

@@ -20,6 +20,7 @@ constexpr double kHalfSpread = 0.15;  // of a column: width of a cluster, oldest
 constexpr double kDotSize = 6.0;      // pixels
 constexpr int kLeastHeight = 20;      // of the plot, pixels: less is folded up, with no room for a mark
 constexpr double kStampSize = 10.0;
+constexpr double kPaleFrom = 250.0;  // dots: so many that the means would be lost among them
 constexpr double kLozenge = 8.0;
 
 QString outWord() { return Words::tr("out"); }
@@ -90,6 +91,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
     const auto last = snapshot_->dots.back().number;
     const double span = std::max<double>(1.0, static_cast<double>(last - first));
     const QRectF inside = parentPlot()->axisRect()->rect();
+    painter.setOpacity(std::clamp(kPaleFrom / static_cast<double>(snapshot_->dots.size()), 0.35, 1.0));
     for (const DisplacementDot& dot : snapshot_->dots) {
         const double age = last == first ? 0.5 : static_cast<double>(dot.number - first) / span;
         QPointF at = place(dot.k + sideOf(dot.to) + kHalfSpread * (2 * age - 1), dot.percent);
@@ -97,6 +99,7 @@ void DisplacementMarks::drawDots(QCPPainter& painter) const {
         painter.drawPixmap(at - QPointF(kStampSize / 2, kStampSize / 2),
                            dot.to == Condition::mark ? toMark_ : toSpace_);
     }
+    painter.setOpacity(1.0);
 }
 
 void DisplacementMarks::drawMeans(QCPPainter& painter) const {
@@ -117,9 +120,13 @@ void DisplacementMarks::drawMeans(QCPPainter& painter) const {
 }
 
 // Of a window with more characters than there are dots for.
+bool DisplacementMarks::showsExtremes() const {
+    if (!snapshot_ || snapshot_->dots.empty()) return false;
+    return snapshot_->dots.back().number - snapshot_->dots.front().number + 1 < snapshot_->windowUsed;
+}
+
 void DisplacementMarks::drawExtremes(QCPPainter& painter) const {
-    const auto& dots = snapshot_->dots;
-    if (dots.empty() || dots.back().number - dots.front().number + 1 >= snapshot_->windowUsed) return;
+    if (!showsExtremes()) return;
     painter.setAntialiasing(false);
     painter.setPen(theme::pen(theme::kSecondary, 1.0));
     for (const InstantReading& i : shownInstants(snapshot_->reading).instants)
@@ -193,9 +200,12 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 13;
         words(toWords(to));
     }
-    const QString mean = Words::tr("mean"), led = Words::tr("before to now");
-    const double besides = 13 + 12 + 19 + metrics.horizontalAdvance(mean);  // the mean comes before more words
-    if (const QString before = fits(besides, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
+    const QString mean = Words::tr("mean"), spread = showsExtremes() ? Words::tr("rms") : Words::tr("rms spread"),
+                  limit = Words::tr("limit");
+    const QString led = Words::tr("before to now");
+    // Everything else comes before more words.
+    const double others = 13 + 12 + 19 + 12 + 6 + 12 + 17 + metrics.horizontalAdvance(mean + spread + limit);
+    if (const QString before = fits(others, led) ? led : Words::tr("before"); before_ && fits(13, before)) {
         painter.setPen(theme::pen(theme::kInk, 1.0));
         painter.drawLine(QPointF(x + 4, middle), QPointF(x + 4, middle - 9));
         drawLozenge(painter, {x + 4, middle}, kLozenge);
@@ -208,13 +218,21 @@ void DisplacementMarks::drawLegend(QCPPainter& painter) const {
         x += 19;
         words(mean);
     }
-    if (const QString spread = Words::tr("rms spread"); fits(6, spread)) {
+    if (fits(6, spread)) {
         painter.setPen(theme::pen(theme::kInk, 1.0));
         painter.drawLine(QPointF(x, middle - 6), QPointF(x, middle + 6));
         x += 6;
         words(spread);
     }
-    if (const QString limit = Words::tr("limit"); fits(17, limit)) {
+    const QString extremes = Words::tr("extremes");
+    if (showsExtremes() && fits(17 + 12 + 17 + metrics.horizontalAdvance(limit), extremes)) {
+        painter.setPen(theme::pen(theme::kSecondary, 1.0));
+        painter.drawLine(QPointF(x, middle - 5), QPointF(x + 12, middle - 5));
+        painter.drawLine(QPointF(x, middle + 5), QPointF(x + 12, middle + 5));
+        x += 17;
+        words(extremes);
+    }
+    if (fits(17, limit)) {
         painter.fillRect(QRectF(x, middle - 5, 12, 10), theme::kBandEdge);
         x += 17;
         words(limit);

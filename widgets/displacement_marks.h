@@ -28,6 +28,7 @@ private:
     void drawEvidence(QCPPainter& painter) const;
     void drawDots(QCPPainter& painter) const;
     void drawMeans(QCPPainter& painter) const;
+    bool showsExtremes() const;
     void drawExtremes(QCPPainter& painter) const;
     void drawWords(QCPPainter& painter) const;
     void drawWord(QCPPainter& painter, const InstantReading& i, const QString& word, const QColor& color) const;

@@ -10,6 +10,16 @@ namespace {
 
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
+    QT_TRANSLATE_NOOP("Core",
+                      "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and "
+                      "spring; then the start lever and its play."),
+    QT_TRANSLATE_NOOP("Core", "Not the contacts of the levels, unless one contact sends them all."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Freeze some characters one after the other: within each, all flags are off by about as much."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Freeze some characters one after the other, best of one that is sent over and over: flags that "
+                      "change one by one are the contact's, where all of a character change together it is its start."),
     QT_TRANSLATE_NOOP("Core", "Contact: spring tension, burnt or dirty faces, a loose contact screw or bracket."),
     QT_TRANSLATE_NOOP("Core",
                       "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "

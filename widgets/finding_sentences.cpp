@@ -104,10 +104,11 @@ constexpr std::array kFindings = {
                       "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the "
                       "bearings of the shaft."),
     QT_TRANSLATE_NOOP("Core",
-                      "Freeze some characters one after the other, best of one that is sent over and over: flags that "
-                      "change one by one are the contact's, where all of a character change together it is its start."),
+                      "Freeze and step from character to character with the arrow keys, best through one that is sent "
+                      "over and over: flags that change one by one are the contact's, where all of a character change "
+                      "together it is its start."),
     QT_TRANSLATE_NOOP("Core", "All instants of a character share %1, %2 is each one's own: it is not the start."),
-    QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
+    QT_TRANSLATE_NOOP("Core", "The start scatters by %1"),
     QT_TRANSLATE_NOOP("Core", "Level by level they lie at %1 to %2 %."),
     QT_TRANSLATE_NOOP("Core",
                       "All instants of a character share %1, %2 is each one's own: it is the start they are counted "
@@ -116,14 +117,17 @@ constexpr std::array kFindings = {
                       "All instants of a character share %1, %2 is each one's own: the start scatters more than the "
                       "others; begin with its contact."),
     QT_TRANSLATE_NOOP("Core",
-                      "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and "
-                      "spring; then the start lever and its play."),
+                      "What makes the start: its own contact where it has one (dirt, burnt faces, a loose screw), then "
+                      "its lever, cam and spring, and their play."),
     QT_TRANSLATE_NOOP("Core", "That makes the stop before it long or short as well."),
     QT_TRANSLATE_NOOP(
         "Core", "The starts keep their time: so where it works the contact of the levels and not that of the start."),
-    QT_TRANSLATE_NOOP("Core", "Not the contacts of the levels, unless one contact sends them all."),
+    QT_TRANSLATE_NOOP("Core", "Not a contact that sends the levels too: that would scatter each instant by itself."),
+    QT_TRANSLATE_NOOP("Core", "Common practice bears %1 rms."),
+    QT_TRANSLATE_NOOP("Core", "That is of the last %1 characters."),
     QT_TRANSLATE_NOOP("Core",
-                      "Freeze some characters one after the other: within each, all flags are off by about as much."),
+                      "Freeze and step from character to character with the arrow keys: within each, all flags are off "
+                      "by about as much."),
     QT_TRANSLATE_NOOP("Core", "Clean the start contact and measure again."),
     QT_TRANSLATE_NOOP("Core", "Clean the contact and measure again."),
     QT_TRANSLATE_NOOP("Core", "That is a machine for 60 Hz on 50 Hz mains: wrong motor or gears for this mains."),

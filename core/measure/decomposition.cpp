@@ -141,6 +141,7 @@ std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit
     std::vector<Displaced> d = displacementsAboutMeans(characters, unit);
     if (d.size() < kFewestInstants) return std::nullopt;
     Decomposition out;
+    out.over = static_cast<long>(characters.size());
     out.linesSought = seekLines && d.back().seconds - d.front().seconds > kShortestSearchSeconds;
     // A repeating text turns characteristic distortion into lines: it goes first, and again when the lines are gone.
     const LengthEffects first = takeOutLengths(d);

@@ -29,6 +29,7 @@ struct Decomposition {
     // Of the rest, by analysis of variance over the characters: what all instants of one share, which is their start's;
     // and what is each one's own. Standard deviations; 0, 0: too few characters of two instants or more.
     double together = 0.0, apart = 0.0;
+    long over = 0;  // characters
 };
 
 // Empty below some twenty instants. Pure; the search for lines costs some tens of milliseconds for 500 characters

@@ -130,6 +130,7 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     if (parts->characteristicKnown) d.characteristicPercent = parts->characteristic;
     d.fortuitousRmsPercent = parts->restRms;
     d.fortuitousPeakPercent = parts->restPeak;
+    d.fortuitousOver = parts->over;
     if (parts->together > 0.0 || parts->apart > 0.0) {
         d.togetherPercent = parts->together;
         d.apartPercent = parts->apart;

@@ -88,6 +88,21 @@ bool outByItself(const Symptoms& s, const std::string& id) {
                        [&](const auto& of) { return id == of.first && exceeds(s.reading.verdict, of.second); });
 }
 
+bool isOfSender(const Finding& f) {
+    static constexpr std::array kOfInput = {"weak-signal", "hum", "clipped", "reversed"};
+    return std::find(kOfInput.begin(), kOfInput.end(), f.id) == kOfInput.end();
+}
+
+// What is out has a cause: where no finding is beyond its own limit, the worst of those that are sure of it is.
+void blameForWhatIsOut(const Symptoms& s, std::vector<Finding>& findings) {
+    const bool out = exceeds(s.reading.verdict, "gross_percent") || exceeds(s.reading.verdict, "synchronous_percent");
+    const auto beyond = [](const Finding& f) { return isFault(f) && !f.minor; };
+    if (!out || std::any_of(findings.begin(), findings.end(), beyond)) return;
+    const auto worst = std::find_if(findings.begin(), findings.end(),
+                                    [](const Finding& f) { return isSureFault(f) && isOfSender(f); });
+    if (worst != findings.end()) worst->minor = false;
+}
+
 bool mayBeInOrder(const Symptoms& s) {
     const Reading& r = s.reading;
     return r.text.characters >= kFewestInOrder && r.verdict.within.value_or(false) &&
@@ -115,6 +130,7 @@ std::vector<Finding> findFaults(const Symptoms& s) {
     if (out.empty() && mayBeInOrder(s)) out.push_back(inOrder(s));
     for (const RankedFinding& r : ranked)
         if (r.severity < kMentioned && r.severity >= kRemark) out.push_back(r.finding);
+    blameForWhatIsOut(s, out);
     return out;
 }
 

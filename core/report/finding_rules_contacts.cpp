@@ -16,6 +16,7 @@ constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
+constexpr double kNoiseTold = 0.05;        // rms
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
 constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
 constexpr double kFewestToCompare = 15.0;  // instants
@@ -116,16 +117,17 @@ std::string startWords(const DistortionReading& d) {
 
 // All that a character is timed by comes early or late, and its instants with it.
 void blameStart(Finding& f, const DistortionReading& d) {
-    f.title = "The start scatters by " + percent(*d.togetherPercent) + " at random";
+    f.title = "The start scatters by " + percent(*d.togetherPercent);
     f.evidence += startWords(d) + ": it is the start they are counted from that comes early or late.";
     f.evidence += " That makes the stop before it long or short as well.";
     f.lookAt =
-        "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and spring; then the "
-        "start lever and its play. Not the contacts of the levels, unless one "
-        "contact sends them all.";
+        "What makes the start: its own contact where it has one (dirt, burnt faces, a loose screw), then its lever, "
+        "cam "
+        "and spring, and their play. Not a contact that sends the levels too: that would scatter each instant by "
+        "itself.";
     f.confirm =
-        "Freeze some characters one after the other: within each, all flags are off by about as much. Clean the start "
-        "contact and measure again.";
+        "Freeze and step from character to character with the arrow keys: within each, all flags are off by about as "
+        "much. Clean the start contact and measure again.";
 }
 
 // Whether the start is to blame, alone or more than the others.
@@ -136,6 +138,20 @@ void partStart(Finding& f, const Symptoms& s) {
     f.evidence += startWords(s.reading.distortion) +
                   (share > kStartMore ? ": the start scatters more than the others; begin with its contact."
                                       : ": it is not the start.");
+}
+
+std::string whatIsLeft(const Symptoms& s) {
+    const DistortionReading& d = s.reading.distortion;
+    const double rms = *d.fortuitousRmsPercent, noise = s.noisePercent();
+    std::string words = d.cyclic ? "With speed, bias, levels and periodic lines taken out, "
+                                 : "With speed, bias and levels taken out, ";
+    words += percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
+             ". Common practice bears " + percent(kScatterLimit) + " rms.";
+    if (d.fortuitousOver < s.reading.text.characters)
+        words += " That is of the last " + std::to_string(d.fortuitousOver) + " characters.";
+    if (noise > kNoiseTold) words += " The noise of the input alone would make " + percent(noise, 2) + ".";
+    if (!d.cyclic) words += " It is too short yet to tell whether it comes and goes with the drive.";
+    return words;
 }
 
 }  // namespace
@@ -244,11 +260,7 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.title = wild ? "Now and then an instant stands far out, by up to " + percent(*d.fortuitousPeakPercent)
                    : "The instants scatter by " + percent(own) + " at random";
-    f.evidence = std::string(d.cyclic ? "With speed, bias, levels and periodic lines taken out, "
-                                      : "With speed, bias and levels taken out, ") +
-                 percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) + ".";
-    if (noise > 0.0) f.evidence += " The noise of the input alone would make " + percent(noise, 2) + ".";
-    if (!d.cyclic) f.evidence += " It is too short yet to tell whether it comes and goes with the drive.";
+    f.evidence = whatIsLeft(s);
     const bool grows = growth(s) > kGrowth;
     if (grows)
         f.evidence += " It grows through the character, as what the drive does: watch it over more characters first.";
@@ -257,9 +269,9 @@ std::optional<RankedFinding> contactScatter(const Symptoms& s) {
         "Contact: dirt, burnt faces, a loose contact or bracket; play in the contact lever and in the bearings of "
         "the shaft.";
     f.confirm =
-        "Freeze some characters one after the other, best of one that is sent over and over: flags that change one by "
-        "one are the contact's, where all of a character change together it is its start. Clean the contact and "
-        "measure again.";
+        "Freeze and step from character to character with the arrow keys, best through one that is sent over and over: "
+        "flags that change one by one are the contact's, where all of a character change together it is its start. "
+        "Clean the contact and measure again.";
     if (!wild && !grows) partStart(f, s);  // the instants share what the drive does as well
     f.confirm += kUnplug + kLoopOff + kNoOil;
     const bool doubtful = bounces || s.strays() || grows || !d.cyclic;

@@ -74,6 +74,7 @@ struct DistortionReading {
     std::optional<std::vector<CyclicLine>> cyclic;
     // Of the fortuitous, rms: what all instants of a character share, and what each has by itself. Not in the JSON.
     std::optional<double> togetherPercent{}, apartPercent{};
+    long fortuitousOver = 0;  // characters: of a long window the last. Not in the JSON either.
 };
 
 // Synchronous displacement of the instants nominally k units after the start, late positive.

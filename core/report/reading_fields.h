@@ -73,6 +73,7 @@ TRUEUNIT_FIELDS(DistortionReading) {
     f("cyclic", v.cyclic);
     f("together_percent", v.togetherPercent);
     f("apart_percent", v.apartPercent);
+    f("fortuitous_over", v.fortuitousOver);
 }
 
 TRUEUNIT_FIELDS(InstantReading) {

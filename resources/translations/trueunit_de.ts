@@ -2502,6 +2502,34 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring tension.</source>
         <translation>Kontakt, das Einfachste zuerst: lose Schraube oder loser Halter, verbrannte oder schmutzige Flächen, Federspannung.</translation>
     </message>
+    <message>
+        <source>Freeze and step from character to character with the arrow keys, best through one that is sent over and over: flags that change one by one are the contact&apos;s, where all of a character change together it is its start.</source>
+        <translation>Festhalten und mit den Pfeiltasten von Zeichen zu Zeichen gehen, am besten bei einem, das immer wieder gesendet wird: Fähnchen, die sich einzeln ändern, gehören zum Kontakt; wo sich alle eines Zeichens gemeinsam ändern, ist es sein Anlauf.</translation>
+    </message>
+    <message>
+        <source>What makes the start: its own contact where it has one (dirt, burnt faces, a loose screw), then its lever, cam and spring, and their play.</source>
+        <translation>Was den Anlauf macht: sein eigener Kontakt, wo er einen hat (Schmutz, verbrannte Flächen, eine lose Schraube), dann sein Hebel, sein Nocken und seine Feder und deren Spiel.</translation>
+    </message>
+    <message>
+        <source>Not a contact that sends the levels too: that would scatter each instant by itself.</source>
+        <translation>Nicht ein Kontakt, der auch die Schritte sendet: Der würde jeden Übergang für sich streuen.</translation>
+    </message>
+    <message>
+        <source>Common practice bears %1 rms.</source>
+        <translation>Die übliche Praxis lässt %1 effektiv zu.</translation>
+    </message>
+    <message>
+        <source>Freeze and step from character to character with the arrow keys: within each, all flags are off by about as much.</source>
+        <translation>Festhalten und mit den Pfeiltasten von Zeichen zu Zeichen gehen: Innerhalb eines jeden liegen alle Fähnchen etwa gleich weit daneben.</translation>
+    </message>
+    <message>
+        <source>The start scatters by %1</source>
+        <translation>Der Anlauf streut um %1</translation>
+    </message>
+    <message>
+        <source>That is of the last %1 characters.</source>
+        <translation>Das gilt für die letzten %1 Zeichen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4670,6 +4698,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>drive may be in it</source>
         <translation>Antrieb evtl. darin</translation>
+    </message>
+    <message>
+        <source>extremes</source>
+        <translation>Äußerste</translation>
     </message>
 </context>
 <context>
