@@ -125,7 +125,10 @@ void addFurther(Rows& rows, const Reading& r) {
         plain(Words::tr("Slips of the feed, of %1").arg(r.text.compared), {}, double(*r.text.feedSlips), 0);
         if (exceeds(r.verdict, "feed_slips")) rows.beOut();
     }
-    if (r.contact) plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
+    if (!r.contact) return;
+    plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
+    if (r.contact->bounces > 0)
+        plain(Words::tr("Longest bounce, until steady"), Words::tr("ms"), r.contact->longestMs, 2);
 }
 
 }  // namespace

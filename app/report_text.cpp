@@ -144,13 +144,20 @@ const Finding* headFinding(const Snapshot& s) {
     return found == all.end() ? nullptr : &*found;
 }
 
-QString faultText(const Snapshot& s, const Finding& head) {
-    QStringList titles{told(head.title)};
-    double least = head.confidence;
-    for (const Finding& f : *s.reading.findings) {
-        if (&f == &head || !isSureFault(f) || (f.minor && f.id != head.id)) continue;
-        titles << told(f.title);
-        least = std::min(least, f.confidence);
+// The first and whatever else is as good as certain.
+std::vector<const Finding*> namedFaults(const Snapshot& s, const Finding& head) {
+    std::vector<const Finding*> named{&head};
+    for (const Finding& f : *s.reading.findings)
+        if (&f != &head && isSureFault(f) && (!f.minor || f.id == head.id)) named.push_back(&f);
+    return named;
+}
+
+QString faultText(const std::vector<const Finding*>& named) {
+    QStringList titles;
+    double least = 1.0;
+    for (const Finding* f : named) {
+        titles << told(f->title);
+        least = std::min(least, f->confidence);
     }
     return Words::tr("Found, %1 % sure: %2.").arg(qRound(100.0 * least)).arg(titles.join(u"; "));
 }
@@ -186,9 +193,10 @@ VerdictText verdictText(const Snapshot& s) {
     VerdictText text = judgedText(s);
     const Finding* head = headFinding(s);
     if (!head) return text;
-    text.fault = faultText(s, *head);
+    const auto named = namedFaults(s, *head);
+    text.fault = faultText(named);
     text.beyond = !head->minor;
-    text.lookAt = Words::tr("Look at: ") + told(head->lookAt);
+    if (named.size() == 1 && !head->lookAt.empty()) text.lookAt = Words::tr("Look at: ") + told(head->lookAt);
     if (s.reading.verdict.judged.empty()) return text;
     if (!text.within) text.headline = Words::tr("With a fault; whether in limits cannot be told yet");
     if (text.within.value_or(false)) text.headline = Words::tr("%1, yet with a fault").arg(text.headline);

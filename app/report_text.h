@@ -37,7 +37,7 @@ struct VerdictText {
     std::optional<bool> within;
     QString fault{};      // a sentence with the first finding; in limits, the first that is next to certain; or empty
     bool beyond = false;  // that finding is beyond its limit
-    QString lookAt{};     // which part, by that finding
+    QString lookAt{};     // which part, where it is the only one named
 };
 VerdictText verdictText(const Snapshot& snapshot);
 QString inOneLine(const VerdictText& verdict);  // headline, a fault that it does not tell of, detail

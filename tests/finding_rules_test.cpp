@@ -170,6 +170,26 @@ TEST(FindingRules, ScatterThatTheNoiseExplainsIsNotTheContacts) {
     EXPECT_FALSE(contactScatter(b.symptoms()));
 }
 
+// Peaks that put the sender out of limits are not called minor, whatever the rms; the input's troubles do not make them.
+TEST(FindingRules, WhatIsOutIsNotCalledMinor) {
+    Bench b;
+    b.reading.distortion.fortuitousRmsPercent = 2.9;
+    b.reading.distortion.fortuitousPeakPercent = 12.0;
+    b.reading.distortion.fortuitousOver = 200;
+    EXPECT_TRUE(b.findings().front().minor);
+    EXPECT_FALSE(says(b.findings().front().evidence, "of the last"));
+    b.reading.verdict.within = false;
+    b.reading.verdict.exceeded = {"gross_percent"};
+    b.reading.text.characters = 900;
+    EXPECT_EQ(b.first(), "contact-scatter");
+    EXPECT_FALSE(b.findings().front().minor);
+    EXPECT_TRUE(says(b.findings().front().evidence, "of the last 200 characters"));
+    b.reading.distortion.fortuitousRmsPercent = 0.4;
+    b.reading.distortion.fortuitousPeakPercent = 1.2;
+    b.reading.input.inverted = true;
+    for (const Finding& f : b.findings()) EXPECT_TRUE(f.minor) << f.id;
+}
+
 // S. M. Kay, Estimation Theory (1993), as tabulated for a Gaussian-smoothed step; from memory. An edge of 0.4 ms at
 // 48 kHz and 20 dB: 0.05 sqrt(2 sqrt(pi) 7.49 samples) = 0.258 samples at best, a third more here, twice over two
 // edges.

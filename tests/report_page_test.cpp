@@ -199,10 +199,13 @@ TEST(ReportText, TheHeadNamesTheSureFindingsAndALevelThatPullsTheBias) {
     EXPECT_TRUE(v.detail.startsWith(u"Bias +7.30\u00a0% (limit\u00a0\u00b15.00\u00a0%), partly a level"))
         << v.detail.toStdString();
     EXPECT_TRUE(v.beyond);
+    EXPECT_TRUE(v.lookAt.isEmpty());
     s.reading.setAside = SetAsideReading{s.reading.distortion.biasPercent->value + 0.1, 0.0, {}};
     EXPECT_FALSE(verdictText(s).detail.contains("partly")) << "without the level it is the same";
     s.reading.findings->at(1).confidence = 0.6;
     EXPECT_EQ(verdictText(s).fault, "Found, 95 % sure: Level 2 comes 12.0 % early.");
+    s.reading.findings->front().lookAt = "Contact: dirt.";
+    EXPECT_EQ(verdictText(s).lookAt, "Look at: Contact: dirt.");
     s.reading.findings->front().minor = true;
     EXPECT_FALSE(verdictText(s).beyond) << "and so not in the colour of what is out";
 }

@@ -16,6 +16,7 @@ constexpr double kSlowRiseMs = 1.2;
 constexpr double kLongestRiseReadMs = 2.8;
 constexpr double kScatterPercent = 1.7;    // rms; smaller is in order
 constexpr double kScatterLimit = 3.0;      // rms: peaks reach the limit of the distortion
+constexpr long kAsGoodAsAll = 20;          // characters that a window has more than what the rest is of
 constexpr double kNoiseTold = 0.05;        // rms
 constexpr double kWildPeakPercent = 10.0;  // one instant so far out, the others quiet
 constexpr double kGrowth = 1.7;            // of the scatter through the character: the drive may be at work
@@ -147,7 +148,7 @@ std::string whatIsLeft(const Symptoms& s) {
                                  : "With speed, bias and levels taken out, ";
     words += percent(rms) + " rms of a unit is left, up to " + percent(d.fortuitousPeakPercent.value_or(rms)) +
              ". Common practice bears " + percent(kScatterLimit) + " rms.";
-    if (d.fortuitousOver < s.reading.text.characters)
+    if (d.fortuitousOver + kAsGoodAsAll < s.reading.text.characters)
         words += " That is of the last " + std::to_string(d.fortuitousOver) + " characters.";
     if (noise > kNoiseTold) words += " The noise of the input alone would make " + percent(noise, 2) + ".";
     if (!d.cyclic) words += " It is too short yet to tell whether it comes and goes with the drive.";

@@ -4703,6 +4703,10 @@ Bitte den Namen prüfen.</translation>
         <source>extremes</source>
         <translation>Äußerste</translation>
     </message>
+    <message>
+        <source>Longest bounce, until steady</source>
+        <translation>Längstes Prellen bis Ruhe</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
