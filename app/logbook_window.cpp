@@ -15,6 +15,7 @@
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStyle>
+#include <QStyledItemDelegate>
 #include <QTimer>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -40,6 +41,20 @@ constexpr int kFieldFrame = 24;                      // pixels beside the words 
 constexpr int kClearButton = 20;
 constexpr int kFrameWidth = 8, kFrameHeight = 40;        // what the desktop puts about a window
 constexpr int kLeastMachines = 130, kLeastVisits = 340;  // of the visits the rest is scrolled to
+
+// As many lines as the words want in their column: a tree of Qt asks for the height without telling the width.
+class WrappedWords : public QStyledItemDelegate {
+public:
+    explicit WrappedWords(QTreeWidget* tree) : QStyledItemDelegate(tree), tree_(tree) {}
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        QStyleOptionViewItem wrapped = option;
+        wrapped.rect.setSize({tree_->columnWidth(index.column()), tree_->height()});
+        return QStyledItemDelegate::sizeHint(wrapped, index);
+    }
+
+private:
+    QTreeWidget* tree_;
+};
 
 // What was typed at the bench, for its report; as a rule it is what was done.
 QString lastRemarks(const Store& store, qint64 visit) {
@@ -119,11 +134,15 @@ void LogbookWindow::build() {
     visits_->setAccessibleName(tr("Visits and their frames"));
     visits_->setHeaderLabels({tr("visit, frame"), tr("bias %"), tr("end %"), tr("gross %"), tr("speed %"), tr("limits"),
                               tr("findings, \u201cnotes\u201d")});
-    visits_->setUniformRowHeights(true);
+    visits_->setWordWrap(true);
+    visits_->setItemDelegateForColumn(kFindingsColumn, new WrappedWords(visits_));
     visits_->header()->setMinimumSectionSize(40);
     visits_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     visits_->header()->setSectionResizeMode(kFindingsColumn, QHeaderView::Stretch);
     visits_->setIndentation(12);
+    connect(visits_->header(), &QHeaderView::sectionResized, visits_, [this](int column) {
+        if (column == kFindingsColumn) QTimer::singleShot(0, visits_, [this] { visits_->doItemsLayout(); });
+    });
     auto* scroll = new QScrollArea;
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);

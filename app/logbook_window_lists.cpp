@@ -73,7 +73,8 @@ QTreeWidgetItem* frameItem(const FrameRow& row) {
          wordsOf(row)});
     item->setToolTip(6, item->text(6));
     item->setData(0, kRowId, row.id);
-    for (int c = 1; c <= 4; ++c) item->setTextAlignment(c, Qt::AlignRight | Qt::AlignVCenter);
+    for (int c = 0; c < item->columnCount(); ++c)
+        item->setTextAlignment(c, (c >= 1 && c <= 4 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
     if (row.within && !*row.within) item->setForeground(5, theme::kOut);
     return item;
 }
