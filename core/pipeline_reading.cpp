@@ -21,6 +21,7 @@ constexpr std::size_t kMostTelling = 128;
 constexpr double kTellingSeconds = 4.5;  // periodic lines are sought in no less
 constexpr std::size_t kMostLonger = 256;
 constexpr double kLongerSeconds = 24.0;  // a governor that hunts takes some ten for each swing
+constexpr double kDepends = 1.0;         // percent of a unit, on the element before
 constexpr std::size_t kShortText = 256;  // characters, held against the last ones in 4 ms
 
 // Whether the tape stands in letters or in figures is known once readers that began in either agree.
@@ -227,9 +228,11 @@ void Pipeline::Stages::firmUp(Reading& r, const WindowOfCharacters& asked) {
     if (drawn && more.reading.speed.unitMs) more.dots = dotsOf(characters, 1e-3 * *more.reading.speed.unitMs);
     const DistortionReading& told = more.reading.distortion;
     r.findings = more.reading.findings;
-    // To a window too short to tell it from chance a swing is scatter.
+    // To a window too short to tell it from chance a swing is scatter, and so is what the element before does.
     // A few turns of a slow swing look like a quick one.
-    const bool swings = straddles || wanders || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
+    const bool depends = !r.distortion.characteristicPercent && told.characteristicPercent.value_or(0.0) > kDepends;
+    const bool swings =
+        depends || straddles || wanders || (!r.distortion.cyclic && told.cyclic && !told.cyclic->empty());
     if (straddles || wanders || !r.distortion.cyclic) r.distortion.cyclic = told.cyclic;
     if (swings || !r.distortion.fortuitousRmsPercent) r.distortion.fortuitousRmsPercent = told.fortuitousRmsPercent;
     if (swings) r.distortion.fortuitousPeakPercent = told.fortuitousPeakPercent;

@@ -16,6 +16,8 @@ namespace {
 constexpr std::size_t kFewestInstants = 20;
 constexpr long kFewestOfLength = 15;
 constexpr int kChanceDraws = 8;
+constexpr int kMostRounds = 1000;  // of parting place and length
+constexpr double kSettled = 1e-4;  // percent
 constexpr std::size_t kMostLines = 4;
 constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
 constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
@@ -34,13 +36,15 @@ struct LengthEffect {
 using LengthEffects = std::array<std::array<LengthEffect, kMostPlaces>, 2>;  // by direction and length
 
 // Means by direction and length of the element before, on top of the means by place: the two are not independent, so
-// they are taken out in turns until they settle.
+// they are taken out in turns until they settle: where a text leaves hardly more than one length at a place, slowly.
 LengthEffects takeOutLengths(std::vector<Displaced>& d) {
     LengthEffects effects{};
     const auto of = [&effects](const Displaced& i) -> LengthEffect& {
         return effects[i.toMark ? 1 : 0][static_cast<std::size_t>(i.precedingUnits)];
     };
-    for (int round = 0; round < 12; ++round) {
+    double most = kSettled;
+    for (int round = 0; round < kMostRounds && most >= kSettled; ++round) {
+        most = 0.0;
         for (auto& direction : effects)
             for (LengthEffect& e : direction) e = {0.0, 0, e.total};
         for (const Displaced& i : d) {
@@ -50,8 +54,11 @@ LengthEffects takeOutLengths(std::vector<Displaced>& d) {
         for (Displaced& i : d)
             if (of(i).known()) i.left -= of(i).mean();
         for (auto& direction : effects)
-            for (LengthEffect& e : direction)
-                if (e.known()) e.total += e.mean();
+            for (LengthEffect& e : direction) {
+                if (!e.known()) continue;
+                e.total += e.mean();
+                most = std::max(most, std::abs(e.mean()));
+            }
         takeOutMeans(d);
     }
     return effects;
