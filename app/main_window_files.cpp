@@ -61,8 +61,8 @@ void MainWindow::startFirstSteps() {
         {{&panels_->grid(), tr("<b>What you see:</b> each character the simulated sender sends, over the grid of ideal "
                                "units. An edge that comes early or late carries a flag.")},
          {&panels_->eccentric(),
-          tr("<b>Turn this:</b> the eccentric of the contact, with the buttons, or with the keys "
-             "comma and full stop. B first keeps how it was, to compare with.")},
+          tr("<b>Turn this:</b> the eccentric of the contact, with the buttons, or with the keys: "
+             "comma for marks shorter, full stop for longer. B first keeps how it was, to compare with.")},
          {&panels_->gauge(), tr("<b>Watch that:</b> the bias. At zero the marks are as long as the spaces. F1 explains "
                                 "every reading and how to connect a real loop.")}},
         {&panels_->trail(), &panels_->displacement()}, this);

@@ -46,7 +46,10 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
     column->addWidget(buttons);
     connect(text_, &QPlainTextEdit::textChanged, this, &TapeTextDialog::count);
     connect(file, &QPushButton::clicked, this, &TapeTextDialog::askFile);
-    connect(forget, &QPushButton::clicked, text_, &QPlainTextEdit::clear);
+    connect(forget, &QPushButton::clicked, this, [this] {
+        text_->clear();
+        accept();
+    });
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     setText(text);

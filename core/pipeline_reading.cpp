@@ -12,6 +12,8 @@ namespace trueunit {
 namespace {
 constexpr std::size_t kFewestCharacters = 3;
 constexpr double kIdleSeconds = 2.0;
+constexpr double kListenSeconds = 4.0;  // before a signal is called no start-stop one
+constexpr const char* kListening = "Listening for characters. Let the tape run.";
 constexpr std::size_t kJudgedCharacters = 64;
 constexpr double kMostErrors = 0.25;  // of the last characters: what frames so badly is not start-stop
 constexpr std::size_t kLivePartsCharacters = 128;
@@ -74,6 +76,11 @@ InputReading Pipeline::Stages::inputReading() const {
     in.riseToSpaceMs = 1e3 * timer.riseSamples(in.inverted.value_or(false)) / rateHz;
     if (const double noise = timer.noiseRms(); noise > 0.0) in.snrDb = 20.0 * std::log10(0.5 / noise);
     return in;
+}
+
+// A signal that begins in the middle of a character may be refused at first.
+bool Pipeline::Stages::stillListening() const {
+    return meter.everHeard() && static_cast<double>(heard) * secondsPerSample < kListenSeconds;
 }
 
 NoReading Pipeline::Stages::whyNoReading() const {
@@ -141,6 +148,10 @@ Reading Pipeline::Stages::reading(bool final) {
     if (log.size() < kFewestCharacters || static_cast<double>(bad) > kMostErrors * static_cast<double>(recent.size()) ||
         onOneClock(recent)) {
         Reading r = composeReading({}, options, limits, inputReading());
+        if (!final && stillListening()) {
+            r.notes.emplace_back(kListening);
+            return r;
+        }
         r.notes.push_back(sentenceOf(whyNoReading()));
         r.findings = findingsOfNothing(whyNoReading(), r.input);
         return r;
@@ -253,8 +264,9 @@ void Pipeline::Stages::describe(Snapshot& s) const {
         s.stateText = "The input is silent. Is the loop connected and the right input chosen?";
     } else {
         s.state = SignalState::searching;
-        s.stateText = refused ? "There is a signal, but it does not fall into start-stop characters."
-                              : "Listening for characters. Let the tape run.";
+        s.stateText = refused && !stillListening()
+                          ? "There is a signal, but it does not fall into start-stop characters."
+                          : kListening;
     }
 }
 

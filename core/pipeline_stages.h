@@ -103,6 +103,7 @@ struct Pipeline::Stages {
     void keepStamp(const Character& c);
     InputReading inputReading() const;
     NoReading whyNoReading() const;
+    bool stillListening() const;
     bool onOneClock(const std::vector<const LoggedCharacter*>& recent) const;
     void followParts(const WindowOfCharacters& asked, std::size_t seen);
     Reading reading(bool final);

@@ -170,7 +170,8 @@ TEST(FindingRules, ScatterThatTheNoiseExplainsIsNotTheContacts) {
     EXPECT_FALSE(contactScatter(b.symptoms()));
 }
 
-// Peaks that put the sender out of limits are not called minor, whatever the rms; the input's troubles do not make them.
+// Peaks that put the sender out of limits are not called minor, whatever the rms; the input's troubles do not make
+// them.
 TEST(FindingRules, WhatIsOutIsNotCalledMinor) {
     Bench b;
     b.reading.distortion.fortuitousRmsPercent = 2.9;
@@ -278,6 +279,29 @@ TEST(FindingRules, FeedSlipsAreToldApartFromLevels) {
     EXPECT_TRUE(says(b.findings()[0].evidence, "RY"));
     b.reading.text.framingErrors = 5;  // characters lost on the way, not by the feed
     EXPECT_FALSE(feedSlip(b.symptoms()));
+}
+
+// A character in another's place reads as lost marks until it is told for a slip.
+TEST(FindingRules, AFewCharactersBesideSlipsSayNothingOfTheLevels) {
+    Bench b;
+    b.tape->levels[0].marksMissed = 3;
+    EXPECT_TRUE(levelDropout(b.symptoms()));
+    b.tape->repeated = 2;
+    EXPECT_TRUE(levelDropout(b.symptoms()));
+    b.tape->skipped = 1;
+    EXPECT_FALSE(levelDropout(b.symptoms()));
+    b.tape->levels[0].marksMissed = 12;
+    EXPECT_TRUE(levelDropout(b.symptoms()));
+}
+
+TEST(FindingRules, WhatIsLateAfterAShortElementSwingsPastAndWhatIsEarlyLags) {
+    Bench b;
+    b.reading.distortion.characteristicPercent = 12.0;
+    b.pattern->afterShort = Measured{12.0, 0.2};
+    ASSERT_TRUE(slowRise(b.symptoms()));
+    EXPECT_TRUE(says(slowRise(b.symptoms())->finding.lookAt, "swings past its place"));
+    b.pattern->afterShort->value = -12.0;
+    EXPECT_TRUE(says(slowRise(b.symptoms())->finding.lookAt, "has not arrived"));
 }
 
 TEST(FindingRules, ALevelThatHidesBehindTheBiasIsSaidTo) {

@@ -51,6 +51,22 @@ TEST(Pipeline, SilenceIsCalledSilence) {
     EXPECT_TRUE(noted(s.reading, "silent"));
 }
 
+TEST(Pipeline, ASignalIsListenedToForSomeSecondsBeforeItIsCalledNoStartStopOne) {
+    std::mt19937 random(7);
+    Pipeline pipeline(48000.0, Options{}, Limits{});
+    std::vector<float> level(48000);
+    bool called = false;
+    for (int second = 1; second <= 10; ++second) {  // keyed at random, 5 ms and more
+        for (std::size_t i = 0; i < level.size(); ++i)
+            level[i] = i % 240 == 0 ? (random() % 2 == 0 ? 0.5F : -0.5F) : level[i - 1];
+        pipeline.push(std::span<const float>(level));
+        const Snapshot s = pipeline.snapshot();
+        called = s.reading.findings && !s.reading.findings->empty();
+        EXPECT_TRUE(second >= 4 || (!called && noted(s.reading, "Listening"))) << second;
+    }
+    EXPECT_TRUE(called);
+}
+
 TEST(Pipeline, NoiseHumAndSquareWavesGiveNoReadingAndTheReason) {
     std::mt19937 random(3);
     std::normal_distribution<double> normal;

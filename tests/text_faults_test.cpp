@@ -52,6 +52,9 @@ TEST(TextFaults, SlipsOfTheFeedAndMissingStopsAreNamed) {
     Reading r = wellTimed();
     r.text.feedSlips = 1;
     EXPECT_EQ(textFaults(r), std::vector<std::string>{"feed_slips"});
+    r.text.wrongCharacters = 1;  // one that is not told for a slip yet
+    EXPECT_EQ(textFaults(r), std::vector<std::string>{"feed_slips"});
+    r.text.wrongCharacters = 0;
     r.text.framingErrors = 3;  // each may pass for a slip
     EXPECT_TRUE(textFaults(r).empty());
     r.text.framingErrors = 5;

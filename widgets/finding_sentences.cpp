@@ -242,6 +242,8 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 % and end distortion %2 %."),
     QT_TRANSLATE_NOOP("Core", "Set aside, bias is %1 %, end distortion %2 % and the speed error %3 %."),
     QT_TRANSLATE_NOOP("Core", "What has not come to rest after one unit."),
+    QT_TRANSLATE_NOOP("Core", "What swings past its place and has not come back after one unit."),
+    QT_TRANSLATE_NOOP("Core", "What has not arrived at its place after one unit."),
     QT_TRANSLATE_NOOP(
         "Core",
         "Edges so steep speak for a contact lever (spring, pivot, stop) or a relay in the loop rather than "

@@ -93,7 +93,7 @@ RowText scatterRow(const Snapshot& s) {
     if (s.reading.contact && s.reading.contact->bounces > 0)
         text.judgement = counted(s.reading.contact->bounces, Words::tr("bounce"), Words::tr("bounces"));
     else if (!s.reading.distortion.cyclic)
-        text.judgement = Words::tr("drive may be in it");
+        text.judgement = Words::tr("may fall yet");
     return text;
 }
 

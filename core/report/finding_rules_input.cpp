@@ -41,8 +41,13 @@ Finding unsettled(const Symptoms& s, double characteristic) {
     f.seenAt.instants = {{0, Condition::mark}, {0, Condition::space}};
     f.title = "The displacement depends on the element before, by " + percent(characteristic);
     f.evidence = edgesWords(s.reading.input) + lengthWords(s, characteristic);
-    f.lookAt =
-        "What has not come to rest after one unit. Edges so steep speak for a contact lever (spring, pivot, stop) or a "
+    const bool late = s.pattern && s.pattern->afterShort && s.pattern->afterShort->value > 0.0;
+    const bool early = s.pattern && s.pattern->afterShort && !late;
+    f.lookAt = late    ? "What swings past its place and has not come back after one unit."
+               : early ? "What has not arrived at its place after one unit."
+                       : "What has not come to rest after one unit.";
+    f.lookAt +=
+        " Edges so steep speak for a contact lever (spring, pivot, stop) or a "
         "relay in the loop rather than for magnets or a capacitor. Which of them, a recording alone cannot tell.";
     f.confirm =
         "Measure the contacts alone on a battery: if the dependence stays, it is the contact lever's; if it goes, that "

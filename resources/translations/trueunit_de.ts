@@ -2530,6 +2530,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>That is of the last %1 characters.</source>
         <translation>Das gilt für die letzten %1 Zeichen.</translation>
     </message>
+    <message>
+        <source>What swings past its place and has not come back after one unit.</source>
+        <translation>Was über seine Stelle hinausschwingt und nach einem Schritt nicht zurück ist.</translation>
+    </message>
+    <message>
+        <source>What has not arrived at its place after one unit.</source>
+        <translation>Was nach einem Schritt nicht an seiner Stelle angekommen ist.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4696,16 +4704,16 @@ Bitte den Namen prüfen.</translation>
         <translation>%1: %2 % (%3: %4)</translation>
     </message>
     <message>
-        <source>drive may be in it</source>
-        <translation>Antrieb evtl. darin</translation>
-    </message>
-    <message>
         <source>extremes</source>
         <translation>Äußerste</translation>
     </message>
     <message>
         <source>Longest bounce, until steady</source>
         <translation>Längstes Prellen bis Ruhe</translation>
+    </message>
+    <message>
+        <source>may fall yet</source>
+        <translation>kann noch sinken</translation>
     </message>
 </context>
 <context>
@@ -6283,10 +6291,6 @@ Bitte den Namen prüfen.</translation>
         <translation>&lt;b&gt;Was zu sehen ist:&lt;/b&gt; jedes Zeichen des simulierten Senders über dem Raster idealer Schrittlängen. Eine Flanke, die zu früh oder zu spät kommt, trägt eine Fahne.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys comma and full stop. B first keeps how it was, to compare with.</source>
-        <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten Komma und Punkt. B hält zuvor fest, wie es war, zum Vergleich.</translation>
-    </message>
-    <message>
         <source>&lt;b&gt;Watch that:&lt;/b&gt; the bias. At zero the marks are as long as the spaces. F1 explains every reading and how to connect a real loop.</source>
         <translation>&lt;b&gt;Dort hinsehen:&lt;/b&gt; die einseitige Verzerrung. Bei null ist der Zeichenstrom so lang wie der Trennstrom. F1 erklärt jeden Messwert und den Anschluss eines echten Linienstromkreises.</translation>
     </message>
@@ -6621,6 +6625,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>On the grid: %1</source>
         <translation>Auf dem Raster: %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys: comma for marks shorter, full stop for longer. B first keeps how it was, to compare with.</source>
+        <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten: Komma für kürzere Zeichenschritte, Punkt für längere. B hält zuvor fest, wie es war, zum Vergleich.</translation>
     </message>
 </context>
 <context>
