@@ -41,7 +41,7 @@ private:
     std::vector<MachineCard> cards_;
     std::optional<MachineCard> chosen_;
     std::optional<double> measured_, measuredStop_;  // baud; units
-    bool inUse_ = false;  // a card was chosen before
+    bool inUse_ = false;                             // a card was chosen before
     QComboBox* list_;
     QLineEdit* title_;
     QComboBox* code_;
