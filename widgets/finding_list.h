@@ -65,7 +65,7 @@ private:
     static void drawBar(QPainter& painter, const QRectF& bar, const Entry& entry);
     double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
     int findingCount() const;
-    int findingAt(double y) const;  // -1: none
+    int findingAt(double y) const;                     // -1: none
     QRectF wholeLines(double top, double line) const;  // of a paragraph that begins at top: what may be painted
     double paragraph(const Piece& piece, double left, double top, double width, QPainter* painter) const;
 
