@@ -78,8 +78,8 @@ QString limitsWords(const Limits& limits) {
     add(told("speed error"), limits.statesSpeed, limits.speedPercent);
     QString source = told(limits.origin);
     if (source.endsWith(u'.')) source.chop(1);  // stands within a list
-    return Words::tr("%1: %2 % (%3: %4)")
-        .arg(told(limits.title), all.join(QStringLiteral(", ")), told(originWords(limits.kind)), source);
+    return Words::tr("%1: %2 % (%3; %4)")
+        .arg(told(limits.title), all.join(QStringLiteral(", ")), source, told(originWords(limits.kind)));
 }
 
 QString momentText(std::int64_t secondsUtc) {

@@ -146,7 +146,7 @@ TEST(TapeView, SaysHowOftenTheFeedSlipped) {
     s.reading.text.feedSlips = 39;
     s.reading.text.wrongCharacters = 0;
     view.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(view.remark(), u("39 slips of the feed, not in view"));
+    EXPECT_EQ(view.remark(), u("39 slips of the feed, none marked here"));
 }
 
 }  // namespace

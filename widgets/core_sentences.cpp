@@ -96,7 +96,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core",
                       "Skerry 2 reads a tape loop for the visitors; since its contact box was cleaned every mark comes "
                       "out too long."),
-    QT_TRANSLATE_NOOP("Core", "Turn the eccentric until the bias stands at zero."),
+    QT_TRANSLATE_NOOP("Core", "Turn the eccentric until the bias stands near zero."),
     QT_TRANSLATE_NOOP("Core", "space"),
     QT_TRANSLATE_NOOP("Core", "letters"),
     QT_TRANSLATE_NOOP("Core", "figures"),

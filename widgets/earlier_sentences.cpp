@@ -10,6 +10,7 @@ namespace {
 
 // As they stand in frames that were kept before the words were changed.
 constexpr std::array kEarlier = {
+    QT_TRANSLATE_NOOP("Core", "Turn the eccentric until the bias stands at zero."),
     QT_TRANSLATE_NOOP("Core", "The start scatters by %1 at random"),
     QT_TRANSLATE_NOOP("Core",
                       "What makes the start: its contact (dirt, burnt faces, a loose screw) and its lever, cam and "

@@ -125,7 +125,7 @@ void TapeView::remarkOn(const Snapshot& s) {
     } else if (text.framingErrors > 0) {
         setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, {fault + QStringLiteral(" ✕")});
     } else if (passed.any()) {
-        setRemark(passed.words() + Words::tr(", not in view"), Tone::out, {passed.words()});
+        setRemark(passed.words() + Words::tr(", none marked here"), Tone::out, {passed.words()});
     } else {
         setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, {Words::tr("no framing errors")});
     }

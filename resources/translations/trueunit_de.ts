@@ -2538,6 +2538,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>What has not arrived at its place after one unit.</source>
         <translation>Was nach einem Schritt nicht an seiner Stelle angekommen ist.</translation>
     </message>
+    <message>
+        <source>Turn the eccentric until the bias stands near zero.</source>
+        <translation>Den Exzenter drehen, bis die Anzeige nahe null steht.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4500,10 +4504,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1 auf diesem Streifen: %2</translation>
     </message>
     <message>
-        <source>, not in view</source>
-        <translation>, nicht im Bild</translation>
-    </message>
-    <message>
         <source>, prints as a letter because the feed passed over the shift to figures</source>
         <translation>, druckt als Buchstabe, weil der Vorschub die Umschaltung auf Ziffern überging</translation>
     </message>
@@ -4700,10 +4700,6 @@ Bitte den Namen prüfen.</translation>
         <translation>%1, siehe Befunde</translation>
     </message>
     <message>
-        <source>%1: %2 % (%3: %4)</source>
-        <translation>%1: %2 % (%3: %4)</translation>
-    </message>
-    <message>
         <source>extremes</source>
         <translation>Äußerste</translation>
     </message>
@@ -4714,6 +4710,14 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>may fall yet</source>
         <translation>kann noch sinken</translation>
+    </message>
+    <message>
+        <source>%1: %2 % (%3; %4)</source>
+        <translation>%1: %2 % (%3; %4)</translation>
+    </message>
+    <message>
+        <source>, none marked here</source>
+        <translation>, hier nicht markiert</translation>
     </message>
 </context>
 <context>
