@@ -188,18 +188,12 @@ std::optional<RankedFinding> leverLate(const Symptoms& s, std::size_t which) {
     return RankedFinding{f, std::abs(o.percent.value) / kLatePercent};
 }
 
-// Characters that the feed sent in place of others, before they are told for that.
-bool mayBeSlips(const Symptoms& s, const Worst& w) {
-    constexpr long kFew = 3;
-    return w.hits <= kFew && w.hits + w.otherHits <= s.tape->repeated + s.tape->skipped;
-}
-
 // Marks lost or spaces filled, held against the text; what to look at follows the level.
 std::optional<RankedFinding> levelFault(const Symptoms& s, bool lost, const char* lookAt) {
     if (!s.tape) return levelWithoutText(s, lost);
     const Worst w = lost ? worstLevel(s.tape->levels, &LevelCount::marksMissed, &LevelCount::marksExpected)
                          : worstLevel(s.tape->levels, &LevelCount::spacesFilled, &LevelCount::spacesExpected);
-    if (w.level == 0 || mayBeSlips(s, w)) return std::nullopt;
+    if (w.level == 0 || mayBeSlips(w.hits, s.tape->repeated + s.tape->skipped)) return std::nullopt;
     if (!standsOut(s, w)) return severalLevels(s, w, lost);
     Finding f = levelFinding(s, w, lost);
     f.lookAt = "Level " + std::to_string(w.level) + lookAt;

@@ -13,19 +13,14 @@ bool framingFails(const TextReading& t) { return kFramingErrorsIn * t.framingErr
 // A slip told for each character without a stop is that character, not the feed.
 bool feedFails(const TextReading& t) { return t.feedSlips.value_or(0) > t.framingErrors; }
 
-// A character that the feed sent in place of another reads as lost marks or filled spaces while it is not told for a
-// slip: so few beside slips prove nothing of the levels.
-long passedBeside(const TextReading& t) {
-    constexpr long kFew = 3;
-    return std::min(kFew, t.feedSlips.value_or(0));
+bool counts(long hits, const TextReading& t) { return !mayBeSlips(hits, t.feedSlips.value_or(0)); }
+bool losesMarks(const Reading& r, const LevelReading& l) {
+    return counts(l.marksMissed, r.text) && !prevails(l.spacesFilled, l.marksMissed);
 }
-
-bool counts(long hits, long otherWay, const TextReading& t) {
-    return hits > passedBeside(t) && !prevails(otherWay, hits);
+bool fillsSpaces(const Reading& r, const LevelReading& l) {
+    return counts(l.spacesFilled, r.text) && !prevails(l.marksMissed, l.spacesFilled);
 }
-bool losesMarks(const Reading& r, const LevelReading& l) { return counts(l.marksMissed, l.spacesFilled, r.text); }
-bool fillsSpaces(const Reading& r, const LevelReading& l) { return counts(l.spacesFilled, l.marksMissed, r.text); }
-bool errs(const TextReading& t) { return t.wrongCharacters.value_or(0) > passedBeside(t); }
+bool errs(const TextReading& t) { return counts(t.wrongCharacters.value_or(0), t); }
 
 bool anyLevel(const Reading& r, bool (*fails)(const Reading&, const LevelReading&)) {
     return r.levels &&
