@@ -186,5 +186,20 @@ TEST(ScenarioFiles, AreAtLeastOneAndEachStatesWhatIsExpected) {
     }
 }
 
+// Eight characters cannot tell what depends on the element before from scatter; those that findings rest on can.
+TEST(ScenarioFiles, AShortWindowTakesNoCharacteristicForScatter) {
+    const Result<Scenario> scenario =
+        readScenario(std::string(TRUEUNIT_SOURCE_FOLDER) + "/scenarios/unsettled-relay.json");
+    ASSERT_TRUE(scenario) << scenario.error().text;
+    Options options;
+    options.windowCharacters = 8;
+    ScenarioSignal signal(*scenario);
+    Pipeline pipeline(signal.rateHz(), options, Limits{});
+    run(pipeline, signal, 30.0);
+    const auto scatter = pipeline.reading().distortion.fortuitousRmsPercent;
+    ASSERT_TRUE(scatter);
+    EXPECT_NEAR(*scatter, scenario->faults.scatterPercent, 0.1);
+}
+
 }  // namespace
 }  // namespace trueunit
