@@ -6,6 +6,8 @@
 #include <cmath>
 #include <cstdint>
 
+#include "core/measure/loop_mending.h"
+
 namespace trueunit {
 
 namespace {
@@ -16,8 +18,14 @@ constexpr double kLeastSigmas = 5.0;
 constexpr double kNearBest = 0.8;
 constexpr std::size_t kLongestLoop = 600;
 constexpr std::size_t kTemplates = 4;  // rounds tried as the first guess
+constexpr std::size_t kMostParts = 4;  // a loop of several rounds is tried as one of each
 constexpr double kLargestCost = 2.0;   // per character: more is no repetition
+constexpr double kGoodCost = 0.3;
+constexpr double kFaultlessCost = 0.02;
+constexpr double kOtherRound = 1.0;  // no part of several rounds
+constexpr double kHoleCost = 6.9;    // to say which of 32 combinations it is, in the prices of an alignment
 constexpr int kVotes = 3;
+constexpr std::size_t kDrift = 2;  // holes by which slips carry one round off the next
 
 double chanceOfMatch(std::span<const SentCode> sent) {
     std::array<double, 256> seen{};
@@ -31,6 +39,20 @@ double matchAt(std::span<const SentCode> sent, std::size_t lag) {
     std::size_t same = 0;
     for (std::size_t i = lag; i < sent.size(); ++i) same += sent[i].code == sent[i - lag].code ? 1U : 0U;
     return static_cast<double>(same) / static_cast<double>(sent.size() - lag);
+}
+
+// Pairs of neighbours that come again, though slips have carried the rounds apart.
+double pairsMatchNear(std::span<const SentCode> sent, std::size_t lag) {
+    const std::size_t first = lag + kDrift + 1;
+    if (first >= sent.size()) return 0.0;
+    std::size_t same = 0;
+    for (std::size_t i = first; i < sent.size(); ++i)
+        for (std::size_t by = lag - std::min(kDrift, lag - 1); by <= lag + kDrift; ++by)
+            if (sent[i].code == sent[i - by].code && sent[i - 1].code == sent[i - by - 1].code) {
+                ++same;
+                break;
+            }
+    return static_cast<double>(same) / static_cast<double>(sent.size() - first);
 }
 
 // Marks seen at one place of the loop, of so many rounds.
@@ -114,7 +136,67 @@ std::vector<LoopCode> voteOnLoop(std::span<const SentCode> sent, const Alignment
     return loop;
 }
 
+// How much more than chance comes again after so many characters; 0 where it may be chance.
+double excessOf(std::span<const SentCode> sent, double match, double chance, std::size_t lag) {
+    const double sigma = std::sqrt(chance * (1.0 - chance) / static_cast<double>(sent.size() - lag));
+    const double above = match - chance;
+    return above < kLeastExcess || above < kLeastSigmas * sigma ? 0.0 : above;
+}
+
+// Two rounds match as well as one; a lag near the loop's own that is no part of it only half matches.
+std::optional<std::size_t> shortestOfBest(const std::vector<double>& excess) {
+    const auto most = std::max_element(excess.begin(), excess.end());
+    if (*most <= 0.0) return std::nullopt;
+    const auto best = static_cast<std::size_t>(most - excess.begin());
+    for (std::size_t lag = 1; lag < best; ++lag)
+        if (best % lag == 0 && excess[lag] >= kNearBest * *most) return lag;
+    return best;
+}
+
+// As repetitionPeriod, about, where the feed slips so often that no two rounds are of one length.
+std::optional<std::size_t> driftingPeriod(std::span<const SentCode> sent) {
+    const std::size_t longest = std::min(sent.size() / kRounds, kLongestLoop);
+    if (longest <= 2 * kDrift) return std::nullopt;
+    const double pair = chanceOfMatch(sent) * chanceOfMatch(sent);
+    const double chance = 1.0 - std::pow(1.0 - pair, 2.0 * kDrift + 1.0);
+    std::vector<double> excess(longest + 1, 0.0);
+    for (std::size_t lag = 2 * kDrift + 1; lag <= longest; ++lag)
+        excess[lag] = excessOf(sent, pairsMatchNear(sent, lag), chance, lag);
+    return shortestOfBest(excess);
+}
+
+// A loop, and what it and the slips and errors told by it cost together.
+struct Candidate {
+    std::vector<LoopCode> loop;
+    double perCharacter = 0.0;
+    double cost = 0.0;
+};
+
+// The rounds vote on each hole of a first guess, and on holes more or less.
+Candidate votedOn(std::span<const SentCode> sent, std::vector<LoopCode> loop, int levels) {
+    Alignment walk = alignToLoop(sent, loop);
+    for (int vote = 0; vote < kVotes; ++vote) {
+        loop = voteOnLoop(sent, walk, loop.size(), levels);
+        walk = alignToLoop(sent, loop);
+        if (mendLoop(loop, lookAtRounds(sent, walk, loop))) walk = alignToLoop(sent, loop);
+    }
+    const double holes = kHoleCost * static_cast<double>(loop.size());
+    return {std::move(loop), walk.cost, walk.cost * static_cast<double>(walk.place.size()) + holes};
+}
+
+// Rounds to begin with, cut out of what was sent.
+std::vector<LoopCode> roundOf(std::span<const SentCode> sent, std::size_t period, std::size_t number) {
+    std::vector<LoopCode> loop;
+    for (const SentCode& c : sent.subspan(number * period, period)) loop.push_back({c.code, false});
+    return loop;
+}
+
 }  // namespace
+
+double costOfLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop) {
+    const Alignment walk = alignToLoop(sent, loop);
+    return walk.cost * static_cast<double>(walk.place.size()) + kHoleCost * static_cast<double>(loop.size());
+}
 
 std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
     const std::size_t longest = std::min(sent.size() / kRounds, kLongestLoop);
@@ -122,41 +204,31 @@ std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
     const double chance = chanceOfMatch(sent);
     if (chance > 0.9) return 1;  // one character, over and over
     std::vector<double> excess(longest + 1, 0.0);
-    double most = 0.0;
-    for (std::size_t lag = 1; lag <= longest; ++lag) {
-        const double sigma = std::sqrt(chance * (1.0 - chance) / static_cast<double>(sent.size() - lag));
-        const double above = matchAt(sent, lag) - chance;
-        if (above < kLeastExcess || above < kLeastSigmas * sigma) continue;
-        excess[lag] = above;
-        most = std::max(most, above);
-    }
-    if (most <= 0.0) return std::nullopt;
-    // Two rounds match as well as one; a lag near the loop's own that is no part of it only half matches.
-    const auto best = static_cast<std::size_t>(std::max_element(excess.begin(), excess.end()) - excess.begin());
-    for (std::size_t lag = 1; lag < best; ++lag)
-        if (best % lag == 0 && excess[lag] >= kNearBest * most) return lag;
-    return best;
+    for (std::size_t lag = 1; lag <= longest; ++lag) excess[lag] = excessOf(sent, matchAt(sent, lag), chance, lag);
+    return shortestOfBest(excess);
 }
 
-std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels) {
-    const auto period = repetitionPeriod(sent);
-    if (!period) return std::nullopt;
-    std::optional<std::vector<LoopCode>> best;
-    double bestCost = kLargestCost;
-    for (std::size_t t = 0; t < kTemplates && (t + 1) * *period <= sent.size(); ++t) {
-        std::vector<LoopCode> loop;
-        for (const SentCode& c : sent.subspan(t * *period, *period)) loop.push_back({c.code, false});
-        Alignment walk = alignToLoop(sent, loop);
-        for (int vote = 0; vote < kVotes; ++vote) {
-            loop = voteOnLoop(sent, walk, loop.size(), levels);
-            walk = alignToLoop(sent, loop);
-        }
-        if (walk.cost >= bestCost) continue;
-        bestCost = walk.cost;
-        best = std::move(loop);
-        if (bestCost < 0.3) break;
+std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels,
+                                               const std::optional<std::vector<LoopCode>>& guess) {
+    std::optional<Candidate> best;
+    const auto tryOn = [&](std::vector<LoopCode> loop) {
+        Candidate c = votedOn(sent, std::move(loop), levels);
+        const double perCharacter = c.perCharacter;
+        if (perCharacter < kLargestCost && (!best || c.cost < best->cost)) best = std::move(c);
+        return perCharacter;
+    };
+    auto period = repetitionPeriod(sent);
+    if (!period) period = driftingPeriod(sent);
+    if (guess) tryOn(*guess);
+    for (std::size_t part = 1; period && part <= kMostParts; ++part) {
+        const std::size_t round = *period / part;
+        if (part > 1 && ((best && best->perCharacter < kFaultlessCost) || round <= 2 * kDrift)) break;
+        for (std::size_t t = 0; t < kTemplates && (t + 1) * round <= sent.size(); ++t)
+            if (const double cost = tryOn(roundOf(sent, round, t));
+                cost < kGoodCost || (part > 1 && cost > kOtherRound))
+                break;
     }
-    return best;
+    return best ? std::optional(std::move(best->loop)) : std::nullopt;
 }
 
 }  // namespace trueunit

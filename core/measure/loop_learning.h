@@ -14,7 +14,14 @@ std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent);
 
 // The loop behind a repeating tape. Each level of each place is voted on by the rounds, in the light of how often that
 // level's marks are missed and its spaces filled, which is estimated with it (expectation and maximisation; A. P.
-// Dempster et al., 1977, from memory). A fault that hits more than every other round alike is taken for the text.
-std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels);
+// Dempster et al., 1977, from memory), and on holes more or fewer, so that slips of the feed in the first guess do not
+// stay in it. A fault that hits more than every other round alike is taken for the text. Begins with rounds as they
+// came, and with a guess if there is one; of several loops the one holds that costs least.
+std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels,
+                                               const std::optional<std::vector<LoopCode>>& guess = std::nullopt);
+
+// What a loop costs together with the slips and errors it makes of what was sent: a long loop that takes slips for its
+// text is dearer than a short one that tells them. In the prices of an alignment. Pure.
+double costOfLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop);
 
 }  // namespace trueunit

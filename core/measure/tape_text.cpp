@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/measure/loop_learning.h"
+#include "core/measure/loop_mending.h"
 
 namespace trueunit {
 
@@ -26,64 +27,12 @@ std::vector<LoopCode> asLoop(const std::basic_string<unsigned char>& codes) {
     return loop;
 }
 
-std::vector<SentCode> asSent(std::span<const LoopCode> loop) {
+// Two rounds of it: a text may run over the loop's end.
+std::vector<SentCode> sentTwice(std::span<const LoopCode> loop) {
     std::vector<SentCode> sent;
-    for (const LoopCode& c : loop) sent.push_back({c.code, true, false});
+    for (int round = 0; round < 2; ++round)
+        for (const LoopCode& c : loop) sent.push_back({c.code, true, false});
     return sent;
-}
-
-// What the rounds show at one place of the loop, beside the hole itself.
-struct Seen {
-    int visits = 0;
-    int passedOver = 0;
-    std::map<unsigned, int> came;      // at the place, by combination
-    std::map<unsigned, int> inserted;  // after it
-};
-
-std::vector<Seen> lookAtRounds(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
-    std::vector<Seen> seen(loop.size());
-    sent = sent.last(walk.place.size());
-    for (std::size_t i = 0; i < sent.size(); ++i) {
-        Seen& here = seen[walk.place[i]];
-        if (walk.step[i] == Alignment::Step::again) {
-            ++here.inserted[sent[i].code];
-            continue;
-        }
-        ++here.visits;
-        ++here.came[sent[i].code];
-        for (int s = 1; s <= walk.skipped[i]; ++s)
-            ++seen[(walk.place[i] + loop.size() - static_cast<std::size_t>(s)) % loop.size()].passedOver;
-    }
-    return seen;
-}
-
-// The combination of most rounds, of two at least.
-std::optional<unsigned> mostOf(const std::map<unsigned, int>& counts, int rounds) {
-    const auto most = std::max_element(counts.begin(), counts.end(),
-                                       [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (most == counts.end() || most->second < 2 || 2 * most->second <= rounds) return std::nullopt;
-    return most->first;
-}
-
-// One mending of the loop; false: nothing to mend. A hole is added or struck out when most rounds, two at least, agree.
-bool mend(std::vector<LoopCode>& loop, const std::vector<Seen>& seen) {
-    std::vector<LoopCode> mended;
-    bool changed = false;
-    for (std::size_t j = 0; j < loop.size(); ++j) {
-        const Seen& s = seen[j];
-        const bool struck = s.passedOver >= 2 && s.passedOver > s.visits && loop.size() > 2;
-        if (!struck) mended.push_back(loop[j]);
-        changed |= struck;
-        const std::optional<unsigned> further = mostOf(s.inserted, s.visits);
-        if (!further) continue;
-        // The hole itself may be the one that was inserted, and the new one have come before it.
-        const std::optional<unsigned> here = mostOf(s.came, s.visits);
-        if (!struck && here && *further == loop[j].code) mended.back().code = *here;
-        mended.push_back({*further, false});
-        changed = true;
-    }
-    loop = std::move(mended);
-    return changed;
 }
 
 // Whether what stands on unknown stretches are other characters (returns, line feeds) and not the loop's own out of
@@ -121,9 +70,9 @@ std::vector<LoopCode> withLineEnd(std::span<const SentCode> sent, std::vector<Lo
     open.push_back({0, true});
     const Alignment walk = alignToLoop(sent, open);
     if (walk.cost >= cost || !comesByTheEnd(walk, open) || !othersBetween(sent, walk, open)) return loop;
-    const Seen end = lookAtRounds(sent, walk, open).back();
+    const SeenAtPlace end = lookAtRounds(sent, walk, open).back();
     for (const auto& counts : {end.came, end.inserted})
-        if (const auto code = mostOf(counts, end.visits)) loop.push_back({*code, false});
+        if (const auto code = combinationOfMost(counts, end.visits)) loop.push_back({*code, false});
     return alignToLoop(sent, loop).cost < walk.cost ? loop : open;
 }
 
@@ -163,6 +112,43 @@ bool fits(std::span<const SentCode> sent, const Alignment& walk, std::span<const
     return on >= kFewestOfPhrase && cost < kPhraseCost * static_cast<double>(on);
 }
 
+// The fox sentence, whatever stands between its repetitions, where it is what was sent.
+std::optional<std::vector<LoopCode>> foxBetweenOthers(const CodeTable& table, std::span<const SentCode> sent) {
+    std::vector<LoopCode> fox = phrase(table, kFox);
+    const Alignment walk = alignToLoop(sent, fox);
+    return fits(sent, walk, fox) ? std::optional(std::move(fox)) : std::nullopt;
+}
+
+// The loop with what stood most often on the stretch at its end that is not known.
+std::optional<std::vector<LoopCode>> withStretchBetween(std::span<const SentCode> sent, std::vector<LoopCode> loop) {
+    const Alignment walk = alignToLoop(sent, loop);
+    sent = sent.last(walk.place.size());
+    std::map<std::vector<unsigned>, int> stretches;
+    std::vector<unsigned> stretch;
+    bool whole = false;  // its beginning was heard
+    for (std::size_t i = 1; i < sent.size(); ++i) {
+        const bool on = loop[walk.place[i]].unknown;
+        if (on && !loop[walk.place[i - 1]].unknown) whole = true;
+        if (on) stretch.push_back(sent[i].code);
+        if (on || stretch.empty()) continue;
+        if (whole) ++stretches[stretch];
+        stretch.clear();
+    }
+    const auto most = std::max_element(stretches.begin(), stretches.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
+    if (most == stretches.end()) return std::nullopt;
+    loop.pop_back();
+    for (const unsigned code : most->first) loop.push_back({code, false});
+    return loop;
+}
+
+// A learned loop may keep a slip that it began with: the known text as it stands, with the loop's own stretch between,
+// unless that costs more.
+void holdTo(const std::vector<LoopCode>& known, std::span<const SentCode> sent, std::vector<LoopCode>& loop) {
+    auto held = withStretchBetween(sentTwice(loop), known);
+    if (held && costOfLoop(sent, *held) <= costOfLoop(sent, loop)) loop = std::move(*held);
+}
+
 // Levels that differ from a known text at most of its places, a fault that never rests; either way.
 unsigned alwaysWrong(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> known) {
     unsigned wrong = 0;
@@ -183,9 +169,7 @@ unsigned alwaysWrong(std::span<const SentCode> sent, const Alignment& walk, std:
 
 // A learned loop takes a level that always fails for its text: where it is a known text, that text is right.
 bool correctBy(const std::vector<LoopCode>& known, std::vector<LoopCode>& loop) {
-    const std::vector<SentCode> once = asSent(loop);
-    std::vector<SentCode> twice = once;  // the text may run over the end
-    twice.insert(twice.end(), once.begin(), once.end());
+    const std::vector<SentCode> twice = sentTwice(loop);
     const Alignment walk = alignToLoop(twice, known);
     if (walk.place.size() < twice.size() || !fits(twice, walk, known)) return false;
     const unsigned wrong = alwaysWrong(twice, walk, known);
@@ -202,7 +186,7 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
     TapeText out{TextSource::given, asLoop(encodeRound(table, text))};
     if (out.loop.empty()) return std::nullopt;
     for (int i = 0; i < kMendings; ++i)
-        if (!mend(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
+        if (!mendLoop(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
     out.loop = withLineEnd(sent, std::move(out.loop));
     return out;
 }
@@ -210,15 +194,14 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
 std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent) {
     sent = sent.last(std::min(sent.size(), kLearnedFrom));
     if (auto reversals = recogniseReversals(table, sent)) return reversals;
-    if (auto loop = learnLoop(sent, table.levels)) {
-        correctBy(phrase(table, "RYRYRYRY"), *loop);
-        const bool fox = correctBy(phrase(table, kFox), *loop);
-        return TapeText{fox ? TextSource::fox : TextSource::learned, std::move(*loop)};
-    }
-    std::vector<LoopCode> fox = phrase(table, kFox);
-    const Alignment walk = alignToLoop(sent, fox);
-    if (!fits(sent, walk, fox)) return std::nullopt;
-    return TapeText{TextSource::fox, std::move(fox)};
+    const auto fox = foxBetweenOthers(table, sent);
+    auto loop = learnLoop(sent, table.levels, fox ? withStretchBetween(sent, *fox) : std::nullopt);
+    if (fox && (!loop || costOfLoop(sent, *fox) < costOfLoop(sent, *loop))) return TapeText{TextSource::fox, *fox};
+    if (!loop) return std::nullopt;
+    if (fox) holdTo(*fox, sent, *loop);
+    correctBy(phrase(table, "RYRYRYRY"), *loop);
+    const bool isFox = correctBy(phrase(table, kFox), *loop);
+    return TapeText{isFox ? TextSource::fox : TextSource::learned, std::move(*loop)};
 }
 
 }  // namespace trueunit

@@ -14,17 +14,18 @@ namespace trueunit {
 namespace {
 
 // Costs are about minus two times the logarithm of the odds: a slip of the feed is far rarer than a level in error at
-// worst, and dearer than any single character misread.
+// worst, and dearer than any single character misread until the walk has told how often either is.
 constexpr float kUnsure = 1.0F;
 constexpr float kUnknownText = 2.5F;
-constexpr float kAgain = 6.5F;
-constexpr float kOver = 6.5F;
 constexpr float kOverMore = 2.0F;
 constexpr float kJump = 14.0F;
 constexpr float kJumpAfterGap = 0.5F;
 constexpr float kDearestLevel = 8.0F;
-constexpr float kDearestCharacter = 12.0F;  // below two slips: a burst of noise is no slip and its contrary
-constexpr int kMostByLevels = 2;            // in error in one character; more is another character
+// Below two slips where they are rare: a burst of noise is no slip and its contrary. Above where they are not.
+constexpr float kDearestCharacter = 17.0F;
+constexpr float kOneOfAll = 6.9F;  // a misread character is any of 31, what slipped is the one due
+constexpr float kCheapestSlip = 4.5F, kDearestSlip = 9.0F;
+constexpr int kMostByLevels = 2;  // in error in one character; more is another character
 constexpr std::size_t kAwayFromSlip = 2;
 constexpr std::size_t kMostOver = 4;
 constexpr float kNever = 1e30F;
@@ -36,7 +37,7 @@ constexpr std::int32_t kBackJump = 255;
 constexpr std::size_t kFurthestBack = kMostOver + 1;               // but for a jump
 constexpr std::array<std::int32_t, 6> kInOrder{1, 0, 2, 3, 4, 5};  // of two that cost the same the former holds
 
-float emission(const SentCode& sent, const LoopCode& due, const LevelPrices& prices) {
+float emission(const SentCode& sent, const LoopCode& due, const AlignmentPrices& prices) {
     if (!sent.sure) return kUnsure;
     if (due.unknown) return kUnknownText;
     float cost = 0.0F;
@@ -48,17 +49,17 @@ float emission(const SentCode& sent, const LoopCode& due, const LevelPrices& pri
 }
 
 // What a step costs that comes from so many places back, per place it ends at.
-std::vector<float> pricesOf(std::span<const LoopCode> loop, std::size_t back) {
+std::vector<float> pricesOf(std::span<const LoopCode> loop, std::size_t back, const AlignmentPrices& asked) {
     std::vector<float> prices(loop.size(), kNever);
     if (back > std::max<std::size_t>(1, loop.size())) return prices;  // more than once round
     for (std::size_t j = 0; j < loop.size(); ++j) {
         const LoopCode& passed = loop[(j + loop.size() - 1) % loop.size()];
         if (back == kBackAgain)
-            prices[j] = loop[j].unknown ? 0.0F : kAgain;
+            prices[j] = loop[j].unknown ? 0.0F : asked.again;
         else if (back == kBackOn || (back == kBackOn + 1 && passed.unknown))
             prices[j] = 0.0F;
         else
-            prices[j] = kOver + kOverMore * static_cast<float>(back - 2);
+            prices[j] = asked.over + kOverMore * static_cast<float>(back - 2);
     }
     return prices;
 }
@@ -84,15 +85,22 @@ bool evenFeedAbout(const Alignment& walk, std::span<const LoopCode> loop, std::s
     return true;
 }
 
+float slipPrice(const Alignment& walk, std::span<const LoopCode> loop, Alignment::Step slip) {
+    ErrorRate rate{1.0F, 25.8F};
+    for (std::size_t i = 1; i < walk.place.size(); ++i)
+        if (!loop[walk.place[i]].unknown && !loop[walk.place[i - 1]].unknown) rate.count(walk.step[i] == slip);
+    return rate.price(kCheapestSlip, kDearestSlip);
+}
+
 // All places of the loop move on together, one way of stepping after the other: many of them at a time.
 struct Walk {
-    Walk(std::span<const LoopCode> l, const LevelPrices& p)
-        : loop(l), levels(p), cost(kFurthestBack + l.size()), next(cost.size()), from(l.size()) {
-        for (std::size_t by = 0; by <= kFurthestBack; ++by) prices[by] = pricesOf(l, by);
+    Walk(std::span<const LoopCode> l, const AlignmentPrices& p)
+        : loop(l), asked(p), cost(kFurthestBack + l.size()), next(cost.size()), from(l.size()) {
+        for (std::size_t by = 0; by <= kFurthestBack; ++by) prices[by] = pricesOf(l, by, p);
     }
 
     std::span<const LoopCode> loop;
-    LevelPrices levels;
+    AlignmentPrices asked;
     std::map<unsigned, std::vector<float>> emissions;  // at each place, by what came
     std::array<std::vector<float>, kFurthestBack + 1> prices;
     std::vector<float> cost;          // of the best walk that ends at each place; before them once more the last ones
@@ -121,7 +129,7 @@ struct Walk {
         constexpr unsigned kNotSure = ~0U;
         std::vector<float>& emitted = emissions[sent.sure ? sent.code : kNotSure];
         if (emitted.empty())
-            for (const LoopCode& due : loop) emitted.push_back(emission(sent, due, levels));
+            for (const LoopCode& due : loop) emitted.push_back(emission(sent, due, asked));
         return emitted;
     }
 
@@ -140,7 +148,7 @@ struct Walk {
 
 }  // namespace
 
-LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk) {
+AlignmentPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk) {
     sent = sent.last(walk.place.size());
     std::array<ErrorRate, 8> lost, filled;
     ErrorRate misread;
@@ -153,18 +161,20 @@ LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCo
         for (std::size_t level = 0; level < lost.size() && !other; ++level)
             ((due.code >> level & 1U) != 0 ? lost : filled)[level].count((off >> level & 1U) != 0);
     }
-    LevelPrices learned;
+    AlignmentPrices learned;
     for (std::size_t level = 0; level < lost.size(); ++level) {
         learned.lost[level] = lost[level].price(learned.lost[level], kDearestLevel);
         learned.filled[level] = filled[level].price(learned.filled[level], kDearestLevel);
     }
-    learned.atMost = misread.price(learned.atMost, kDearestCharacter);
+    learned.atMost = std::clamp(misread.price(0.0F, kDearestCharacter) + kOneOfAll, learned.atMost, kDearestCharacter);
+    learned.again = slipPrice(walk, loop, Alignment::Step::again);
+    learned.over = slipPrice(walk, loop, Alignment::Step::over);
     return learned;
 }
 
 int levelsApart(unsigned a, unsigned b) { return std::popcount(a ^ b); }
 
-Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop, const LevelPrices& prices) {
+Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop, const AlignmentPrices& prices) {
     Alignment out;
     if (loop.empty() || sent.empty()) return out;
     const std::size_t n = std::min(sent.size(), std::max<std::size_t>(1, kMostCells / loop.size()));

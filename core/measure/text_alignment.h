@@ -32,22 +32,26 @@ struct Alignment {
     double cost = 0.0;               // per character, by the prices asked for
 };
 
-// What errors of the levels cost against right ones: about minus two times the logarithm of the odds. At worst a level
-// is in error once in three times, and any character may be misread altogether.
-struct LevelPrices {
+// What errors of the levels and slips of the feed cost against what is right: about minus two times the logarithm of
+// the odds. At worst a level is in error once in three times, any character may be misread altogether, and the feed
+// slips once in 26 characters either way.
+struct AlignmentPrices {
     std::array<float, 8> lost = {2, 2, 2, 2, 2, 2, 2, 2};  // by level
     std::array<float, 8> filled = lost;
     float atMost = 6.0F;  // of one character
+    float again = 6.5F;   // the same once more
+    float over = 6.5F;    // over one
 };
 
-// From the characters of a walk away from the slips of its feed: two levels that never fail elsewhere do not fail
-// together where a slip explains what came. Never cheaper than at worst.
-LevelPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk);
+// From a walk: of the levels away from the slips of its feed, for two levels that never fail elsewhere do not fail
+// together where a slip explains what came. Never cheaper than at worst, but for a feed that slips oftener.
+AlignmentPrices pricesLearned(std::span<const SentCode> sent, std::span<const LoopCode> loop, const Alignment& walk);
 
 // Finds the likeliest walk round the loop (Viterbi's algorithm): on by one, the same once more, over a few, or, dear,
 // to anywhere. Starts at any point. Pure; time and memory go with characters times loop length, so the oldest
 // characters are left out when there are too many: place.size() counts those at the end of `sent` that were aligned.
-Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop, const LevelPrices& prices = {});
+Alignment alignToLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop,
+                      const AlignmentPrices& prices = {});
 
 // Levels in which two combinations differ.
 int levelsApart(unsigned a, unsigned b);
