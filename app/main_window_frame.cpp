@@ -174,7 +174,9 @@ void MainWindow::askReport() {
     const bool wasLive = !keeper_.frozen();
     if (wasLive) freezeAsProof();
     if (!keeper_.frozen()) return;
-    if (wasLive) messages_->say(tr("Frozen for the report; nothing that comes meanwhile is lost."));
+    if (wasLive)
+        messages_->say(session_.ended() ? tr("Frozen for the report.")
+                                        : tr("Frozen for the report; nothing that comes meanwhile is lost."));
     signFrame();
     const QString machine = QString::fromStdString(keeper_.frame().machine);
     ReportDialog dialog(machine, QString::fromStdString(keeper_.frame().remarks),

@@ -69,6 +69,10 @@ void grid(PageFlow& page, const FrozenFrame& frame) {
     page.reserve(height + 2.0);
     ReportGrid(frame, page.area(0.0, PageFlow::kTextWidth, height), page.dots(1.0)).draw(page.painter());
     page.space(height + 2.0);
+    if (!trace || page.tight()) return;
+    QString legend = Words::tr("Grey: the other characters of the window.");
+    if (frame.before) legend += Words::tr(" Dashed: the same character before.");
+    page.paragraph(legend, PageFlow::font(7.0), kFaint);
 }
 
 void labelled(PageFlow& page, const QString& label, const QString& text) { page.beside(label, text, 8.5, 13.5); }

@@ -317,8 +317,10 @@ TEST(FindingRules, ALevelThatHidesBehindTheBiasIsSaidTo) {
 
 TEST(FindingRules, WhatFeedsTheTapeFollowsFromWhichWayItSlips) {
     Bench b;
-    b.tape->repeated = 6;
-    b.tape->skipped = 1;
+    b.tape->repeated = 8;
+    b.tape->skipped = 2;  // a feed that slips either way does so often enough
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "Feed wheel"));
+    b.tape->repeated = 12;
     EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What moves the tape"));
     std::swap(b.tape->repeated, b.tape->skipped);
     EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What holds the tape"));

@@ -101,8 +101,8 @@ TEST(LevelMeter, SaysClippingLossesAndTheWiring) {
     Snapshot s = SnapshotBuilder().value();
     LevelMeter meter;
     meter.show(std::make_shared<const Snapshot>(s));
-    EXPECT_EQ(meter.levelWords(), u("−11 dB"));
-    EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz, signal to noise 43 dB"));
+    EXPECT_EQ(meter.levelWords(), u("−11 dBFS"));
+    EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz, signal to noise 43 dBFS"));
     Snapshot sliced = SnapshotBuilder().value();
     sliced.options.slicePercent = 42.0;
     meter.show(std::make_shared<const Snapshot>(sliced));

@@ -203,7 +203,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "The largest sample lies %1 dB of full scale."),
     QT_TRANSLATE_NOOP("Core", "Every sample is zero."),
     QT_TRANSLATE_NOOP("Core", "Right input chosen, right recording?"),
-    QT_TRANSLATE_NOOP("Core", "Cable, coupler, gain; is the loop closed and fed, does the tape run?"),
+    QT_TRANSLATE_NOOP("Core", "Cable, stage, gain; is the loop closed and fed, does the tape run?"),
     QT_TRANSLATE_NOOP("Core",
                       "The report could not be written to \"%1\" (%2); choose another folder or free some space."),
     QT_TRANSLATE_NOOP("Core", "The machine card could not be kept in \"%1\" (%2)."),

@@ -82,6 +82,30 @@ constexpr std::array kEarlier = {
                       "Compare the dots of %1 with its neighbours in the displacement plot; move that lever by hand "
                       "with the power off and feel for drag."),
     QT_TRANSLATE_NOOP("Core", "The speed wanders by about %1"),
+    QT_TRANSLATE_NOOP("Core",
+                      "Against the start of their character the early instants swing as far as the late ones: that is "
+                      "not the speed of the drive."),
+    QT_TRANSLATE_NOOP("Core", "No shaft of the machine card turns so."),
+    QT_TRANSLATE_NOOP(
+        "Core", "The starts keep their time: so where it works the contact of the levels and not that of the start."),
+    QT_TRANSLATE_NOOP("Core",
+                      "once in %1 characters: a shaft or wheel that turns once in so many turns of the main shaft"),
+    QT_TRANSLATE_NOOP("Core", "%1 times in each character: a shaft before the main shaft"),
+    QT_TRANSLATE_NOOP("Core",
+                      "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
+                      "by hand through one revolution of that shaft and feel for a stiff place or play."),
+    QT_TRANSLATE_NOOP("Core", "Leads exchanged between coupler and sound card, or a sound card that inverts."),
+    QT_TRANSLATE_NOOP("Core", "Input gain of the sound card, microphone boost, the coupler or divider at the loop."),
+    QT_TRANSLATE_NOOP("Core", "Cable, coupler, gain; is the loop closed and fed, does the tape run?"),
+    QT_TRANSLATE_NOOP("Core",
+                      "Held against %1, %2 characters came twice and %3 were passed over, %4 of the characters; the "
+                      "levels themselves are right there."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Read one way round the line falls into characters with start and stop, the other way it does "
+                      "not: mark and space are exchanged between loop and samples."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Input level and gain of the sound card, the series resistor or coupler at the loop, cables and "
+                      "their screens, microphone boost."),
 };
 
 }  // namespace

@@ -120,8 +120,9 @@ constexpr std::array kFindings = {
                       "What makes the start: its own contact where it has one (dirt, burnt faces, a loose screw), then "
                       "its lever, cam and spring, and their play."),
     QT_TRANSLATE_NOOP("Core", "That makes the stop before it long or short as well."),
-    QT_TRANSLATE_NOOP(
-        "Core", "The starts keep their time: so where it works the contact of the levels and not that of the start."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The starts keep their time: so it works on what makes the levels (their cams, levers, contacts) "
+                      "and not on what makes the start."),
     QT_TRANSLATE_NOOP("Core", "Not a contact that sends the levels too: that would scatter each instant by itself."),
     QT_TRANSLATE_NOOP("Core", "Common practice bears %1 rms."),
     QT_TRANSLATE_NOOP("Core", "That is of the last %1 characters."),
@@ -143,10 +144,11 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "What short elements do pulls the speed as read to %1 %; here it is set aside."),
     QT_TRANSLATE_NOOP("Core", "As a swing of the speed that is %1 either way."),
     QT_TRANSLATE_NOOP("Core",
-                      "Against the start of their character the early instants swing as far as the late ones: that is "
-                      "not the speed of the drive."),
+                      "Held against the start of their character the first instants swing as far as the last: that is "
+                      "not the speed of the drive, nor the bias, though the trails of both may wave with it."),
     QT_TRANSLATE_NOOP("Core", "By the machine card that is %1."),
-    QT_TRANSLATE_NOOP("Core", "No shaft of the machine card turns so."),
+    QT_TRANSLATE_NOOP("Core",
+                      "No shaft of the machine card turns so; the card knows the motor's and the transmitting one."),
     QT_TRANSLATE_NOOP("Core", "It runs at %1 baud, which is no standard speed"),
     QT_TRANSLATE_NOOP("Core", "The unit is %1 ms."),
     QT_TRANSLATE_NOOP("Core", "It is %1 % off %2 baud."),
@@ -190,9 +192,9 @@ constexpr std::array kFindings = {
                       "Watch the trail of the speed for some minutes with the machine warm; hold the load even (no "
                       "tape) and see whether it still wanders."),
     QT_TRANSLATE_NOOP("Core", "The displacement swings by %1 at %2 Hz"),
-    QT_TRANSLATE_NOOP("Core",
-                      "once in %1 characters: a shaft or wheel that turns once in so many turns of the main shaft"),
-    QT_TRANSLATE_NOOP("Core", "%1 times in each character: a shaft before the main shaft"),
+    QT_TRANSLATE_NOOP(
+        "Core", "once in %1 characters: a shaft or wheel that turns once in so many turns of the transmitting shaft"),
+    QT_TRANSLATE_NOOP("Core", "%1 times in each character: a shaft before the transmitting shaft"),
     QT_TRANSLATE_NOOP("Core",
                       "A periodic line of %1 of a unit either way stands out at %2 Hz, %3; %4 rms is left without it."),
     QT_TRANSLATE_NOOP("Core",
@@ -207,8 +209,8 @@ constexpr std::array kFindings = {
                       "cams against each other: a bent shaft, a bearing with play, an eccentric or bent gear, a "
                       "damaged tooth."),
     QT_TRANSLATE_NOOP("Core",
-                      "Count teeth from the main shaft on to find which turns so. With the power off turn the machine "
-                      "by hand through one revolution of that shaft and feel for a stiff place or play."),
+                      "Count teeth from the transmitting shaft on to find which turns so. With the power off turn the "
+                      "machine by hand through one revolution of that shaft and feel for a stiff place or play."),
     QT_TRANSLATE_NOOP("Core", "The stop is irregular: %1 of a unit rms"),
     QT_TRANSLATE_NOOP("Core", "The stop is too long by %1 units"),
     QT_TRANSLATE_NOOP("Core",

@@ -27,6 +27,12 @@ QStringList withoutFindings(const Snapshot& s) {
     return {s.state == SignalState::reading ? Words::tr("No cause has been looked for.") : whyNothing(s)};
 }
 
+// What is out has a cause; the tape stays marked meanwhile.
+QString nothingFound(const Snapshot& s) {
+    return s.reading.verdict.exceeded.empty() ? Words::tr("Nothing stands out.")
+                                              : Words::tr("Too few characters yet to tell the cause of what is out.");
+}
+
 // Findings rest on other characters than the readings beside, more or, after a nudge, fewer: it is always said on how
 // many.
 std::size_t usedBy(const Snapshot& s) { return s.findingsUsed > 0 ? s.findingsUsed : s.windowUsed; }
@@ -192,7 +198,7 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     if (!findings)
         list_->setSentences(withoutFindings(snapshot));
     else if (findings->empty())
-        list_->setSentences({Words::tr("Nothing stands out.")});
+        list_->setSentences({nothingFound(snapshot)});
     else
         list_->setFindings(withDrive(*findings, snapshot.reading.drive));
     keepChosen(findings.value_or(std::vector<Finding>{}));

@@ -78,7 +78,7 @@ void LevelMeter::say(const Snapshot& s) {
     levelWords_ = still_                 ? QStringLiteral("\u2014")
                   : clipping_            ? Words::tr("clipping")
                   : s.levelDbfs < -150.0 ? Words::tr("no level")
-                                         : number(s.levelDbfs, 0) + Words::tr(" dB");
+                                         : number(s.levelDbfs, 0) + Words::tr(" dBFS");
     lossWords_.clear();
     if (s.reading.input.gaps > 0 || s.lostSamples > 0) {
         lossWords_ = counted(s.reading.input.gaps, Words::tr("gap"), Words::tr("gaps"));
@@ -112,7 +112,7 @@ void LevelMeter::paintEvent(QPaintEvent*) {
     painter.setFont(theme::text(theme::kSmallPx, clipping_ ? QFont::DemiBold : QFont::Normal));
     painter.setPen(clipping_ ? theme::kOut : theme::kInk);
     drawFigures(painter, {x, baseline}, levelWords_);
-    x += std::max(figuresWidth(metrics, QStringLiteral("−00 dB")), metrics.horizontalAdvance("clipping ")) + 14;
+    x += std::max(figuresWidth(metrics, QStringLiteral("−00 dBFS")), metrics.horizontalAdvance("clipping ")) + 14;
 
     // Losses above what is known of the wiring: the first is news, the second is background.
     const bool both = !lossWords_.isEmpty() && !inputWords_.isEmpty();

@@ -92,8 +92,10 @@ RowText scatterRow(const Snapshot& s) {
     text.unit = Words::tr("% rms");
     if (s.reading.contact && s.reading.contact->bounces > 0)
         text.judgement = counted(s.reading.contact->bounces, Words::tr("bounce"), Words::tr("bounces"));
-    else if (!s.reading.distortion.cyclic)
-        text.judgement = Words::tr("may fall yet");
+    else if (!s.reading.distortion.cyclic) {
+        text.judgement = Words::tr("not final");
+        text.inWords = Words::tr("not final: it falls if more characters show something periodic in it");
+    }
     return text;
 }
 

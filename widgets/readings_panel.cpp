@@ -32,7 +32,7 @@ const char* const kRowNames[ReadingsPanel::kRows] = {
 // What each tells, for its tooltip; the help has a page for each.
 const char* const kMeanings[ReadingsPanel::kRows] = {
     QT_TRANSLATE_NOOP("Words", "The unit against its nominal length: motor, governor, gears, mains frequency."),
-    QT_TRANSLATE_NOOP("Words", "Characters a minute while the tape runs without pause: main shaft and clutch."),
+    QT_TRANSLATE_NOOP("Words", "Characters a minute while the tape runs without pause: transmitting shaft and clutch."),
     QT_TRANSLATE_NOOP("Words", "Length of the stop in units: rest of the main cam, clutch and its latch."),
     QT_TRANSLATE_NOOP("Words", "Marks too long (+) or too short (-): the contact, its gap and its eccentric."),
     QT_TRANSLATE_NOOP("Words", "Ends of marks late (+) or early (-): cam flanks, levers, return spring."),
@@ -78,6 +78,8 @@ QString reasonFor(const Snapshot& s, int row) {
         if (QString::fromStdString(note).contains(QLatin1String(kReasonKeys[row]), Qt::CaseInsensitive))
             return told(note);
     if (!s.reading.valid()) return whyNothing(s);
+    if (row == ReadingsPanel::cyclic && s.reading.distortion.cyclic)
+        return Words::tr("%1: nothing periodic stands out of the scatter.").arg(Words::tr(kRowNames[row]));
     return Words::tr("%1: too few characters so far.").arg(Words::tr(kRowNames[row]));
 }
 

@@ -19,7 +19,7 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core",
                       "Half the swing is %1 above the noise; the noise alone displaces single instants by %2 rms."),
     QT_TRANSLATE_NOOP("Core",
-                      "Input level and gain of the sound card, the series resistor or coupler at the loop, cables and "
+                      "Input level and gain of the sound card, the series resistor or stage at the loop, cables and "
                       "their screens, microphone boost."),
     QT_TRANSLATE_NOOP("Core",
                       "Raise the level step by step while watching the level meter; it must stay clear of clipping."),
@@ -38,13 +38,13 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP(
         "Core", "%1 of all samples lie at full scale; levels and coupling cannot be told well from flattened samples."),
     QT_TRANSLATE_NOOP("Core", "Flattened samples may be why nothing can be read."),
-    QT_TRANSLATE_NOOP("Core", "Input gain of the sound card, microphone boost, the coupler or divider at the loop."),
+    QT_TRANSLATE_NOOP("Core", "Input gain of the sound card, microphone boost, the stage or divider at the loop."),
     QT_TRANSLATE_NOOP("Core", "Turn the gain down until the level meter shows no clipping, then measure again."),
     QT_TRANSLATE_NOOP("Core", "The signal arrives reversed; it is read the right way round"),
     QT_TRANSLATE_NOOP("Core",
                       "Read one way round the line falls into characters with start and stop, the other way it does "
-                      "not: mark and space are exchanged between loop and samples."),
-    QT_TRANSLATE_NOOP("Core", "Leads exchanged between coupler and sound card, or a sound card that inverts."),
+                      "not: mark and space are exchanged on the way from the loop to the samples."),
+    QT_TRANSLATE_NOOP("Core", "Leads exchanged between loop, stage and sound card, or a sound card that inverts."),
     QT_TRANSLATE_NOOP("Core", "Nothing in the machine."),
     QT_TRANSLATE_NOOP("Core", "Nothing needs doing: the readings are the same either way."),
     QT_TRANSLATE_NOOP("Core", "Level %1 hardly ever sends a mark"),
@@ -127,9 +127,7 @@ constexpr std::array kOfSignal = {
                       "with the power off and feel its way: drag speaks for gum or a weak spring, play for wear, "
                       "neither for the cam or the contact gap."),
     QT_TRANSLATE_NOOP("Core", "The tape feed slips: %1 in %2 characters"),
-    QT_TRANSLATE_NOOP("Core",
-                      "Held against %1, %2 characters came twice and %3 were passed over, %4 of the characters; the "
-                      "levels themselves are right there."),
+    QT_TRANSLATE_NOOP("Core", "Held against %1, so many characters came twice: %2; so many were passed over: %3."),
     QT_TRANSLATE_NOOP("Core", "They come anywhere on the tape."),
     QT_TRANSLATE_NOOP("Core", "%1 of them come at one place of the tape, behind “%2”."),
     QT_TRANSLATE_NOOP("Core", "The tape at that place: a torn or blocked feed hole, a splice, a crease."),
@@ -147,6 +145,7 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP(
         "Core", "Mark the tape and let it run: the mark must come by after the same number of characters each round."),
     QT_TRANSLATE_NOOP("Core", "Try a new tape before the feed is touched."),
+    QT_TRANSLATE_NOOP("Core", "That is %1 of the characters; the levels themselves are right there."),
 };
 
 }  // namespace

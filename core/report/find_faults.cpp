@@ -169,7 +169,7 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
         f.evidence = input.peakDbfs ? "The largest sample lies " + decimals(*input.peakDbfs, 0) + " dB of full scale."
                                     : "Every sample is zero.";
         f.lookAt =
-            "Right input chosen, right recording? Cable, coupler, gain; is the loop closed and fed, does the tape run?";
+            "Right input chosen, right recording? Cable, stage, gain; is the loop closed and fed, does the tape run?";
     }
     out.push_back(f);
     if (input.clippedPercent > kOverdrivenPercent) {
@@ -177,7 +177,7 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
         f.confidence = 0.9;
         f.title = "The input is overdriven: " + percent(input.clippedPercent) + " of the samples clip";
         f.evidence = "Flattened samples may be why nothing can be read.";
-        f.lookAt = "Input gain of the sound card, microphone boost, the coupler or divider at the loop.";
+        f.lookAt = "Input gain of the sound card, microphone boost, the stage or divider at the loop.";
         f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
         out.insert(out.begin(), f);
     }

@@ -55,9 +55,8 @@ std::string whatPullsIt(const Symptoms& s, const Measured& error) {
 std::string asSpeed(const Symptoms& s, const CyclicLine& line) {
     if (line.perCharacter <= 0.0 || line.perCharacter >= 1.0) return "";
     if (!line.shiftsStart)
-        return " Against the start of their character the early instants swing as far as the late ones: that is not "
-               "the "
-               "speed of the drive.";
+        return " Held against the start of their character the first instants swing as far as the last: that is not "
+               "the speed of the drive, nor the bias, though the trails of both may wave with it.";
     return " As a swing of the speed that is " + percent(speedSwingPercent(line, s.unitMs()), 2) + " either way.";
 }
 
@@ -118,7 +117,8 @@ std::string byTheCard(const Symptoms& s) {
 std::string shaftByTheCard(const Symptoms& s, double hz) {
     if (!s.options.card || !s.reading.speed.baud) return "";
     const auto shaft = shaftOf(*s.options.card, s.levels, s.reading.speed.baud->value, hz);
-    return shaft ? " By the machine card that is " + *shaft + "." : " No shaft of the machine card turns so.";
+    return shaft ? " By the machine card that is " + *shaft + "."
+                 : " No shaft of the machine card turns so; the card knows the motor's and the transmitting one.";
 }
 
 std::optional<RankedFinding> noStandardSpeed(const Symptoms& s) {
@@ -160,9 +160,9 @@ bool mayBeTheSpeeds(const Symptoms& s, const CyclicLine& line) {
 
 std::string turnsInWords(double perCharacter) {
     if (perCharacter > 1.0)
-        return decimals(perCharacter, 2) + " times in each character: a shaft before the main shaft";
+        return decimals(perCharacter, 2) + " times in each character: a shaft before the transmitting shaft";
     return "once in " + decimals(1.0 / perCharacter, 2) +
-           " characters: a shaft or wheel that turns once in so many turns of the main shaft";
+           " characters: a shaft or wheel that turns once in so many turns of the transmitting shaft";
 }
 
 }  // namespace
@@ -257,10 +257,11 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
                           "belt that comes round so often and a governor that hunts do the same."
                         : ", above all where it can shift contacts and cams against each other: a bent shaft, a "
                           "bearing with play, an eccentric or bent gear, a damaged tooth. The starts keep their time: "
-                          "so where it works the contact of the levels and not that of the start.");
+                          "so it works on what makes the levels (their cams, levers, contacts) and not on what makes "
+                          "the start.");
     f.confirm =
-        "Count teeth from the main shaft on to find which turns so. With the power off turn the machine by hand "
-        "through one revolution of that shaft and feel for a stiff place or play." +
+        "Count teeth from the transmitting shaft on to find which turns so. With the power off turn the machine by "
+        "hand through one revolution of that shaft and feel for a stiff place or play." +
         kUnplug;
     return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
 }

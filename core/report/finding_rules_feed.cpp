@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the tape feed does; told by holding the characters against the text of the tape.
-#include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "core/report/finding_rules.h"
 #include "core/report/finding_words.h"
@@ -16,17 +17,30 @@ std::string whereItSlips(const SlipPlaces& p) {
     return " " + std::to_string(p.atOnePlace) + " of them come at one place of the tape, behind “" + p.behind + "”.";
 }
 
+// Whether so many more of one kind than of the other are not what a feed does that slips either way: the chance that
+// heads fall so often (binomial).
+bool allOneWay(long these, long others) {
+    constexpr double kChance = 0.01;
+    const auto n = static_cast<double>(these + others);
+    double chance = 0.0;
+    for (long k = 0; k <= others; ++k) {
+        const auto few = static_cast<double>(k);
+        chance +=
+            std::exp(std::lgamma(n + 1) - std::lgamma(few + 1) - std::lgamma(n - few + 1) - n * std::numbers::ln2);
+    }
+    return these > others && chance < kChance;
+}
+
 // A tape that stands still was not moved, one that goes too far was not held (common practice).
 std::string whatFeeds(const TapeStudy& t) {
-    constexpr long kFewestTelling = 4, kTimes = 4;
     if (t.slipPlaces && t.slipPlaces->atOnePlace > 0)
         return "The tape at that place: a torn or blocked feed hole, a splice, a crease. Then feed wheel and its pins, "
                "feed pawl and detent.";
-    if (t.repeated >= std::max(kFewestTelling, kTimes * t.skipped))
+    if (allOneWay(t.repeated, t.skipped))
         return "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, "
                "guide, "
                "reel; then the feed holes of the tape.";
-    if (t.skipped >= std::max(kFewestTelling, kTimes * t.repeated))
+    if (allOneWay(t.skipped, t.repeated))
         return "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too "
                "far; then a tape that is pulled.";
     return "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.";
@@ -46,10 +60,10 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (s.tape->strange > slips) f.confidence *= 0.7;
     f.title =
         "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
-    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ", " +
-                 std::to_string(s.tape->repeated) + " characters came twice and " + std::to_string(s.tape->skipped) +
-                 " were passed over, " + rateWords(slips, s.tape->compared) +
-                 " of the characters; the levels themselves are right there.";
+    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) +
+                 ", so many characters came twice: " + std::to_string(s.tape->repeated) +
+                 "; so many were passed over: " + std::to_string(s.tape->skipped) + ". That is " +
+                 rateWords(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
     if (s.tape->slipPlaces) f.evidence += whereItSlips(*s.tape->slipPlaces);
     if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";
     f.lookAt = whatFeeds(*s.tape);

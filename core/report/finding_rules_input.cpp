@@ -107,7 +107,7 @@ std::optional<RankedFinding> weakSignal(const Symptoms& s) {
     if (in.peakDbfs) f.evidence += " and the largest sample " + decimals(*in.peakDbfs, 1) + " dB of full scale";
     f.evidence += "; the noise alone displaces single instants by " + percent(s.noisePercent(), 2) + " rms.";
     f.lookAt =
-        "Input level and gain of the sound card, the series resistor or coupler at the loop, cables and their "
+        "Input level and gain of the sound card, the series resistor or stage at the loop, cables and their "
         "screens, microphone boost.";
     f.confirm =
         "Raise the level step by step while watching the level meter; it must stay clear of clipping." + kLoopOff;
@@ -144,7 +144,7 @@ std::optional<RankedFinding> clipped(const Symptoms& s) {
     f.evidence = percent(clippedPercent) +
                  " of all samples lie at full scale; levels and coupling cannot be told well from "
                  "flattened samples.";
-    f.lookAt = "Input gain of the sound card, microphone boost, the coupler or divider at the loop.";
+    f.lookAt = "Input gain of the sound card, microphone boost, the stage or divider at the loop.";
     f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
     f.confidence = 0.97;
     // Behind a coupling flattened samples spoil the restoring of the line: what else stands out may come of that.
@@ -159,8 +159,9 @@ std::optional<RankedFinding> reversed(const Symptoms& s) {
     f.title = "The signal arrives reversed; it is read the right way round";
     f.evidence =
         "Read one way round the line falls into characters with start and stop, the other way it does not: mark "
-        "and space are exchanged between loop and samples.";
-    f.lookAt = "Leads exchanged between coupler and sound card, or a sound card that inverts. Nothing in the machine.";
+        "and space are exchanged on the way from the loop to the samples.";
+    f.lookAt =
+        "Leads exchanged between loop, stage and sound card, or a sound card that inverts. Nothing in the machine.";
     f.confirm = "Nothing needs doing: the readings are the same either way.";
     f.confidence = 0.97;
     return RankedFinding{f, kRemark};

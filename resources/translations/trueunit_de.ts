@@ -2542,6 +2542,58 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Turn the eccentric until the bias stands near zero.</source>
         <translation>Den Exzenter drehen, bis die Anzeige nahe null steht.</translation>
     </message>
+    <message>
+        <source>Cable, stage, gain; is the loop closed and fed, does the tape run?</source>
+        <translation>Kabel, Stufe, Verstärkung; ist der Linienstromkreis geschlossen und gespeist, läuft der Streifen?</translation>
+    </message>
+    <message>
+        <source>The starts keep their time: so it works on what makes the levels (their cams, levers, contacts) and not on what makes the start.</source>
+        <translation>Die Anläufe halten ihre Zeit: Also wirkt es auf das, was die Schritte macht (ihre Nocken, Hebel, Kontakte), und nicht auf das, was den Anlauf macht.</translation>
+    </message>
+    <message>
+        <source>Held against the start of their character the first instants swing as far as the last: that is not the speed of the drive, nor the bias, though the trails of both may wave with it.</source>
+        <translation>Gegen den Beginn ihres Zeichens gehalten schwingen die ersten Übergänge so weit wie die letzten: Das ist nicht die Geschwindigkeit des Antriebs und nicht die einseitige Verzerrung, auch wenn die Verläufe beider davon wellig sein können.</translation>
+    </message>
+    <message>
+        <source>No shaft of the machine card turns so; the card knows the motor&apos;s and the transmitting one.</source>
+        <translation>Keine Welle der Maschinenkarte dreht so; die Karte kennt die des Motors und die Sendewelle.</translation>
+    </message>
+    <message>
+        <source>once in %1 characters: a shaft or wheel that turns once in so many turns of the transmitting shaft</source>
+        <translation>einmal in %1 Zeichen: eine Welle oder ein Rad, das sich in so vielen Umdrehungen der Sendewelle einmal dreht</translation>
+    </message>
+    <message>
+        <source>%1 times in each character: a shaft before the transmitting shaft</source>
+        <translation>%1-mal in jedem Zeichen: eine Welle vor der Sendewelle</translation>
+    </message>
+    <message>
+        <source>Count teeth from the transmitting shaft on to find which turns so. With the power off turn the machine by hand through one revolution of that shaft and feel for a stiff place or play.</source>
+        <translation>Von der Sendewelle an Zähne zählen, um zu finden, was sich so dreht. Bei ausgeschaltetem Strom die Maschine von Hand durch eine Umdrehung dieser Welle drehen und nach einer schweren Stelle oder Spiel fühlen.</translation>
+    </message>
+    <message>
+        <source>Input level and gain of the sound card, the series resistor or stage at the loop, cables and their screens, microphone boost.</source>
+        <translation>Eingangspegel und Verstärkung der Soundkarte, Vorwiderstand oder Stufe am Linienstromkreis, Kabel und ihre Schirme, Mikrofonverstärkung.</translation>
+    </message>
+    <message>
+        <source>Input gain of the sound card, microphone boost, the stage or divider at the loop.</source>
+        <translation>Eingangsverstärkung der Soundkarte, Mikrofonverstärkung, Stufe oder Teiler am Linienstromkreis.</translation>
+    </message>
+    <message>
+        <source>Read one way round the line falls into characters with start and stop, the other way it does not: mark and space are exchanged on the way from the loop to the samples.</source>
+        <translation>Nur in einer Richtung gelesen ergibt die Leitung Zeichen mit Anlauf und Sperrschritt: Zeichenstrom und Trennstrom sind auf dem Weg vom Linienstromkreis zu den Abtastwerten vertauscht.</translation>
+    </message>
+    <message>
+        <source>Leads exchanged between loop, stage and sound card, or a sound card that inverts.</source>
+        <translation>Leitungen zwischen Linienstromkreis, Stufe und Soundkarte vertauscht, oder eine Soundkarte, die umkehrt.</translation>
+    </message>
+    <message>
+        <source>Held against %1, so many characters came twice: %2; so many were passed over: %3.</source>
+        <translation>Gegen %1 gehalten kamen so viele Zeichen doppelt: %2; so viele wurden übergangen: %3.</translation>
+    </message>
+    <message>
+        <source>That is %1 of the characters; the levels themselves are right there.</source>
+        <translation>Das sind %1 der Zeichen; die Schritte selbst stimmen dort.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -3748,10 +3800,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Die Schrittlänge gegen ihren Nennwert: Motor, Regler, Räder, Netzfrequenz.</translation>
     </message>
     <message>
-        <source>Characters a minute while the tape runs without pause: main shaft and clutch.</source>
-        <translation>Zeichen je Minute, während der Streifen ohne Pause läuft: Hauptwelle und Kupplung.</translation>
-    </message>
-    <message>
         <source>Length of the stop in units: rest of the main cam, clutch and its latch.</source>
         <translation>Länge des Sperrschritts in Schrittlängen: Rast des Hauptnockens, Kupplung und ihre Klinke.</translation>
     </message>
@@ -4708,16 +4756,44 @@ Bitte den Namen prüfen.</translation>
         <translation>Längstes Prellen bis Ruhe</translation>
     </message>
     <message>
-        <source>may fall yet</source>
-        <translation>kann noch sinken</translation>
-    </message>
-    <message>
         <source>%1: %2 % (%3; %4)</source>
         <translation>%1: %2 % (%3; %4)</translation>
     </message>
     <message>
         <source>, none marked here</source>
         <translation>, hier nicht markiert</translation>
+    </message>
+    <message>
+        <source>Grey: the other characters of the window.</source>
+        <translation>Grau: die anderen Zeichen des Fensters.</translation>
+    </message>
+    <message>
+        <source> Dashed: the same character before.</source>
+        <translation> Gestrichelt: dasselbe Zeichen vorher.</translation>
+    </message>
+    <message>
+        <source>Too few characters yet to tell the cause of what is out.</source>
+        <translation>Noch zu wenige Zeichen, um die Ursache dessen zu nennen, was außerhalb liegt.</translation>
+    </message>
+    <message>
+        <source> dBFS</source>
+        <translation> dBFS</translation>
+    </message>
+    <message>
+        <source>Characters a minute while the tape runs without pause: transmitting shaft and clutch.</source>
+        <translation>Zeichen je Minute, während der Streifen ohne Pause läuft: Sendewelle und Kupplung.</translation>
+    </message>
+    <message>
+        <source>%1: nothing periodic stands out of the scatter.</source>
+        <translation>%1: Nichts Periodisches hebt sich aus der Streuung.</translation>
+    </message>
+    <message>
+        <source>not final</source>
+        <translation>nicht endgültig</translation>
+    </message>
+    <message>
+        <source>not final: it falls if more characters show something periodic in it</source>
+        <translation>nicht endgültig: Sie sinkt, wenn mehr Zeichen etwas Periodisches darin zeigen</translation>
     </message>
 </context>
 <context>
@@ -6633,6 +6709,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>&lt;b&gt;Turn this:&lt;/b&gt; the eccentric of the contact, with the buttons, or with the keys: comma for marks shorter, full stop for longer. B first keeps how it was, to compare with.</source>
         <translation>&lt;b&gt;Hier drehen:&lt;/b&gt; den Exzenter des Kontakts, mit den Knöpfen oder mit den Tasten: Komma für kürzere Zeichenschritte, Punkt für längere. B hält zuvor fest, wie es war, zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Frozen for the report.</source>
+        <translation>Für den Bericht festgehalten.</translation>
     </message>
 </context>
 <context>
