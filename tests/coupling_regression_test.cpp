@@ -47,6 +47,19 @@ TEST_P(CouplingRegression, FindsThePolesWhateverFormTheEdgesHave) {
         }
 }
 
+// A current that takes half a unit is not taken for a second pole.
+TEST(CouplingRegression, ACurrentThatHardlyComesToRestLeavesThePoleAsItIs) {
+    test::PlainSender sender;
+    sender.edge = test::PlainSender::Edge::exponential;
+    sender.rise = sender.fall = 0.0055 * std::log(9.0);
+    sender.polesHz = {5.0};
+    sender.snrDb = 45.0;
+    const auto found = regressCoupling(stretchOf(sender));
+    ASSERT_TRUE(found);
+    EXPECT_NEAR(found->a, HighPass::ofCorners(5.0, 0.0).a, 1.0);
+    EXPECT_NEAR(found->b, 0.0, 5.0);
+}
+
 INSTANTIATE_TEST_SUITE_P(Poles, CouplingRegression,
                          ::testing::Values(std::vector<double>{0.5}, std::vector<double>{8.0},
                                            std::vector<double>{40.0}, std::vector<double>{25.0, 8.0},

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <random>
 
+#include "core/normal_equations.h"
 #include "tests/support/measure_twice.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
@@ -59,6 +60,50 @@ TEST(HardInput, ASlowRiseBehindAHighCornerIsRead) {
             ASSERT_TRUE(r.distortion.biasPercent) << tau << " s, " << pole << " Hz";
             EXPECT_NEAR(r.distortion.biasPercent->value, 0.0, 0.3) << tau << " s, " << pole << " Hz";
         }
+}
+
+// Where the line without noise crosses the middle of its swing, and what bias that makes: the definition, worked out
+// beside the instrument by least squares over t - s = k T + a [to mark] + b [to space].
+double biasOfCrossings(PlainSender sender, const std::vector<unsigned>& codes) {
+    sender.snrDb = 200.0;
+    const std::vector<float> line = sender.send(codes);
+    const auto crossing = [&](const PlainSender::Instant& i) {
+        auto at = static_cast<std::size_t>((i.seconds - 0.4 * sender.unit) * sender.rateHz);
+        while ((line[at + 1] > 0.0F) != i.toMark) ++at;
+        while ((line[at] > 0.0F) == i.toMark) --at;
+        const double here = line[at], next = line[at + 1];
+        return (static_cast<double>(at) + here / (here - next)) / sender.rateHz;
+    };
+    NormalEquations<3> equations;
+    double start = -1.0, nominal = -1.0;
+    for (const PlainSender::Instant& i : sender.instants) {
+        if (nominal < 0.0 || i.seconds - nominal > 6.5 * sender.unit) {
+            nominal = i.seconds;
+            start = crossing(i);
+            continue;
+        }
+        const double mark = i.toMark ? 1.0 : 0.0;
+        equations.add({std::round((i.seconds - nominal) / sender.unit), mark, 1.0 - mark}, crossing(i) - start);
+    }
+    return -100.0 * (*equations.solve())[1] / sender.nominal;
+}
+
+// Low loop voltage, or many magnets in series: the current takes half a unit and more, and has not come to rest when
+// the next element begins.
+TEST(HardInput, ACurrentThatHardlyComesToRestIsTimedByTheWholeSwing) {
+    for (const auto& [rise, fall] : {std::pair{0.001, 0.005}, {0.005, 0.001}, {0.005, 0.005}, {0.003, 0.005}}) {
+        PlainSender sender;
+        sender.edge = PlainSender::Edge::exponential;
+        sender.rise = rise * std::log(9.0);
+        sender.fall = fall * std::log(9.0);
+        sender.snrDb = 45.0;
+        const auto codes = test::mixedText(160, 3);
+        const Reading r = test::measureTwice(sender.send(codes), sender.rateHz).reading();
+        ASSERT_TRUE(r.distortion.biasPercent) << rise << ", " << fall;
+        EXPECT_NEAR(r.distortion.biasPercent->value, biasOfCrossings(sender, codes), 0.15) << rise << ", " << fall;
+        EXPECT_NEAR(*r.input.riseToMarkMs, 1e3 * sender.rise, 0.08 * 1e3 * sender.rise) << rise << ", " << fall;
+        EXPECT_NEAR(*r.input.riseToSpaceMs, 1e3 * sender.fall, 0.08 * 1e3 * sender.fall) << rise << ", " << fall;
+    }
 }
 
 // Each bit a change in its middle, 50 bits a second. A fair part of it looks like characters of 100 baud.

@@ -17,13 +17,15 @@ namespace {
 constexpr double kPieceSeconds = 0.12;
 constexpr double kBeforeSeconds = 0.0035;  // left out before an edge: a slow one begins early
 constexpr double kAfterSeconds = 0.002;    // and after it
-constexpr std::array<double, 3> kTailSeconds{0.001, 0.002, 0.004};
+constexpr std::array<double, 4> kTailSeconds{0.001, 0.002, 0.004, 0.008};
 constexpr std::size_t kFewestSamples = 40;  // of a piece
 constexpr double kHighestHz = 80.0;
 constexpr double kMostClipped = 0.002;
 constexpr double kLowestCorner = 0.5;  // 1/s (0.08 Hz): lower ones are none
 constexpr double kOnePoleGain = 1.01;  // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.01;
+constexpr double kSlowestGain = 1.3;  // so must the slowest tail
+constexpr double kOut = 1e9;          // stiffness that keeps a column out
 
 // What explains a sample: its level, the tails of the last edge by direction, the integrals. And the sample itself.
 constexpr std::size_t kLevel = 0;
@@ -114,7 +116,6 @@ void add(NormalEquations<N>& equations, const std::vector<Row>& rows) {
 // A slow edge comes from behind: a tail on the other side of its level would be the coupling's own droop in disguise.
 template <std::size_t N>
 std::optional<std::array<double, N>> solveWithoutDisguise(NormalEquations<N> equations) {
-    constexpr double kOut = 1e9;
     for (;;) {
         const auto x = equations.solve();
         if (!x) return x;
@@ -155,15 +156,23 @@ struct Equations {
             twoPoles.stiffen(k, 1e-6);
         }
     }
-    std::optional<HighPass> best() const {
+    void leaveOutSlowest() {
+        for (const std::size_t k : {kTails + kTailSeconds.size() - 1, kFirst - 1}) {
+            none.stiffen(k, kOut);
+            onePole.stiffen(k, kOut);
+            twoPoles.stiffen(k, kOut);
+        }
+    }
+    struct Fit {
+        HighPass coupling;
+        double squares = 0.0;
+    };
+    std::optional<Fit> best() const {
         const auto plain = solveWithoutDisguise(none);
         if (!plain) return std::nullopt;
-        HighPass best;
-        double least = none.left(*plain);
+        Fit best{{}, none.left(*plain)};
         const auto offer = [&](const HighPass& coupling, double squares, double gain) {
-            if (!possible(coupling) || least < gain * squares) return;
-            least = squares;
-            best = coupling;
+            if (possible(coupling) && best.squares >= gain * squares) best = {coupling, squares};
         };
         if (const auto x = solveWithoutDisguise(onePole)) offer({-(*x)[kFirst], 0.0}, onePole.left(*x), kOnePoleGain);
         if (const auto x = solveWithoutDisguise(twoPoles))
@@ -195,7 +204,11 @@ std::optional<HighPass> regressCoupling(const Stretch& s) {
         source.restartIntegrals();
     }
     equations.stiffenTails();
-    return equations.best();
+    const auto slow = equations.best();
+    equations.leaveOutSlowest();  // it looks much like droop: only where nothing else explains the line
+    const auto quick = equations.best();
+    if (quick && slow && quick->squares < kSlowestGain * slow->squares) return quick->coupling;
+    return slow ? std::optional(slow->coupling) : std::nullopt;
 }
 
 }  // namespace trueunit

@@ -18,12 +18,10 @@ constexpr double kLeastHum = 0.004;             // rms, of the swing: less does 
 constexpr double kRestedReaches = 1.6;          // an element this long has come to rest at its end
 constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
 constexpr double kFewestLevelSamples = 6.0;
-constexpr double kLongElementSeconds = 0.014;
-constexpr double kSettledSeconds = 0.003;  // measured at the end of a long element
-constexpr double kUnsettled = 0.02;        // of the swing missing beside the edges: the edge is slow
+constexpr double kSettledSeconds = 0.003;   // measured at the end of a long element
+constexpr double kGradualSeconds = 0.0008;  // rise of an edge that a parabola follows
 constexpr double kBounceLookSeconds = 0.0015;
 constexpr double kLeastStep = 0.3;  // of the swing, from one level to the other: less is no edge
-constexpr double kForget = 0.03;
 constexpr double kForgetWander = 0.015;
 constexpr double kOwnChance = 1.4;  // a mean of squares that noise alone seldom exceeds
 }  // namespace
@@ -37,7 +35,8 @@ EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSam
       kept_(static_cast<std::size_t>(kHistorySeconds * rateHz)),
       historyFrom_(firstSample),
       begin_(firstSample),
-      end_(firstSample) {}
+      end_(firstSample),
+      settled_(rateHz) {}
 
 void EdgeTimer::setMarkIsLow(bool low) {
     sliceHeight_ = low ? 1.0 - sliceFraction_ : sliceFraction_;
@@ -80,7 +79,8 @@ void EdgeTimer::finish(std::vector<Edge>& out) {
 Edge EdgeTimer::place(const HeldTransition& held) {
     Edge edge{held.first.time, held.first.up, held.bounces, held.settleSamples, held.glitch};
     if (held.glitch) return edge;
-    EdgeShape& shape = shapes_[held.first.up ? 1 : 0];
+    const std::size_t side = held.first.up ? 1 : 0;
+    EdgeShape& shape = shapes_[side];
     const double zone = std::max(shape.before(), shape.after());
     const double shortReach = std::max(kHumReachSeconds * rateHz_, 1.6 * zone + kFewestLevelSamples);
     Levels levels = levelsAround(held.first.time, held, hums() ? shortReach : longestReach_);
@@ -90,8 +90,7 @@ Edge EdgeTimer::place(const HeldTransition& held) {
     followSettled(held, edge.time);
     if (levels.local) {
         const double settledSwing = std::max(settled_[1] - settled_[0], kLeastStep);
-        const double missing = 1.0 - std::abs(levels.after - levels.before) / settledSwing;
-        unsettled_[held.first.up ? 1 : 0] += kForget * (missing - unsettled_[held.first.up ? 1 : 0]);
+        settled_.fallsShort(side, 1.0 - std::abs(levels.after - levels.before) / settledSwing);
         followNoise(held, edge.time);
     }
     const std::optional<Halt> halt = held.bounces > 0 ? std::nullopt : haltOf(held, levels);
@@ -100,8 +99,9 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         edge.time = crossFirst(held);
     else if (halt)
         edge.time = halt->time;
-    else if (unsettled_[held.first.up ? 1 : 0] > kUnsettled)
+    else if (settled_.slow(side) || (settled_.slow(1 - side) && shape.riseSamples() > kGradualSeconds * rateHz_))
         edge.time = crossSettled(held.first.time, held.first.up);
+    if (settled_.slow(side) && held.bounces == 0 && !halt) followSlowRise(side, edge.time, held.clearAfter);
     if (levels.local && held.bounces == 0 && !halt) learnForm(shape, reference, held.first.time, levels);
     return edge;
 }
@@ -207,7 +207,7 @@ double EdgeTimer::crossFirst(const HeldTransition& held) const {
     const double room = std::min(kBounceLookSeconds * rateHz_, 0.5 * held.clearBefore);
     const auto from = static_cast<std::uint64_t>(std::max(static_cast<double>(begin_) + 1.0, at - room));
     const auto to = static_cast<std::uint64_t>(std::min(at + room, static_cast<double>(end_) - 1.0));
-    const double height = settled_[0] + (settled_[1] - settled_[0]) * sliceHeight_;
+    const double height = settled_.height(sliceHeight_);
     const double sign = held.first.up ? 1.0 : -1.0;
     for (std::uint64_t i = from; i < to; ++i) {
         const double here = sign * (sample(i) - height);
@@ -217,30 +217,6 @@ double EdgeTimer::crossFirst(const HeldTransition& held) const {
         return static_cast<double>(i) - (before < 0.0 ? here / (here - before) : 0.0);
     }
     return at;
-}
-
-// Where the line crosses the slice between the settled levels: a parabola through the samples around it.
-double EdgeTimer::crossSettled(double at, bool up) const {
-    const EdgeShape& shape = shapes_[up ? 1 : 0];
-    const double height = settled_[0] + (settled_[1] - settled_[0]) * sliceHeight_;
-    const double half = std::clamp(0.25 * shape.riseSamples(), 0.0003 * rateHz_, 0.0015 * rateHz_);
-    double t = at;
-    for (int round = 0; round < 3; ++round) {
-        NormalEquations<3> parabola;
-        const double from = std::max(t - half, static_cast<double>(begin_));
-        const double to = std::min(t + half, static_cast<double>(end_) - 1.0);
-        for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
-            if (flattened(i)) continue;
-            const double u = (static_cast<double>(i) - t) / half;
-            parabola.add({1.0, u, u * u}, sample(i) - height);
-        }
-        const auto c = parabola.solve();
-        if (!c || std::abs((*c)[1]) < 1e-6) return at;
-        double u = -(*c)[0] / (*c)[1];
-        for (int i = 0; i < 3; ++i) u = -((*c)[0] + (*c)[2] * u * u) / (*c)[1];
-        t += half * std::clamp(u, -1.0, 1.0);
-    }
-    return t;
 }
 
 // Disturbance of the level before an edge, where a long element has come to rest: what a straight line leaves there,
@@ -271,15 +247,14 @@ double EdgeTimer::noiseRms() const {
 
 // Levels at the end of long elements: what the line comes to when it has time.
 void EdgeTimer::followSettled(const HeldTransition& held, double at) {
-    if (held.clearBefore < kLongElementSeconds * rateHz_) return;
-    const double to = at - shapes_[held.first.up ? 1 : 0].before();
+    const std::size_t side = held.first.up ? 0 : 1;
+    if (!settled_.rests(side, held.clearBefore, riseSamples(side == 1))) return;
+    const double to = at - shapes_[1 - side].before();
     const double from = to - kSettledSeconds * rateHz_;
     if (from < static_cast<double>(begin_)) return;
     const std::span<const float> rest = between(from, to);
     if (rest.empty()) return;
-    const std::size_t side = held.first.up ? 0 : 1;
-    settledCount_[side] = std::min(settledCount_[side] + 1.0, 1.0 / kForget);
-    settled_[side] += (sumOf(rest) / static_cast<double>(rest.size()) - settled_[side]) / settledCount_[side];
+    settled_.take(side, sumOf(rest) / static_cast<double>(rest.size()));
 }
 
 EdgeTimer::Excerpt EdgeTimer::excerpt(double from, double to, std::size_t most) const {

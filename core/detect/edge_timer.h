@@ -11,6 +11,7 @@
 #include "core/detect/bounce_gate.h"
 #include "core/detect/edge.h"
 #include "core/detect/edge_shape.h"
+#include "core/detect/settled_levels.h"
 
 namespace trueunit {
 
@@ -36,7 +37,7 @@ public:
     bool hums() const;        // more slow disturbance than noise
     double humRms() const;    // of that disturbance, fraction of the swing; what a slope over 24 ms does not explain
     double noiseRms() const;  // of the line, fraction of the swing; 0 = not known
-    double riseSamples(bool up) const { return shapes_[up ? 1 : 0].riseSamples(); }
+    double riseSamples(bool up) const;  // 10 to 90 %
     std::span<const EdgeShape, 2> shapes() const { return shapes_; }
     void setShapes(std::span<const EdgeShape, 2> shapes) { shapes_ = {shapes[0], shapes[1]}; }
     void setMarkIsLow(bool low);  // the slice counts from space to mark
@@ -54,9 +55,9 @@ private:
     struct Levels {
         double before = 0.0;
         double after = 1.0;
-        double slope = 0.0;          // per sample, common to both sides
-        double reach = 0.0;          // half length used
-        bool local = false;          // measured beside the edge, not taken over
+        double slope = 0.0;  // per sample, common to both sides
+        double reach = 0.0;  // half length used
+        bool local = false;
         double samplesBefore = 0.0;  // they were measured over
         double samplesAfter = 0.0;
     };
@@ -83,6 +84,7 @@ private:
     }
     bool allFlattened(double from, double to) const;
     double sample(std::uint64_t i) const { return static_cast<double>(history_[i - historyFrom_]); }
+    void followSlowRise(std::size_t side, double middle, double clearAfter);
     std::span<const float> between(double from, double to) const;  // both included; not before begin_
 
     double rateHz_;
@@ -99,11 +101,10 @@ private:
     double noiseSquares_ = 0.0;
     double stepSquares_ = 0.0;  // of neighbouring samples' differences: noise without hum and drift
     double noiseCount_ = 0.0;
-    std::array<double, 2> settled_{0.0, 1.0};  // levels at the end of long elements
-    std::array<double, 2> settledCount_{0.0, 0.0};
-    double steadied_ = 0.0;                      // levels so far
-    std::array<double, 4> wander_{};             // square of local less settled level: before, after; by direction
-    std::array<double, 2> unsettled_{0.0, 0.0};  // how far edges fall short of the settled levels, by direction
+    SettledLevels settled_;             // low, high
+    std::array<double, 2> slowRise_{};  // 10 to 90 % of slow edges down and up, samples; 0 = not known
+    double steadied_ = 0.0;             // levels so far
+    std::array<double, 4> wander_{};    // square of local less settled level: before, after; by direction
 };
 
 }  // namespace trueunit

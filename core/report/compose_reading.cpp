@@ -86,6 +86,17 @@ double bouncePercent(Characters window, double unitSeconds) {
     return closures > 0.0 ? 100.0 * kBouncePlacing / unitSeconds * std::min(1.0, bounced / closures) : 0.0;
 }
 
+// An edge that is hardly over before the next begins is placed by levels that the line seldom comes to, and a coupling
+// hides them further: the largest errors met with time constants up to half a unit, from a third of a unit on.
+double slowRisePercent(const InputReading& in, double unitSeconds) {
+    constexpr double kQuick = 0.3;  // units, 10 to 90 %
+    constexpr double kDirect = 4.0, kCoupled = 12.0;
+    if (in.frontEndRiseMs > 0.0) return 0.0;
+    const double rise = 1e-3 * std::max(in.riseToMarkMs.value_or(0.0), in.riseToSpaceMs.value_or(0.0)) / unitSeconds;
+    const double over = std::max(0.0, rise - kQuick);
+    return (in.couplingHz.empty() ? kDirect : kCoupled) * over * over;
+}
+
 void readDrive(Reading& r, const Options& options, int levels) {
     if (!options.card || !r.speed.baud) return;
     const double baud = r.speed.baud->value;
@@ -257,8 +268,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
     const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
+    const double slow = slowRisePercent(r.input, fit->unit.value);
     readDistortion(r, *fit, window, nominal,
-                   std::hypot(frontEnd, cut ? kClippedPercent : 0.0, bouncePercent(window, fit->unit.value)));
+                   std::hypot(frontEnd + slow, cut ? kClippedPercent : 0.0, bouncePercent(window, fit->unit.value)));
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);
@@ -266,7 +278,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     noteWhatIsMissing(r);
     readTape(r, characters.tape, options);
     if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
-    const double placing = std::hypot(kPlacingPercent, frontEnd);
+    const double placing = std::hypot(kPlacingPercent, frontEnd, slow);
     const bool full =
         options.windowCharacters > 0 && window.size() >= static_cast<std::size_t>(options.windowCharacters);
     r.verdict = judgeReading(r, limits, {clock, placing, std::hypot(placing, (levels + 1) * clock)},
