@@ -168,6 +168,18 @@ TEST(Decomposition, ALineIsFoundInATextThatRepeatsToo) {
     EXPECT_NEAR(taken.parts.lines[0].amplitude, 1.2, 0.1);
 }
 
+// Motors of 1500 and 1800 turns a minute: more than one turn in two units. What shows at other frequencies is the same
+// line, seen once a unit; it must not be told in its place.
+TEST(Decomposition, AQuickMotorIsFoundAtItsOwnFrequency) {
+    for (const double hz : {25.0, 29.2, 30.0}) {
+        const Taken taken = takeApart(compose({2.0, 0.0, 0.0, {{2.5, hz}}, 0.3}, mixedText(300, 4)));
+        ASSERT_EQ(taken.parts.lines.size(), 1U) << hz;
+        EXPECT_NEAR(taken.parts.lines[0].hz, hz, 0.01);
+        EXPECT_NEAR(taken.parts.lines[0].amplitude, 2.5, 0.15) << hz;
+        EXPECT_NEAR(taken.parts.restRms, 0.3, 0.04) << hz;
+    }
+}
+
 TEST(Decomposition, NoiseShowsALineNoMoreOftenThanStated) {
     // At a false-alarm probability of 0.001, forty windows of noise show more than one line once in a thousand times.
     int found = 0;

@@ -16,8 +16,9 @@ namespace {
 constexpr std::size_t kFewestInstants = 20;
 constexpr long kFewestOfLength = 15;
 constexpr int kChanceDraws = 8;
-constexpr int kMostRounds = 1000;  // of parting place and length
-constexpr double kSettled = 1e-4;  // percent
+constexpr int kMostRounds = 1000;       // of parting place and length
+constexpr double kSettled = 1e-4;       // percent
+constexpr double kHighestTurns = 0.7;  // a unit: a quick motor turns oftener than once in two
 constexpr std::size_t kMostLines = 4;
 constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
 constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
@@ -132,7 +133,7 @@ void partByCharacter(const std::vector<Displaced>& d, Decomposition& out) {
 void takeOutLines(std::vector<Displaced>& d, double unitSeconds, std::vector<PeriodicLine>& lines) {
     const double span = d.back().seconds - d.front().seconds;
     while (lines.size() < kMostLines) {
-        const auto line = strongestLine(d, std::max(0.05, 2.0 / span), 0.45 / unitSeconds);
+        const auto line = strongestLine(d, std::max(0.05, 2.0 / span), kHighestTurns / unitSeconds);
         if (!line || line->falseAlarm > kFalseAlarm || line->amplitude < kSmallestLine) return;
         lines.push_back({line->hz, line->amplitude, line->falseAlarm, line->shiftsStart});
         for (std::size_t i = 0; i < d.size(); ++i) d[i].left -= line->part[i];

@@ -17,6 +17,8 @@ constexpr double kTwoPi = 2.0 * std::numbers::pi;
 constexpr std::size_t kCandidates = 12;
 constexpr std::size_t kNeighbours = 40;  // independent bins either side that say what the noise is there
 constexpr std::size_t kFewest = 40;      // displacements
+constexpr double kDearer = 1.02;         // what starts and instants must explain more than instants alone
+constexpr double kDearerHigh = 0.04;     // and the highest frequency than the lowest
 
 struct SineFit {
     double left = 0.0;  // sum of squares
@@ -147,7 +149,7 @@ std::optional<PeriodicPart> strongestLine(std::span<const Displaced> displaced, 
     for (const Displaced& d : displaced) total += d.left * d.left;
 
     PeriodicPart best;
-    double bestLeft = total;
+    double bestLeft = total, leastWeighed = 2.0 * total;
     bool bestWithStart = false;
     const std::vector<std::size_t> peaks =
         highestPeaks(s, static_cast<std::size_t>(lowestHz / s.binHz), static_cast<std::size_t>(highestHz / s.binHz));
@@ -155,8 +157,11 @@ std::optional<PeriodicPart> strongestLine(std::span<const Displaced> displaced, 
         for (const double peakHz : mostTelling(displaced, peaks, s.binHz, withStart)) {
             const double hz = refine(displaced, peakHz, 0.5 * resolution, withStart);
             const double left = fitSine(displaced, hz, withStart).left;
-            // Instants alone is the simpler account: the other must explain clearly more.
-            if (left >= bestLeft * (withStart ? 0.98 : 1.0)) continue;
+            // Instants alone is the simpler account, and of two frequencies that meet the instants alike it is the
+            // lower: the other must explain clearly more.
+            const double weighed = left * (withStart ? kDearer : 1.0) * (1.0 + kDearerHigh * hz / highestHz);
+            if (left >= total || weighed >= leastWeighed) continue;
+            leastWeighed = weighed;
             bestLeft = left;
             best.hz = hz;
             bestWithStart = withStart;
