@@ -95,8 +95,10 @@ Outcome Session::measureAgain() {
     auto ring = std::make_unique<SampleRing>();
     if (recording_) {
         recording_->setFast(true);
-        if (Result<Recording> anew = Recording::open(std::string(origin_)); anew)
+        if (Result<Recording> anew = Recording::open(std::string(origin_)); anew) {
             learned_ = learnWiring(*anew, options_, limits_);
+            recording_->setChannel(anew->channel());
+        }
     }
     if (scenario_) scenario_->setFast(true);
     if (Outcome started = source_->start(*ring); !started) return started;

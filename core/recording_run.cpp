@@ -53,6 +53,15 @@ void hearAhead(Pipeline& pipeline, Recording& recording, const FoundLine& line, 
     hear(pipeline, recording, UINT64_MAX, told ? [&](double seconds) { told(before + seconds); } : Progress{});
 }
 
+std::shared_ptr<const LineModel> learnChannel(Recording& recording, const Options& options, const Limits& limits,
+                                              const Progress& told) {
+    Pipeline learner(recording.rateHz(), options, limits);
+    learner.drawNothing();
+    recording.seek(0);
+    hear(learner, recording, static_cast<std::uint64_t>(kLearnSeconds * recording.rateHz()) + 1, told);
+    return learner.learned();
+}
+
 // Through two pipelines; the second one, with all that it heard.
 Pipeline heard(Recording& recording, const Options& options, const Limits& limits, const Progress& progress,
                bool drawn) {
@@ -79,11 +88,18 @@ Pipeline heard(Recording& recording, const Options& options, const Limits& limit
 
 std::shared_ptr<const LineModel> learnWiring(Recording& recording, const Options& options, const Limits& limits,
                                              const Progress& progress) {
-    Pipeline learner(recording.rateHz(), options, limits);
-    learner.drawNothing();
-    recording.seek(0);
-    hear(learner, recording, static_cast<std::uint64_t>(kLearnSeconds * recording.rateHz()) + 1, progress);
-    return learner.learned();
+    const std::vector<int>& channels = recording.channelsByStrength();
+    const double toLearn = std::min(kLearnSeconds, recording.seconds());
+    for (std::size_t i = 0; i < channels.size(); ++i) {
+        const auto tell = [&](double done) {
+            progress((static_cast<double>(i) * toLearn + done) / static_cast<double>(channels.size()));
+        };
+        recording.setChannel(channels[i]);
+        if (auto learned = learnChannel(recording, options, limits, progress ? Progress(tell) : Progress{}))
+            return learned;
+    }
+    recording.setChannel(channels.front());
+    return nullptr;
 }
 
 Snapshot measureRecording(Recording& recording, const Options& options, const Limits& limits,

@@ -20,7 +20,8 @@ Snapshot measureRecording(Recording& recording, const Options& options, const Li
                           const Progress& progress = {});
 
 // The first of the two alone: enough for a run that plays the recording to begin as measureRecording does. Reads from
-// the beginning, and leaves the recording where it came to. Empty: no characters in it.
+// the beginning, and leaves the recording where it came to, on the strongest channel that has characters in it. Empty:
+// none has.
 std::shared_ptr<const LineModel> learnWiring(Recording& recording, const Options& options, const Limits& limits,
                                              const Progress& progress = {});
 

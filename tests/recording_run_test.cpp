@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
 #include <random>
 #include <span>
 #include <vector>
@@ -11,7 +13,10 @@
 #include "core/pipeline.h"
 #include "core/report/reading_json.h"
 #include "core/simulate/scenario_signal.h"
+#include "tests/support/keyed_tones.h"
+#include "tests/support/plain_sender.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/support/texts.h"
 
 using namespace trueunit;
 using trueunit::test::TemporaryFolder;
@@ -30,6 +35,35 @@ std::vector<float> samplesOf(const Scenario& scenario) {
     std::vector<float> samples(static_cast<std::size_t>(scenario.seconds * scenario.card.rateHz) + 1);
     samples.resize(signal.read(samples));
     return samples;
+}
+
+// The second side of a stereo file, whatever came over its cable.
+std::string writeStereo(const TemporaryFolder& folder, std::span<const float> left, std::span<const float> right) {
+    const std::string path = folder.file("s.wav");
+    std::vector<float> both;
+    for (std::size_t i = 0; i < left.size(); ++i) {
+        both.push_back(left[i]);
+        both.push_back(right[i]);
+    }
+    Result<RecordingWriter> writer = RecordingWriter::create(path, 48000.0, 2, SampleFormat::float32);
+    EXPECT_TRUE(writer && writer->write(both) && writer->finish());
+    return path;
+}
+
+std::vector<float> sine(double hz, double amplitude, std::size_t samples) {
+    std::vector<float> out;
+    for (std::size_t i = 0; i < samples; ++i)
+        out.push_back(
+            static_cast<float>(amplitude * std::sin(2.0 * std::numbers::pi * hz * static_cast<double>(i) / 48000.0)));
+    return out;
+}
+
+std::vector<float> hiss(double rms, std::size_t samples) {
+    std::mt19937 random(3);
+    std::normal_distribution<float> one(0.0F, static_cast<float>(rms));
+    std::vector<float> out;
+    for (std::size_t i = 0; i < samples; ++i) out.push_back(one(random));
+    return out;
 }
 
 std::string writeScenario(const TemporaryFolder& folder, const Scenario& scenario) {
@@ -74,6 +108,7 @@ Scenario biased() {
 // The issue asks bias and end within 0.1 % of a unit at 45 dB and one pole up to 20 Hz, speed within 0.02 %.
 constexpr double kBiasWithin = 0.1;
 constexpr double kSpeedWithin = 0.02;
+constexpr double kTonesWithin = 0.5;  // where a front end has a rise of its own
 
 }  // namespace
 
@@ -110,6 +145,41 @@ TEST(RecordingRun, ReadsAheadTheSameWhereASenderGivesWayToRandomKeying) {
     Result<Recording> recording = Recording::open(writeSamples(folder, samples, 48000.0));
     ASSERT_TRUE(recording);
     EXPECT_EQ(readingJson(readRecording(*recording, {}, {})), readWithoutHelp(samples, 48000.0));
+}
+
+TEST(RecordingRun, OfAStereoFileTheSideThatIsStartStopIsReadHoweverLoudTheOtherOneIs) {
+    test::PlainSender sender;
+    sender.biasPercent = 6.0;
+    sender.polesHz = {8.0};
+    const std::vector<unsigned> codes = test::mixedText(60, 2);
+    test::KeyedTones tones{2125.0, 2295.0};
+    const TemporaryFolder folder;
+    for (const std::vector<float>& signal : {sender.send(codes), tones.send(sender, codes)}) {
+        for (const std::vector<float>& other :
+             {sine(50.0, 0.9, signal.size()), sine(1000.0, 0.9, signal.size()), hiss(0.5, signal.size())}) {
+            for (const int side : {0, 1}) {
+                const std::string path =
+                    side == 0 ? writeStereo(folder, signal, other) : writeStereo(folder, other, signal);
+                Result<Recording> recording = Recording::open(path);
+                ASSERT_TRUE(recording);
+                EXPECT_EQ(recording->channel(), 1 - side) << "the other side is to be the stronger one here";
+                const Reading r = readRecording(*recording, {}, {});
+                EXPECT_EQ(recording->channel(), side);
+                ASSERT_TRUE(r.valid());
+                EXPECT_NEAR(r.distortion.biasPercent->value, 6.0, kTonesWithin);
+                EXPECT_EQ(r.text.decoded, test::printed(codes));
+            }
+        }
+    }
+}
+
+TEST(RecordingRun, OfAStereoFileWithoutStartStopTheStrongerSideIsTold) {
+    const TemporaryFolder folder;
+    Result<Recording> recording =
+        Recording::open(writeStereo(folder, sine(1000.0, 0.1, 480000), sine(50.0, 0.5, 480000)));
+    ASSERT_TRUE(recording);
+    EXPECT_FALSE(readRecording(*recording, {}, {}).valid());
+    EXPECT_EQ(recording->channel(), 1);
 }
 
 TEST(RecordingRun, GivesTheSameReadingTwice) {

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "core/acquire/sound_file_refusal.h"
 
@@ -13,6 +14,7 @@ namespace trueunit {
 namespace {
 constexpr double kChannelSearchSeconds = 20.0;
 constexpr std::size_t kReadFrames = 16384;
+constexpr double kSilence = 1e-5;  // rms, full scale
 }  // namespace
 
 Result<Recording> Recording::open(const std::string& path) {
@@ -32,12 +34,12 @@ Result<Recording> Recording::open(const std::string& path) {
     r.seconds_ = static_cast<double>(info.frames) / r.rateHz_;
     r.interleaved_.resize(kReadFrames * static_cast<std::size_t>(info.channels));
     if ((info.format & SF_FORMAT_SUBMASK) == SF_FORMAT_PCM_16) r.whole_.resize(r.interleaved_.size());
-    if (r.channels_ > 1) r.chooseChannel();
+    if (r.channels_ > 1) r.rankChannels();
     return r;
 }
 
-// The signal may be on either side of a stereo file: the side that swings more about its mean carries it.
-void Recording::chooseChannel() {
+// The signal may be on either side of a stereo file: more likely on the one that swings more about its mean.
+void Recording::rankChannels() {
     const auto channels = static_cast<std::size_t>(channels_);
     struct Sums {
         double n = 0.0, x = 0.0, xx = 0.0;
@@ -59,8 +61,12 @@ void Recording::chooseChannel() {
         }
     }
     const auto variance = [](const Sums& s) { return (s.xx - s.x * s.x / std::max(s.n, 1.0)) / std::max(s.n, 1.0); };
-    const auto weaker = [&](const Sums& a, const Sums& b) { return variance(a) < variance(b); };
-    channel_ = static_cast<int>(std::max_element(sums.begin(), sums.end(), weaker) - sums.begin());
+    byStrength_.resize(channels);
+    std::iota(byStrength_.begin(), byStrength_.end(), 0);
+    const auto strength = [&](int channel) { return variance(sums[static_cast<std::size_t>(channel)]); };
+    std::stable_sort(byStrength_.begin(), byStrength_.end(), [&](int a, int b) { return strength(a) > strength(b); });
+    channel_ = byStrength_.front();
+    std::erase_if(byStrength_, [&](int c) { return c != channel_ && strength(c) < kSilence * kSilence; });
     seek(0);
 }
 

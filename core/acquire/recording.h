@@ -14,7 +14,8 @@ struct sf_private_tag;  // libsndfile's handle, kept out of this header
 namespace trueunit {
 
 // A sound file (WAV, FLAC and whatever else libsndfile reads), one channel of it, read in order.
-// Opens with the channel that carries the stronger alternating signal. One thread at a time.
+// Opens with the channel that swings most; which of several carries the telegraph signal is found by reading them
+// (learnWiring). One thread at a time.
 class Recording {
 public:
     static Result<Recording> open(const std::string& path);
@@ -23,6 +24,8 @@ public:
     double seconds() const { return seconds_; }
     int channel() const { return channel_; }  // 0 = left
     int channels() const { return channels_; }
+    const std::vector<int>& channelsByStrength() const { return byStrength_; }  // strongest first, silent ones left out
+    void setChannel(int channel) { channel_ = channel; }                        // that the next read is of
     const std::string& path() const { return path_; }
 
     std::size_t read(std::span<float> out);  // samples read, 0 at the end; +-1 full scale
@@ -30,7 +33,7 @@ public:
 
 private:
     Recording() = default;
-    void chooseChannel();
+    void rankChannels();
     std::size_t readSamples(std::span<float> out);  // of all channels by turns, whole frames; 0 at the end
 
     std::shared_ptr<sf_private_tag> file_;
@@ -41,6 +44,7 @@ private:
     double seconds_ = 0.0;
     int channels_ = 1;
     int channel_ = 0;
+    std::vector<int> byStrength_{0};
 };
 
 }  // namespace trueunit

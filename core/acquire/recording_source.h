@@ -26,6 +26,7 @@ public:
     double rateHz() const override { return recording_.rateHz(); }
     std::string description() const override;
 
+    void setChannel(int channel) { recording_.setChannel(channel); }  // while stopped
     void setPaused(bool paused) { paused_ = paused; }
     bool paused() const { return paused_; }
     void setFast(bool fast) { fast_ = fast; }  // waits for the other end, so that nothing is lost
