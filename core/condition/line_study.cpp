@@ -10,6 +10,7 @@
 #include "core/condition/high_pass_search.h"
 #include "core/condition/line_restorer.h"
 #include "core/condition/line_trial.h"
+#include "core/condition/mains_hum.h"
 
 namespace trueunit {
 
@@ -145,8 +146,8 @@ double stepNoise(const Stretch& s, double swing) {
     return n > 0.0 ? std::sqrt(squares / n) / swing : 0.0;
 }
 
-// The restorer places transitions better than the mean steps do, slow edges above all: once more with those.
-Trial again(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz, bool coupled) {
+// The restorer places transitions better than the mean steps do, slow edges above all.
+Stretch seenAgain(const Stretch& before, const Trial& first, std::span<const float> heard, double rateHz) {
     LineRestorer restorer(first.fit, rateHz);
     std::vector<float> line;
     Stretch s;
@@ -156,6 +157,10 @@ Trial again(const Stretch& before, const Trial& first, std::span<const float> he
     s.rateHz = before.rateHz;
     const double q = rateHz / s.rateHz;
     for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
+    return s;
+}
+
+Trial again(Stretch& s, bool coupled) {
     const Trial near = bestFit(s, coupled, kBlindSeconds, true);
     if (!(near.fit.swing > 0.0) || near.fit.residual < kUnexplained * stepNoise(s, near.fit.swing)) return near;
     // More is left than noise: perhaps slow edges, whose tails pass for coupling. Look away for longer.
@@ -175,7 +180,9 @@ std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bo
         if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
     }
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
-    const Trial second = again(s, best, heard, rateHz, coupled);
+    Stretch closer = seenAgain(s, best, heard, rateHz);
+    if (isMainsHum(closer)) return std::nullopt;  // a line at rest swings by its hum alone
+    const Trial second = again(closer, coupled);
     if (second.fit.swing > 0.0 && second.fit.residual < 1.1 * best.fit.residual) best = second;
     if (best.fit.residual > kLargestResidual || best.fit.coupling.a > kHighestCorner) return std::nullopt;
     return best.fit;
