@@ -66,6 +66,7 @@ void Pipeline::Stages::openEdges(std::uint64_t firstSample) {
 
 void Pipeline::Stages::openLine(const FoundLine& line) {
     openEdges(finder.heldFrom());
+    if (!line.tones) meter.setRails(line.fit.rails);
     conditioner.emplace(line, rateHz, finder.heldFrom());
     if (given) conditioner->keepCoupling();
     const std::vector<float> held = finder.release();

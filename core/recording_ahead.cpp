@@ -17,6 +17,7 @@ constexpr std::size_t kBatchesAhead = 4;
 RecordingAhead::RecordingAhead(Recording& recording, const FoundLine& line)
     : recording_(recording), conditioner_(line, recording.rateHz(), 0), samples_(kBatchChunks * Pipeline::kChunk) {
     conditioner_.keepCoupling();
+    if (!line.tones) meter_.setRails(line.fit.rails);
     recording_.seek(0);
     thread_ = std::jthread([this](const std::stop_token& stop) { run(stop); });
 }

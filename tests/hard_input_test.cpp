@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <random>
+#include <string>
 
 #include "core/normal_equations.h"
 #include "tests/support/measure_twice.h"
@@ -44,6 +45,49 @@ TEST(HardInput, ABadlyClippedCoupledLineIsReadWithinWhatIsStated) {
         EXPECT_TRUE(std::any_of(r.notes.begin(), r.notes.end(),
                                 [](const std::string& n) { return n.find("clipped") != std::string::npos; }));
     }
+}
+
+TEST(HardInput, ACoupledLineCutOffBelowFullScaleIsReadAndToldAsClipped) {
+    for (const double pole : {2.0, 20.0})
+        for (const float rail : {0.5F, 0.7F})
+            for (const double snr : {30.0, 80.0}) {
+                PlainSender sender;
+                sender.swing = 1.6;
+                sender.polesHz = {pole};
+                sender.biasPercent = 5.0;
+                sender.snrDb = snr;
+                std::vector<float> heard = sender.send(test::mixedText(80, 4));
+                for (float& v : heard) v = 0.9F * std::clamp(v, -rail, rail);  // turned down behind the stage that cuts
+                const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+                SCOPED_TRACE(std::to_string(pole) + " Hz, " + std::to_string(rail) + ", " + std::to_string(snr) +
+                             " dB");
+                ASSERT_TRUE(r.distortion.biasPercent);
+                EXPECT_NEAR(r.distortion.biasPercent->value, 5.0, 0.3);
+                EXPECT_NEAR(r.distortion.endPercent->value, 0.0, 0.3);
+                EXPECT_GT(r.input.clippedPercent, 5.0);
+                ASSERT_TRUE(r.findings);
+                EXPECT_TRUE(std::any_of(r.findings->begin(), r.findings->end(),
+                                        [](const Finding& f) { return f.id == "clipped"; }));
+                EXPECT_TRUE(std::none_of(r.findings->begin(), r.findings->end(),
+                                         [](const Finding& f) { return f.id == "slow-rise"; }));
+            }
+}
+
+TEST(HardInput, FloatingPointBeyondFullScaleIsReadAsItIs) {
+    for (const double swing : {1.9, 2.4, 6.0})
+        for (const std::vector<double>& poles : {std::vector<double>{}, {8.0}}) {
+            PlainSender sender;
+            sender.swing = swing;
+            sender.polesHz = poles;
+            sender.biasPercent = 5.0;
+            sender.snrDb = 40.0;
+            const Reading r = test::measureTwice(sender.send(test::mixedText(80, 4)), sender.rateHz).reading();
+            ASSERT_TRUE(r.distortion.biasPercent && r.distortion.fortuitousRmsPercent);
+            EXPECT_NEAR(r.distortion.biasPercent->value, 5.0, 0.05) << swing;
+            EXPECT_LT(*r.distortion.fortuitousRmsPercent, 0.05) << swing;
+            EXPECT_LT(r.distortion.biasPercent->uncertainty, 0.1) << swing;
+            EXPECT_EQ(r.input.clippedPercent, 0.0) << swing;
+        }
 }
 
 TEST(HardInput, ASlowRiseBehindAHighCornerIsRead) {

@@ -41,6 +41,23 @@ TEST(LevelMeter, CountsClippedSamplesOfAll) {
     EXPECT_FALSE(meter.clippingNow());
 }
 
+TEST(LevelMeter, CountsWhatReachesTheRailsItIsTold) {
+    LevelMeter meter;
+    meter.setRails({-0.3F, 0.5F});
+    meter.push(std::vector<float>{0.5F, -0.3F, 0.4F, -0.2F}, kRate);
+    EXPECT_DOUBLE_EQ(meter.clippedPercent(), 50.0);
+    EXPECT_TRUE(meter.clippingNow());
+}
+
+TEST(LevelMeter, FloatingPointBeyondFullScaleIsNotClipped) {
+    LevelMeter meter;
+    meter.push(std::vector<float>{0.1F, 1.0F, -1.0F, 0.9F}, kRate);
+    meter.push(std::vector<float>{1.0F, 1.2F, -1.3F, 1.1F}, kRate);
+    EXPECT_EQ(meter.clippedPercent(), 0.0);
+    EXPECT_FALSE(meter.clippingNow());
+    EXPECT_FLOAT_EQ(meter.peak(), 1.3F);
+}
+
 TEST(LevelMeter, HearsNothingBelowMinusNinetyDecibels) {
     LevelMeter meter;
     meter.push(std::vector<float>{2e-5F}, kRate);

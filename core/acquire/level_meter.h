@@ -4,15 +4,20 @@
 #include <cstdint>
 #include <span>
 
+#include "core/acquire/rails.h"
+
 namespace trueunit {
 
 // Peak level and clipping of the samples as they come. Analysis thread; value type.
 class LevelMeter {
 public:
-    static constexpr float kClip = 0.999F;     // full scale
     static constexpr float kFaintest = 3e-5F;  // -90 dBFS: below it nothing can be measured
 
     void push(std::span<const float> samples, double rateHz);
+    void setRails(const Rails& rails) {  // what counts as clipped from now on
+        rails_ = rails;
+        railsKnown_ = true;
+    }
 
     std::uint64_t count() const { return count_; }
     double clippedPercent() const {
@@ -26,6 +31,10 @@ public:
     void forgetRecent() { recent_ = 0.0F; }
 
 private:
+    std::uint64_t clippedOf(std::span<const float> samples) const;
+
+    Rails rails_;
+    bool railsKnown_ = false;  // false: full scale, as long as nothing lies beyond
     std::uint64_t count_ = 0;
     std::uint64_t clipped_ = 0;
     float peak_ = 0.0F;

@@ -39,6 +39,8 @@ void LineConditioner::refineCoupling(std::span<const float> samples) {
     const auto again = studyLine(stretch, rateHz_);
     if (!again) return;
     restorer_.setCoupling(again->coupling);
+    restorer_.setRails(again->rails);
+    if (again->rails != line_.fit.rails) line_.fit = *again;  // the levels were those of flattened samples
     line_.fit.coupling = again->coupling;
     line_.fit.lossAtStart = again->lossAtStart;
 }

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "core/acquire/rails.h"
 #include "core/condition/coupling_loss.h"
 
 namespace trueunit {
@@ -16,6 +17,7 @@ struct LineFit {
     double residual = 0.0;                        // rms of what the fit leaves, fraction of the swing
     bool startsHigh = false;                      // level at the first sample of the stretch
     std::array<double, 2> lossAtStart{0.0, 0.0};  // state of the coupling there, in swings
+    Rails rails;                                  // full scale = 1
 };
 
 // A change of level as first seen; time in samples, sub-sample but not yet refined.

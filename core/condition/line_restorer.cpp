@@ -16,8 +16,6 @@ constexpr std::size_t kLightSmoothBlocks = 2;   // where there is little of it s
 constexpr double kLittleNoise = 0.015;          // residual of the fit, of the swing
 constexpr double kHoldBackSeconds = 0.006;      // the slowest rise from mid-level to a decision
 constexpr double kHysteresis = 0.12;            // of the swing, either side of the middle; a slow rise must reach it
-constexpr float kRail = 0.999F;                 // full scale
-constexpr float kLargestSample = 8.0F;          // full scale; more is no sample
 constexpr double kFollowSeconds = 0.5;          // time constant of swing and offset
 constexpr double kQuietSeconds = 0.004;         // after a decision the levels are not yet steady
 constexpr double kHeardBeforeSeconds = 0.0035;  // from this long before an edge the coupling is fed with what is heard,
@@ -42,6 +40,7 @@ LineRestorer::LineRestorer(const LineFit& fit, double rateHz, std::uint64_t firs
       heardBeforeEdge_(kHeardBeforeSeconds * rateHz),
       trustFrom_(kHeardAfterSeconds * rateHz),
       trustSlope_(1.0 / ((kTrustedSeconds - kHeardAfterSeconds) * rateHz)),
+      rails_(fit.rails),
       swing_(fit.swing),
       offset_(fit.offset),
       first_(static_cast<double>(firstSample)),
@@ -74,7 +73,7 @@ void LineRestorer::setCoupling(const HighPass& coupling) {
 void LineRestorer::push(std::span<const float> heard, std::vector<float>& line, std::vector<Transition>& transitions) {
     held_.insert(held_.end(), heard.begin(), heard.end());
     const float largest = largestMagnitude(heard);
-    if (!(largest < kRail)) railTo_ = heardCount_ + held_.size() - decided_;
+    if (!(largest < rails_.nearest())) railTo_ = heardCount_ + held_.size() - decided_;
     if (!(largest <= kLargestSample))
         for (float& v : std::span(held_).last(heard.size()))
             if (!(std::abs(v) <= kLargestSample)) v = std::isfinite(v) ? std::copysign(kLargestSample, v) : 0.0F;
@@ -145,7 +144,7 @@ void LineRestorer::decide(std::span<const float> stride, std::vector<Transition>
 bool LineRestorer::calm(const Stride& smooth) const {
     const double expected = level() + offset_ - decisionLoss_.loss();
     return away_ == 0.0 && std::all_of(smooth.begin(), smooth.end(), [&](double s) {
-               return std::abs(s - expected) < kCalm * swing_ && std::abs(s) < static_cast<double>(kRail);
+               return std::abs(s - expected) < kCalm * swing_ && !rails_.reached(static_cast<float>(s));
            });
 }
 
@@ -171,13 +170,14 @@ void LineRestorer::decideBlock(double smooth, std::vector<Transition>& transitio
     const auto step = static_cast<double>(block_);
     heardCount_ += block_;
     const double heard = smooth - offset_;
-    const bool atRail = std::abs(smooth) >= static_cast<double>(kRail);  // it is at least so much: the sign decides
+    const bool atRail = rails_.reached(static_cast<float>(smooth));  // it is at least so much: the side decides
+    const bool above = smooth >= static_cast<double>(rails_.high);
     const double trusted = trust(sinceDecision_);
     const double share = atRail ? 1.0 : away_ > 0.0 && away_ <= static_cast<double>(delay_) ? 0.0 : trusted;
-    decisionLoss_.follow(smoothBefore_, heard, atRail ? std::copysign(0.5 * swing_, smooth) : level(), share);
+    decisionLoss_.follow(smoothBefore_, heard, atRail ? (above ? 0.5 : -0.5) * swing_ : level(), share);
     smoothBefore_ = heard;
     double value = heard + decisionLoss_.loss();
-    if (atRail) value = smooth > 0.0 ? std::max(value, 0.5 * swing_) : std::min(value, -0.5 * swing_);
+    if (atRail) value = above ? std::max(value, 0.5 * swing_) : std::min(value, -0.5 * swing_);
     // A level that stays away without having become the other one is a wrong level: after a while it is pulled back.
     const double error = value - level();
     away_ = std::abs(error) < kAway * swing_ ? 0.0 : away_ + step;
@@ -220,7 +220,7 @@ void LineRestorer::passEdges(double now) {
 }
 
 void LineRestorer::restore(std::span<const float> stride, float* line) {
-    if (restoredCount_ < railTo_ && largestMagnitude(stride) >= kRail) {
+    if (restoredCount_ < railTo_ && largestMagnitude(stride) >= rails_.nearest()) {
         for (const float sample : stride) *line++ = restoreNext(static_cast<double>(sample));
         return;
     }
@@ -275,11 +275,11 @@ float LineRestorer::restoreNext(double sample) {
     passEdges(now);
     const double heard = sample - offset_;
     const double level = restoreHigh_ ? 0.5 * swing_ : -0.5 * swing_;
-    const bool atRail = std::abs(sample) >= static_cast<double>(kRail);
+    const bool atRail = rails_.reached(static_cast<float>(sample));
     const bool before = !ahead_.empty() && ahead_.front().time - now < heardBeforeEdge_;
     restoreLoss_.follow(heardBefore_, heard, level, atRail ? 1.0 : before ? 0.0 : trust(now - lastEdge_));
     heardBefore_ = heard;
-    if (atRail) return sample > 0.0 ? 1.0F : 0.0F;
+    if (atRail) return sample >= static_cast<double>(rails_.high) ? 1.0F : 0.0F;
     return static_cast<float>((heard + restoreLoss_.loss()) / swing_ + 0.5);
 }
 

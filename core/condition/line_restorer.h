@@ -33,6 +33,7 @@ public:
     double offset() const { return offset_; }
     bool high() const { return high_; }
     void setCoupling(const HighPass& coupling);
+    void setRails(const Rails& rails) { rails_ = rails; }
 
 private:
     static constexpr std::size_t kStrideBlocks = 8;    // blocks of one trust
@@ -67,6 +68,7 @@ private:
     double trustFrom_;        // samples since an edge
     double trustSlope_;       // per sample
 
+    Rails rails_;
     double swing_;
     double offset_;
     double first_;                 // absolute number of the first sample of all

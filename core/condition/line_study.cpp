@@ -29,19 +29,20 @@ constexpr double kHighestCorner = 1000.0;  // 1/s (two of 80 Hz): nothing that i
 constexpr double kOnePoleGain = 1.01;      // a pole must lower the sum of squares by this factor to be believed
 constexpr double kTwoPoleGain = 1.03;
 constexpr double kSquareShare = 0.9;  // of the samples at the rail
-constexpr float kRail = 0.999F;       // full scale
 constexpr double kSilence = 1e-5;     // full scale
+constexpr double kCutGain = 0.5;      // of the residual, from which a line is held to be cut off
 
-Stretch thin(std::span<const float> heard, double rateHz) {
+Stretch thin(std::span<const float> heard, double rateHz, const Rails& rails) {
     const auto q = std::max<std::size_t>(1, static_cast<std::size_t>(rateHz / kStudyRateHz));
     Stretch s;
     s.rateHz = rateHz / static_cast<double>(q);
+    s.rails = rails;
     for (std::size_t i = 0; i + q <= heard.size(); i += q) {
         double sum = 0.0;
         bool clipped = false;
         for (std::size_t j = i; j < i + q; ++j) {
             if (std::isfinite(heard[j])) sum += std::clamp(static_cast<double>(heard[j]), -8.0, 8.0);
-            clipped = clipped || std::abs(heard[j]) >= kRail;
+            clipped = clipped || rails.reached(heard[j]);
         }
         s.heard.push_back(sum / static_cast<double>(q));
         s.clipped.push_back(clipped ? 1 : 0);
@@ -155,6 +156,7 @@ Stretch seenAgain(const Stretch& before, const Trial& first, std::span<const flo
     s.heard = before.heard;
     s.clipped = before.clipped;
     s.rateHz = before.rateHz;
+    s.rails = before.rails;
     const double q = rateHz / s.rateHz;
     for (Transition& t : s.transitions) t.time = (t.time + 0.5) / q - 0.5;  // centre of the thinned samples
     return s;
@@ -168,10 +170,8 @@ Trial again(Stretch& s, bool coupled) {
     return far.fit.swing > 0.0 && far.fit.residual < kTailGain * near.fit.residual ? far : near;
 }
 
-}  // namespace
-
-std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
-    Stretch s = thin(heard, rateHz);
+std::optional<LineFit> studyWithin(const Rails& rails, std::span<const float> heard, double rateHz, bool coupled) {
+    Stretch s = thin(heard, rateHz, rails);
     Trial best;
     for (const double window : {0.0015, 0.005}) {
         findTransitions(s, window);
@@ -186,6 +186,23 @@ std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bo
     if (second.fit.swing > 0.0 && second.fit.residual < 1.1 * best.fit.residual) best = second;
     if (best.fit.residual > kLargestResidual || best.fit.coupling.a > kHighestCorner) return std::nullopt;
     return best.fit;
+}
+
+}  // namespace
+
+std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
+    if (!coupled) return studyWithin(Rails::none(), heard, rateHz, false);
+    const bool beyond = std::any_of(heard.begin(), heard.end(), beyondFullScale);
+    auto best = studyWithin(beyond ? Rails::none() : Rails{}, heard, rateHz, true);
+    const auto cutOff = [&](const Rails& rails, bool surely) {
+        const auto cut = studyWithin(rails, heard, rateHz, true);
+        if (!cut || !(cut->coupling.a > 0.0)) return;  // what keeps its levels loses nothing by being cut off
+        if (!best || surely || cut->residual < kCutGain * best->residual) best = cut;
+    };
+    if (beyond) cutOff(Rails{}, false);  // resampled, it may overshoot the rail it was cut off at
+    // Flat tops may as well be the levels of a line that is not coupled: then nothing is gained by looking away.
+    if (const auto flat = flatTops(heard, rateHz)) cutOff(*flat, noisyBetween(*flat, heard));
+    return best;
 }
 
 }  // namespace trueunit

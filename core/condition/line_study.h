@@ -10,7 +10,8 @@ namespace trueunit {
 
 // Looks at a stretch of samples as a whole (two seconds and more) and finds the keyed line in it: swing, offset and
 // the one or two poles of the coupling, by least squares of the whole stretch. Empty when no two-level signal of at
-// least ten transitions explains it. Pure; some milliseconds for four seconds of input.
+// least ten transitions explains it. coupled: a loop as heard; else a demodulated line, which has neither coupling nor
+// rails. Pure; some milliseconds for four seconds of input.
 std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled = true);
 
 }  // namespace trueunit

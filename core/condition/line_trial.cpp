@@ -45,7 +45,8 @@ Trial tryHighPass(const Stretch& s, const HighPass& highPass) {
     trial.squares = equations.left(*solution);
     trial.fit = {swing,      (*solution)[1],
                  highPass,   std::sqrt(trial.squares / static_cast<double>(seen)) / swing,
-                 startsHigh, {(*solution)[2] / swing, (*solution)[3] / swing}};
+                 startsHigh, {(*solution)[2] / swing, (*solution)[3] / swing},
+                 s.rails};
     return trial;
 }
 

@@ -15,6 +15,7 @@ struct Stretch {
     std::vector<Transition> transitions;
     std::vector<char> clipped;  // at the rail: true only that it was at least so much
     std::vector<char> blind;    // not to be explained by the fit
+    Rails rails;
 };
 
 struct Trial {
