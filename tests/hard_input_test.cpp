@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <random>
 #include <string>
 
@@ -87,6 +88,38 @@ TEST(HardInput, FloatingPointBeyondFullScaleIsReadAsItIs) {
             EXPECT_LT(*r.distortion.fortuitousRmsPercent, 0.05) << swing;
             EXPECT_LT(r.distortion.biasPercent->uncertainty, 0.1) << swing;
             EXPECT_EQ(r.input.clippedPercent, 0.0) << swing;
+        }
+}
+
+// The tone comes and goes with the sender's line, so many times too strong.
+std::vector<float> overdrivenTone(double times, double rise, PlainSender& sender) {
+    sender.rise = rise;
+    sender.snrDb = 120.0;
+    std::vector<float> heard = sender.send(test::mixedText(80, 4));
+    std::mt19937 random(4);
+    std::normal_distribution<double> noise(0.0, 0.005);
+    for (std::size_t i = 0; i < heard.size(); ++i) {
+        const double strength = times * (static_cast<double>(heard[i]) / sender.swing + 0.5);
+        const double turn = 2.0 * std::numbers::pi * 1500.0 * static_cast<double>(i) / sender.rateHz;
+        heard[i] = static_cast<float>(std::clamp(strength * std::sin(turn + 0.4) + noise(random), -1.0, 1.0));
+    }
+    return heard;
+}
+
+TEST(HardInput, AnOverdrivenToneIsReadWithinWhatIsStated) {
+    for (const double rise : {300e-6, 1200e-6})
+        for (const double times : {1.05, 1.5, 4.0}) {
+            PlainSender sender;
+            sender.biasPercent = 5.0;
+            const std::vector<float> heard = overdrivenTone(times, rise, sender);
+            const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+            ASSERT_TRUE(r.distortion.biasPercent) << times;
+            const Measured& bias = *r.distortion.biasPercent;
+            EXPECT_EQ(r.input.kind, InputKind::tone);
+            EXPECT_NEAR(bias.value, 5.0, bias.uncertainty) << times << " times, " << rise;
+            EXPECT_TRUE(times > 1.1 || std::abs(bias.value - 5.0) < 0.15) << bias.value << ", " << rise;
+            EXPECT_TRUE(std::any_of(r.notes.begin(), r.notes.end(),
+                                    [](const std::string& n) { return n.find("less certain") != std::string::npos; }));
         }
 }
 

@@ -12,6 +12,7 @@
 #include "core/report/find_faults.h"
 #include "core/report/finding_words.h"
 #include "core/report/judge.h"
+#include "core/report/overdriven_tone.h"
 #include "core/report/speed_reading.h"
 #include "core/report/tape_reading.h"
 
@@ -267,10 +268,12 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     if (steadiness && steadiness->intervals > 0 && r.speed.stopUnits) r.speed.stopSpreadUnits = steadiness->stopSpread;
     readDrive(r, options, levels);
     const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
-    const bool cut = r.input.clippedPercent > kClipMatters && !r.input.couplingHz.empty();
+    const bool tone = r.input.kind == InputKind::tone;
+    const bool cut = r.input.clippedPercent > kClipMatters && (tone || !r.input.couplingHz.empty());
+    const double cutOff = !cut ? 0.0 : tone ? 0.1 * overdrivenToneMs(r.input) / fit->unit.value : kClippedPercent;
     const double slow = slowRisePercent(r.input, fit->unit.value);
     readDistortion(r, *fit, window, nominal,
-                   std::hypot(frontEnd + slow, cut ? kClippedPercent : 0.0, bouncePercent(window, fit->unit.value)));
+                   std::hypot(frontEnd + slow, cutOff, bouncePercent(window, fit->unit.value)));
     if (cut) r.notes.emplace_back("The input is clipped: turn it down; the distortions are less certain.");
     readMargin(r, characters.window, nominal ? nominal->unitSeconds : fit->unit.value, levels);
     readParts(r, characters.parts);
