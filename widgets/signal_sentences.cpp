@@ -37,6 +37,9 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core", "The input is overdriven: %1 of the samples clip"),
     QT_TRANSLATE_NOOP(
         "Core", "%1 of all samples lie at full scale; levels and coupling cannot be told well from flattened samples."),
+    QT_TRANSLATE_NOOP("Core",
+                      "%1 of all samples are cut off at %2 dB of full scale; levels and coupling cannot be told well "
+                      "from flattened samples."),
     QT_TRANSLATE_NOOP("Core", "Flattened samples may be why nothing can be read."),
     QT_TRANSLATE_NOOP("Core", "Input gain of the sound card, microphone boost, the stage or divider at the loop."),
     QT_TRANSLATE_NOOP("Core", "Turn the gain down until the level meter shows no clipping, then measure again."),

@@ -17,6 +17,7 @@ constexpr double kHumPercent = 2.0;  // peak to peak, of the swing
 constexpr double kHumLimit = 11.0;
 constexpr double kClippedPercent = 0.3;
 constexpr double kSpoilingPercent = 3.0;
+constexpr double kAtFullScaleDb = 0.05;
 constexpr double kCharacteristic = 3.0;
 
 std::string edgesWords(const InputReading& in) {
@@ -141,9 +142,12 @@ std::optional<RankedFinding> clipped(const Symptoms& s) {
     Finding f;
     f.id = "clipped";
     f.title = "The input is overdriven: " + percent(clippedPercent) + " of the samples clip";
-    f.evidence = percent(clippedPercent) +
-                 " of all samples lie at full scale; levels and coupling cannot be told well from "
-                 "flattened samples.";
+    const double peak = s.reading.input.peakDbfs.value_or(0.0);
+    f.evidence = percent(clippedPercent);
+    f.evidence += std::abs(peak) < kAtFullScaleDb
+                      ? " of all samples lie at full scale"
+                      : " of all samples are cut off at " + decimals(peak, 1) + " dB of full scale";
+    f.evidence += "; levels and coupling cannot be told well from flattened samples.";
     f.lookAt = "Input gain of the sound card, microphone boost, the stage or divider at the loop.";
     f.confirm = "Turn the gain down until the level meter shows no clipping, then measure again." + kLoopOff;
     f.confidence = 0.97;
