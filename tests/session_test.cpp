@@ -13,6 +13,7 @@
 #include "core/acquire/recording.h"
 #include "core/acquire/recording_writer.h"
 #include "core/recording_run.h"
+#include "tests/support/keyed_tones.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/restless_person.h"
 #include "tests/support/temporary_folder.h"
@@ -203,6 +204,39 @@ TEST(Session, ARecordingThatHasEndedIsMeasuredAgainWithOtherOptions) {
     EXPECT_EQ(session.latest()->reading.input.slicePercent, 40.0);
     // 10 to 90 % in 4 ms: 10 % of the swing are 0.5 ms at each end of a mark, 1 ms of 22.
     EXPECT_NEAR(session.latest()->reading.distortion.biasPercent->value - before, 100.0 * 1.0 / 22.0, 0.5);
+}
+
+// A loop on the left, louder tones on the right: which of them is read depends on what is asked for.
+TEST(Session, MeasuredAgainARecordingIsReadOnTheChannelThatTheNewOptionsFind) {
+    const TemporaryFolder folder;
+    PlainSender sender;
+    const std::vector<unsigned> codes = mixedText(40, 3);
+    const std::vector<float> tones = KeyedTones{2125.0, 2295.0, 1.0, true, 0.7}.send(sender, codes);
+    sender.biasPercent = 6.0;
+    const std::vector<float> loop = sender.send(codes);
+    std::vector<float> both;
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+        both.push_back(loop[i]);
+        both.push_back(tones[i]);
+    }
+    const std::string path = folder.file("two.wav");
+    Result<RecordingWriter> writer = RecordingWriter::create(path, 48000.0, 2, SampleFormat::pcm16);
+    ASSERT_TRUE(writer && writer->write(both) && writer->finish());
+    Session session;
+    session.setFast(true);
+    ASSERT_TRUE(session.playRecording(path));
+    const auto whole = [&] { return session.latest()->reading.text.characters >= 40; };
+    ASSERT_TRUE(waitUntil([&] { return session.sourceState() == SourceState::finished && whole(); }));
+    EXPECT_EQ(session.sourceDescription(), "two.wav, right");
+    EXPECT_EQ(session.latest()->reading.input.kind, InputKind::twoTone);
+
+    ASSERT_TRUE(waitUntil([&] { return session.ended(); }));
+    Options options = session.options();
+    options.input = InputKind::loop;
+    ASSERT_TRUE(session.setOptions(options));
+    EXPECT_EQ(session.sourceDescription(), "two.wav, left");
+    ASSERT_TRUE(waitUntil([&] { return session.ended() && whole(); }));
+    EXPECT_NEAR(session.latest()->reading.distortion.biasPercent->value, 6.0, 0.1);
 }
 
 TEST(Session, AScenarioThatHasEndedIsMeasuredAgainWithOtherOptions) {
