@@ -123,6 +123,22 @@ TEST(HardInput, AnOverdrivenToneIsReadWithinWhatIsStated) {
         }
 }
 
+// No sample of the edge lies between the rails; the noise that does must not tell its time.
+TEST(HardInput, ASteepEdgeFromRailToRailIsTimedByTheSidesOfItsSamples) {
+    for (const double pole : {25.0, 35.0}) {
+        PlainSender sender;
+        sender.rise = 20e-6;
+        sender.swing = 2.4;
+        sender.polesHz = {pole};
+        sender.biasPercent = 5.0;
+        sender.snrDb = 17.0;
+        const Reading r = test::measureTwice(sender.send(test::mixedText(100, 3)), sender.rateHz).reading();
+        ASSERT_TRUE(r.distortion.biasPercent) << pole;
+        EXPECT_NEAR(r.distortion.biasPercent->value, 5.0, 0.5) << pole;
+        EXPECT_LT(*r.distortion.fortuitousRmsPercent, 1.0) << pole;
+    }
+}
+
 TEST(HardInput, ASlowRiseBehindAHighCornerIsRead) {
     for (const double tau : {0.002, 0.003})
         for (const double pole : {8.0, 25.0}) {

@@ -21,9 +21,19 @@ constexpr double kFewestLevelSamples = 6.0;
 constexpr double kSettledSeconds = 0.003;   // measured at the end of a long element
 constexpr double kGradualSeconds = 0.0008;  // rise of an edge that a parabola follows
 constexpr double kBounceLookSeconds = 0.0015;
-constexpr double kLeastStep = 0.3;  // of the swing, from one level to the other: less is no edge
+constexpr double kLeastStep = 0.3;    // of the swing, from one level to the other: less is no edge
+constexpr double kFewestSeen = 0.02;  // of what tells the time of an edge, beside the rails
 constexpr double kForgetWander = 0.015;
 constexpr double kOwnChance = 1.4;  // a mean of squares that noise alone seldom exceeds
+
+// What samples say of the time of an edge, each by the slope there.
+struct Pull {
+    double sum = 0.0, weight = 0.0;
+    void add(double slope, double off) {
+        sum += slope * off;
+        weight += slope * slope;
+    }
+};
 }  // namespace
 
 EdgeTimer::EdgeTimer(double rateHz, double sliceFraction, std::uint64_t firstSample)
@@ -172,33 +182,26 @@ double EdgeTimer::fitForm(double at, const Levels& levels, bool up) const {
     double t = at - shape.sliceOffset();
     if (!(std::abs(levels.after - levels.before) >= kLeastStep))
         return t;  // what is overdriven may rest at one rail only
-    const bool useAll = allFlattened(t - shape.before(), t + shape.after());
     for (int round = 0; round < 8; ++round) {
         const double from = std::max(t - shape.before(), static_cast<double>(begin_));
         const double to = std::min(t + shape.after(), static_cast<double>(end_) - 1.0);
-        double numerator = 0.0;
-        double denominator = 0.0;
+        Pull all;
+        Pull seen;  // of the samples that are not at a rail: of the others only the side is known
         for (auto i = static_cast<std::uint64_t>(std::ceil(from)); static_cast<double>(i) <= to; ++i) {
-            if (!useAll && flattened(i)) continue;
             const double r = static_cast<double>(i) - t;
             const double slope = shape.slope(r);
             const double z = (sample(i) - levels.slope * (static_cast<double>(i) - at) - levels.before) * scale;
-            numerator += slope * (shape.value(r) - z);
-            denominator += slope * slope;
+            all.add(slope, shape.value(r) - z);
+            if (!flattened(i)) seen.add(slope, shape.value(r) - z);
         }
-        if (!(denominator > 0.0)) return at - shape.sliceOffset();
-        const double move = std::clamp(numerator / denominator, -0.5 * zone, 0.5 * zone);
+        if (!(all.weight > 0.0)) return at - shape.sliceOffset();
+        // A steep edge may have no sample between the rails; the side of those at them then tells its time.
+        const Pull& pull = seen.weight < kFewestSeen * all.weight ? all : seen;
+        const double move = std::clamp(pull.sum / pull.weight, -0.5 * zone, 0.5 * zone);
         t += move;
         if (std::abs(move) < 1e-4) break;
     }
     return std::abs(t - at) < 3.0 * zone ? t : at - shape.sliceOffset();
-}
-
-bool EdgeTimer::allFlattened(double from, double to) const {
-    const double last = std::min(to, static_cast<double>(end_) - 1.0);
-    for (double i = std::max(std::ceil(from), static_cast<double>(begin_)); i <= last; i += 1.0)
-        if (!flattened(static_cast<std::uint64_t>(i))) return false;
-    return true;
 }
 
 // A bouncing contact: its instant is the first crossing of the slice; the form of the edge is lost in the bounce.

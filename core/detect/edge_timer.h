@@ -82,7 +82,6 @@ private:
         const float v = history_[i - historyFrom_];
         return v == 0.0F || v == 1.0F;
     }
-    bool allFlattened(double from, double to) const;
     double sample(std::uint64_t i) const { return static_cast<double>(history_[i - historyFrom_]); }
     void followSlowRise(std::size_t side, double middle, double clearAfter);
     std::span<const float> between(double from, double to) const;  // both included; not before begin_
