@@ -53,6 +53,16 @@ TEST(LineFinder, WaitsThroughALongRestAndHoldsSixSecondsAtMost) {
     EXPECT_LT(static_cast<double>(from) / 48000.0, 9.0);  // the first character is among them
 }
 
+TEST(LineFinder, FindsALineByKeysPressedOneByOne) {
+    test::PlainSender sender;
+    sender.polesHz = {20.0};
+    sender.snrDb = 30.0;
+    sender.stopUnits = 170.0;  // 3.7 s of rest
+    LineFinder finder(48000.0, InputKind::automatic, {});
+    ASSERT_GT(pushUntilFound(finder, sender.send(test::mixedText(6, 3))), 0U);
+    EXPECT_NEAR(finder.found().fit.swing, 0.5, 0.02);
+}
+
 TEST(LineFinder, LooksForNothingInSilence) {
     LineFinder finder(48000.0, InputKind::automatic, {});
     const std::vector<float> heard = keyed(0.4);

@@ -72,6 +72,46 @@ TEST(LineStudy, NothingIsFoundInSilenceNoiseHumOrARestingLine) {
     EXPECT_FALSE(studyLine(rest, 48000.0));
 }
 
+// Most of the time of a keyboard is rest: the steps that are seen then are of noise, or of the coupling's droop.
+TEST(LineStudy, KeysBetweenLongPausesAreTheSameLine) {
+    for (const double pole : {5.0, 20.0, 30.0})
+        for (const double pauseUnits : {40.0, 90.0}) {
+            test::PlainSender sender;
+            sender.polesHz = {pole};
+            sender.stopUnits = pauseUnits;
+            sender.snrDb = 30.0;
+            const auto fit = studyLine(sender.send(test::mixedText(6, 3)), sender.rateHz);
+            ASSERT_TRUE(fit) << pole << " Hz, " << pauseUnits;
+            EXPECT_NEAR(fit->swing, sender.swing, 0.02 * sender.swing);
+            ASSERT_EQ(fit->coupling.cornersHz().size(), 1U);
+            EXPECT_NEAR(fit->coupling.cornersHz()[0], pole, 0.03 * pole);
+            EXPECT_TRUE(fit->startsHigh);
+        }
+}
+
+TEST(LineStudy, AFewKeysAmongNoiseAreNotTakenForALineOfAnotherHeight) {
+    for (std::uint64_t seed = 1; seed <= 5; ++seed) {
+        test::PlainSender sender;
+        sender.polesHz = {20.0};
+        sender.leadIn = 1.0;
+        sender.snrDb = 30.0;
+        sender.seed = seed;
+        const auto fit = studyLine(sender.send({0x16, 0x12}, 0.7), sender.rateHz);
+        EXPECT_NEAR(fit ? fit->swing : sender.swing, sender.swing, 0.05 * sender.swing) << "seed " << seed;
+    }
+}
+
+TEST(LineStudy, ClicksAreNoLine) {
+    std::mt19937 random(4);
+    std::normal_distribution<float> normal(0.0F, 0.005F);
+    std::vector<float> heard(10 * 48000);
+    for (float& v : heard) v = normal(random);
+    for (std::size_t click = 0; click < 12; ++click)
+        for (std::size_t i = 0; i < 480; ++i)
+            heard[(click * 38000) + i] += 0.4F * std::exp(-static_cast<float>(i) / 96.0F);
+    EXPECT_FALSE(studyLine(heard, 48000.0));
+}
+
 TEST(LineStudy, FewerThanTenTransitionsProveNothing) {
     test::PlainSender sender;
     EXPECT_FALSE(studyLine(sender.send({0x0A}, 1.5), sender.rateHz));

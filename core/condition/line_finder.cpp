@@ -12,7 +12,9 @@ namespace trueunit {
 namespace {
 constexpr double kFirstLookSeconds = 1.0;
 constexpr double kLookEverySeconds = 0.5;
-constexpr double kMostSeconds = 6.0;
+constexpr double kRecentSeconds = 4.0;   // that a look is taken at
+constexpr double kLookAtAllEvery = 6.0;  // seconds: keys pressed one by one take long to show a line
+constexpr double kMostSeconds = 24.0;
 constexpr double kShortestSeconds = 0.3;
 }  // namespace
 
@@ -22,15 +24,23 @@ LineFinder::LineFinder(double rateHz, InputKind wanted, std::vector<double> tone
 bool LineFinder::push(std::span<const float> samples, std::uint64_t now, bool hearing) {
     if (held_.empty()) heldFrom_ = now;
     held_.insert(held_.end(), samples.begin(), samples.end());
-    if (static_cast<double>(held_.size()) > kMostSeconds * rateHz_) {
-        const std::size_t drop = held_.size() / 2;
-        held_.erase(held_.begin(), held_.begin() + static_cast<std::ptrdiff_t>(drop));
-        heldFrom_ += drop;
-    }
+    if (static_cast<double>(held_.size()) > kMostSeconds * rateHz_) forget(held_.size() / 2);
     const std::uint64_t end = now + samples.size();
     if (!hearing || end < nextLook_ || static_cast<double>(held_.size()) < kFirstLookSeconds * rateHz_) return false;
     nextLook_ = end + static_cast<std::uint64_t>(kLookEverySeconds * rateHz_);
+    const auto recent = static_cast<std::size_t>(kRecentSeconds * rateHz_);
+    if (held_.size() <= recent) return lookNow();
+    const std::size_t older = held_.size() - recent;
+    found_ = findLine(std::span(held_).subspan(older), rateHz_, wanted_, tonesHz_);
+    if (found_) forget(older);
+    if (found_ || end < nextLookAtAll_) return found_.has_value();
+    nextLookAtAll_ = end + static_cast<std::uint64_t>(kLookAtAllEvery * rateHz_);
     return lookNow();
+}
+
+void LineFinder::forget(std::size_t oldest) {
+    held_.erase(held_.begin(), held_.begin() + static_cast<std::ptrdiff_t>(oldest));
+    heldFrom_ += oldest;
 }
 
 bool LineFinder::lookNow() {
@@ -40,7 +50,7 @@ bool LineFinder::lookNow() {
 }
 
 std::vector<float> LineFinder::release() {
-    nextLook_ = 0;
+    nextLook_ = nextLookAtAll_ = 0;
     return std::exchange(held_, {});
 }
 

@@ -17,8 +17,9 @@ struct FoundLine {
     std::optional<Tones> tones;  // empty: a bare loop
 };
 
-// Waits for a keyed line: gathers samples, looks at them every half second, and hands over what it gathered once a
-// line is in it, so that no character is lost. Keeps at most six seconds. Analysis thread.
+// Waits for a keyed line: gathers samples, looks at the last ones every half second, and hands over what it gathered
+// once a line is in it, so that no character is lost. Keeps at most 24 seconds and looks at all of it now and then, for
+// keys pressed one by one. Analysis thread.
 class LineFinder {
 public:
     LineFinder(double rateHz, InputKind wanted, std::vector<double> tonesHz);
@@ -32,7 +33,7 @@ public:
     std::vector<float> release();  // hands over the samples and starts anew
 
 private:
-    std::optional<FoundLine> look() const;
+    void forget(std::size_t oldest);  // samples
 
     double rateHz_;
     InputKind wanted_;
@@ -40,6 +41,7 @@ private:
     std::vector<float> held_;
     std::uint64_t heldFrom_ = 0;
     std::uint64_t nextLook_ = 0;
+    std::uint64_t nextLookAtAll_ = 0;
     std::optional<FoundLine> found_;
 };
 

@@ -22,8 +22,10 @@ constexpr double kLongBlindSeconds = 0.007;
 constexpr double kUnexplained = 1.4;  // residual over noise from which slow edges are suspected
 constexpr double kTailGain = 0.75;
 constexpr int kThoroughRounds = 8;
-constexpr std::size_t kFewestTransitions = 10;
-constexpr double kLargestResidual = 0.2;   // of the swing; more is not a two-level signal
+constexpr std::ptrdiff_t kFewestTransitions = 10;
+constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
+constexpr double kGoodResidual = 0.1;
+constexpr double kOutstanding = 3.0;       // times the height of the steps that were taken
 constexpr double kLowestCorner = 0.5;      // 1/s (0.08 Hz): lower ones are none
 constexpr double kHighestCorner = 1000.0;  // 1/s (two of 80 Hz): nothing that is keyed passes through more
 constexpr double kOnePoleGain = 1.01;      // a pole must lower the sum of squares by this factor to be believed
@@ -60,8 +62,20 @@ std::vector<double> meanSteps(const std::vector<double>& x, std::size_t w) {
     return steps;
 }
 
-// A height that the transitions of one direction reach: high percentile of the largest steps of short stretches.
-double stepHeight(const std::vector<double>& steps, double rateHz, double direction) {
+enum class Rhythm { running, pausing };  // tape, or a keyboard: most of its time may be rest
+
+// Heights that the transitions of one direction reach, from the largest steps of short stretches: a high percentile of
+// these; what no more than enough of them reach; the second largest, which is no lone spike. Of a line that rests most
+// of its time the first is noise.
+struct StepHeights {
+    double running = 0.0;
+    double pausing = 0.0;
+    double tallest = 0.0;
+
+    double of(Rhythm rhythm) const { return rhythm == Rhythm::running ? running : std::max(running, pausing); }
+};
+
+StepHeights stepHeights(const std::vector<double>& steps, double rateHz, double direction) {
     const auto chunk = static_cast<std::size_t>(0.05 * rateHz);
     std::vector<double> largest;
     for (std::size_t i = 0; i + chunk <= steps.size(); i += chunk) {
@@ -69,20 +83,23 @@ double stepHeight(const std::vector<double>& steps, double rateHz, double direct
         for (std::size_t j = i; j < i + chunk; ++j) m = std::max(m, direction * steps[j]);
         largest.push_back(m);
     }
-    if (largest.empty()) return 0.0;
-    const auto at = largest.begin() + static_cast<std::ptrdiff_t>(0.85 * static_cast<double>(largest.size() - 1));
-    std::nth_element(largest.begin(), at, largest.end());
-    return *at;
+    if (std::ssize(largest) < kFewestTransitions / 2) return {};
+    std::sort(largest.begin(), largest.end());
+    const auto usual = static_cast<std::size_t>(0.85 * static_cast<double>(largest.size() - 1));
+    return {largest[usual], largest[largest.size() - kFewestTransitions / 2], largest[largest.size() - 2]};
 }
 
-void findTransitions(Stretch& s, double windowSeconds) {
+// False: some steps stand so far out that what was taken for the others is noise.
+bool findTransitions(Stretch& s, double windowSeconds, Rhythm rhythm) {
     const auto w = std::max<std::size_t>(2, static_cast<std::size_t>(windowSeconds * s.rateHz));
     const std::vector<double> steps = meanSteps(s.heard, w);
     // A slow edge behind a high corner is a small step, the sharp one the other way a large one.
-    const double rising = 0.5 * stepHeight(steps, s.rateHz, 1.0);
-    const double falling = 0.5 * stepHeight(steps, s.rateHz, -1.0);
+    const StepHeights up = stepHeights(steps, s.rateHz, 1.0);
+    const StepHeights down = stepHeights(steps, s.rateHz, -1.0);
+    const double rising = 0.5 * up.of(rhythm);
+    const double falling = 0.5 * down.of(rhythm);
     s.transitions.clear();
-    if (!(rising > kSilence && falling > kSilence)) return;
+    if (!(rising > kSilence && falling > kSilence)) return false;
     double lastHeight = 0.0;
     for (std::size_t i = w; i + w < steps.size(); ++i) {
         const double height = std::abs(steps[i]);
@@ -106,6 +123,7 @@ void findTransitions(Stretch& s, double windowSeconds) {
         s.transitions.push_back(t);
         lastHeight = height;
     }
+    return up.tallest < kOutstanding * up.of(rhythm) && down.tallest < kOutstanding * down.of(rhythm);
 }
 
 void markBlind(Stretch& s, double secondsAfter) {
@@ -122,7 +140,7 @@ void markBlind(Stretch& s, double secondsAfter) {
 }
 
 Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
-    if (s.transitions.size() < kFewestTransitions) return {};
+    if (std::ssize(s.transitions) < kFewestTransitions) return {};
     markBlind(s, blindAfter);
     Trial best = tryHighPass(s, HighPass{});
     if (!coupled) return best;
@@ -132,6 +150,29 @@ Trial bestFit(Stretch& s, bool coupled, double blindAfter, bool thorough) {
     if (audible(one) && best.squares > kOnePoleGain * one.squares) best = one;
     const Trial two = bestTwoPoles(s, thorough ? kThoroughRounds : 1);
     if (audible(two) && best.squares > kTwoPoleGain * two.squares) best = two;
+    return best;
+}
+
+// Clicks come and go at once: most of the elements of a keyed line last longer than the window they were found with.
+bool clicksOnly(const Stretch& s, double windowSeconds) {
+    std::size_t brief = 0;
+    for (std::size_t i = 1; i < s.transitions.size(); ++i)
+        brief += s.transitions[i].time - s.transitions[i - 1].time < 2.0 * windowSeconds * s.rateHz ? 1U : 0U;
+    return 3 * brief > s.transitions.size();
+}
+
+Trial firstFit(Stretch& s, bool coupled) {
+    Trial best;
+    for (const double window : {0.0015, 0.005})
+        for (const Rhythm rhythm : {Rhythm::running, Rhythm::pausing}) {
+            const bool alike = findTransitions(s, window, rhythm);
+            if (rhythm == Rhythm::pausing && clicksOnly(s, window)) continue;
+            const Trial trial = bestFit(s, coupled, kBlindSeconds, false);
+            const bool explains = trial.fit.swing > 0.0 && (alike || trial.fit.residual < kGoodResidual);
+            if (explains && trial.squares < best.squares) best = trial;
+            if (best.fit.swing > 0.0 && best.fit.residual < kGoodResidual) return best;
+            if (alike) break;
+        }
     return best;
 }
 
@@ -172,13 +213,7 @@ Trial again(Stretch& s, bool coupled) {
 
 std::optional<LineFit> studyWithin(const Rails& rails, std::span<const float> heard, double rateHz, bool coupled) {
     Stretch s = thin(heard, rateHz, rails);
-    Trial best;
-    for (const double window : {0.0015, 0.005}) {
-        findTransitions(s, window);
-        const Trial trial = bestFit(s, coupled, kBlindSeconds, false);
-        if (trial.fit.swing > 0.0 && trial.squares < best.squares) best = trial;
-        if (best.fit.swing > 0.0 && best.fit.residual < 0.5 * kLargestResidual) break;
-    }
+    Trial best = firstFit(s, coupled);
     if (!(best.fit.swing > 0.0) || best.fit.residual > 1.5 * kLargestResidual) return std::nullopt;
     Stretch closer = seenAgain(s, best, heard, rateHz);
     if (isMainsHum(closer)) return std::nullopt;  // a line at rest swings by its hum alone
