@@ -56,6 +56,7 @@ bool Pipeline::sameRecord(const Options& a, const Options& b) {
 bool Pipeline::adopt(const Options& options, const Limits& limits) {
     Stages& s = *stages_;
     if (!sameRecord(options, s.options)) return false;
+    if (options.baud != s.options.baud) s.framing.setNominal(options.baud);
     s.options = options;
     s.limits = limits;
     s.partsDue = 0;

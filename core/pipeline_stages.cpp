@@ -62,6 +62,7 @@ void Pipeline::Stages::takeLine(const Conditioned& line) {
 void Pipeline::Stages::openEdges(std::uint64_t firstSample) {
     edges.emplace(rateHz, 0.01 * options.slicePercent, firstSample);
     if (given) edges->setShapes(given->shapes);
+    framing.seenFrom(static_cast<double>(firstSample) * secondsPerSample);
 }
 
 void Pipeline::Stages::openLine(const FoundLine& line) {

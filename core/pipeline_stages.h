@@ -37,7 +37,9 @@ struct Pipeline::Stages {
           finder(rate, options.input, options.tonesHz),
           framing(code->levels, secondsPerSample),
           decoder(*code),
-          picture(options, code->levels, secondsPerSample) {}
+          picture(options, code->levels, secondsPerSample) {
+        framing.setNominal(options.baud);
+    }
 
     double rateHz;
     Options options;

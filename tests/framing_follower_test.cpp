@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+
 #include "tests/support/edge_train.h"
 #include "tests/support/texts.h"
 
@@ -66,6 +68,35 @@ TEST(FramingFollower, FollowsAMachineThatChangesItsSpeedAndBias) {
     EXPECT_NEAR(reader.follower.framing().unitSeconds / 0.022, 1.035, 0.01);  // the mean of the last 32
     EXPECT_LT(reader.follower.framing().biasSeconds, -0.14 * 0.022);
     for (const Character& c : reader.characters) EXPECT_TRUE(c.measurable());
+}
+
+TEST(FramingFollower, KnowsARestBeforeTheFirstEdge) {
+    CharacterBuilder builder;
+    builder.stopUnits = 1.0;
+    for (const bool inverted : {false, true}) {
+        Reader reader;
+        reader.follower.seenFrom(0.0);  // the first character starts a second later
+        reader.push(test::edgesOf(builder.characters(test::codesOf(std::string(40, 'E'))), inverted));
+        ASSERT_TRUE(reader.follower.framed());
+        EXPECT_EQ(reader.follower.framing().inverted, inverted);
+        EXPECT_EQ(reader.events, std::vector<Event>{Event::found});
+    }
+}
+
+TEST(FramingFollower, LetsGoOfASpeedThatCannotBeTheOneThatIsGiven) {
+    CharacterBuilder builder;
+    builder.stopUnits = 2.0;  // with it U is V and O in turn at double the speed
+    const auto edges = test::edgesOf(builder.characters(test::codesOf(std::string(90, 'U'))));
+    const auto middle = edges.begin() + static_cast<std::ptrdiff_t>(edges.size() / 2 / 4 * 4);
+    Reader reader;
+    reader.push({edges.begin(), middle});
+    ASSERT_TRUE(reader.follower.framed());
+    reader.follower.setNominal(1.0 / 0.022);
+    reader.push({middle, edges.end()});
+    ASSERT_TRUE(reader.follower.framed());
+    EXPECT_NEAR(reader.follower.framing().unitSeconds, 0.022, 1e-5);
+    reader.follower.setNominal(1.0 / 0.024);  // may be this machine's: it goes on
+    EXPECT_TRUE(reader.follower.framed());
 }
 
 TEST(FramingFollower, RefusesManyEdgesThatAreNoCharacters) {

@@ -5,6 +5,7 @@
 
 #include <random>
 #include <span>
+#include <string>
 
 #include "tests/support/edge_train.h"
 #include "tests/support/texts.h"
@@ -84,6 +85,87 @@ TEST(FramingSearch, ALevelOutOfPlaceMakesNoDoubleSpeed) {
                 EXPECT_EQ(found->firstEdge, 0U);
             }
         }
+}
+
+std::vector<Edge> keyHeldDown(char key, const CharacterBuilder& builder, bool inverted = false) {
+    return test::edgesOf(builder.characters(test::codesOf(std::string(24, key))), inverted);
+}
+
+// At double the speed, or the other way round, these fall into places too, but with stops of two lengths.
+TEST(FramingSearch, OneCharacterRepeatedIsReadAsAMachineWithOneStopWouldSendIt) {
+    FramingClues clues;
+    clues.restSeconds = 1.0;
+    for (const double stop : {1.0, 1.42, 1.5})
+        for (const double bias : {-10.0, 4.0})
+            for (const char key : {'R', 'S', 'U', 'Y'})
+                for (const bool inverted : {false, true}) {
+                    CharacterBuilder builder;
+                    builder.stopUnits = stop;
+                    builder.biasPercent = bias;
+                    const auto found =
+                        findFraming(keyHeldDown(key, builder, inverted), kTrainSecondsPerSample, 5, clues);
+                    ASSERT_TRUE(found) << key << ", stop " << stop;
+                    EXPECT_EQ(found->framing.inverted, inverted) << key << ", stop " << stop;
+                    EXPECT_NEAR(found->framing.unitSeconds / 0.022, 1.0, 0.01) << key << ", stop " << stop;
+                    EXPECT_NEAR(found->framing.biasSeconds, -0.01 * bias * 0.022, 3e-4) << key << ", stop " << stop;
+                }
+}
+
+// With a stop of two units U is V and O in turn at double the speed, each with a stop of two units.
+TEST(FramingSearch, ASpeedThatIsGivenIsKeptTo) {
+    CharacterBuilder builder;
+    builder.stopUnits = 2.0;
+    for (const char key : {'P', 'S', 'U', 'Y'})
+        for (const double off : {0.92, 1.0, 1.08}) {
+            builder.unit = 0.022 / off;
+            FramingClues clues;
+            clues.nominalBaud = 45.45;
+            const auto found = findFraming(keyHeldDown(key, builder), kTrainSecondsPerSample, 5, clues);
+            ASSERT_TRUE(found) << key;
+            EXPECT_NEAR(found->framing.unitSeconds / builder.unit, 1.0, 1e-3) << key << ", " << off;
+        }
+}
+
+TEST(FramingSearch, ASpeedThatIsGivenWronglyHidesNoTape) {
+    for (const double baud : {45.45, 50.0, 75.0, 100.0})
+        for (const double given : {45.45, 50.0, 75.0, 100.0}) {
+            CharacterBuilder builder;
+            builder.unit = builder.nominal = 1.0 / baud;
+            FramingClues clues;
+            clues.nominalBaud = given;
+            const auto edges = test::edgesOf(builder.characters(test::mixedText(24, 8)));
+            const auto found = findFraming(edges, kTrainSecondsPerSample, 5, clues);
+            ASSERT_TRUE(found) << baud << " for " << given;
+            EXPECT_NEAR(found->framing.unitSeconds * baud, 1.0, 1e-6) << baud << " for " << given;
+        }
+}
+
+TEST(FramingSearch, ASpeedThatIsGivenIsFoundFromTwentyToTwoHundredBaud) {
+    for (const double baud : {20.0, 25.0, 33.0, 140.0, 165.0, 200.0}) {
+        CharacterBuilder builder;
+        builder.unit = builder.nominal = 1.0 / baud;
+        FramingClues clues;
+        clues.nominalBaud = baud;
+        for (const auto& codes : {test::mixedText(24, 8), test::codesOf("RYRYRYRYRYRYRYRYRYRYRYRY")}) {
+            const auto found = findFraming(test::edgesOf(builder.characters(codes)), kTrainSecondsPerSample, 5, clues);
+            ASSERT_TRUE(found) << baud;
+            EXPECT_NEAR(found->framing.unitSeconds * baud, 1.0, 1e-4) << baud;
+            EXPECT_EQ(found->firstEdge, 0U);
+        }
+    }
+}
+
+// E with a stop of one unit is K the other way round, as regular: only the rest before it tells which is mark.
+TEST(FramingSearch, ALineThatRestedDidSoAtMark) {
+    CharacterBuilder builder;
+    builder.stopUnits = 1.0;
+    for (const bool inverted : {false, true}) {
+        FramingClues clues;
+        clues.restSeconds = 1.0;
+        const auto found = findFraming(keyHeldDown('E', builder, inverted), kTrainSecondsPerSample, 5, clues);
+        ASSERT_TRUE(found);
+        EXPECT_EQ(found->framing.inverted, inverted);
+    }
 }
 
 TEST(FramingSearch, ASquareWaveTellsNoUnit) {

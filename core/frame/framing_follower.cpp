@@ -5,7 +5,6 @@
 #include <cmath>
 #include <span>
 
-#include "core/frame/framing_search.h"
 #include "core/frame/unit_fit.h"
 
 namespace trueunit {
@@ -45,16 +44,29 @@ FramingFollower::Event FramingFollower::push(const std::vector<Edge>& edges) {
 void FramingFollower::reset() {
     framer_.reset();
     edges_.clear();
+    seenFrom_.reset();
     searchedAt_ = 0;
     errors_.clear();
 }
 
+void FramingFollower::setNominal(std::optional<double> baud) {
+    nominalBaud_ = baud;
+    if (baud && framer_ && !nearNominal(1.0 / framer_->framing().unitSeconds, *baud)) reset();
+}
+
 FramingFollower::Event FramingFollower::searchNow() { return framer_ ? Event::none : search(); }
+
+std::optional<FramingFound> FramingFollower::find(std::size_t skip) const {
+    FramingClues clues{nominalBaud_, 0.0};
+    if (seenFrom_ && skip == 0 && !edges_.empty())
+        clues.restSeconds = edges_.front().time * secondsPerSample_ - *seenFrom_;
+    return findFraming(std::span(edges_).subspan(skip), secondsPerSample_, levels_, clues);
+}
 
 FramingFollower::Event FramingFollower::search() {
     searchedAt_ = edges_.size();
     const std::size_t skip = edges_.size() > kSearchEdges ? edges_.size() - kSearchEdges : 0;
-    const auto found = findFraming(std::span(edges_).subspan(skip), secondsPerSample_, levels_);
+    const auto found = find(skip);
     if (!found) return Event::none;
     framer_.emplace(levels_, found->framing);
     numberBase_ = nextNumber_;
@@ -64,6 +76,7 @@ FramingFollower::Event FramingFollower::search() {
     confirmed_ = edges_.size() >= kSearchEdges;
     if (!confirmed_) return Event::found;
     edges_.clear();
+    seenFrom_.reset();
     const bool another = believed_ && !alike(*believed_, found->framing);
     believed_ = found->framing;
     return another ? Event::takenBack : Event::found;
@@ -72,12 +85,13 @@ FramingFollower::Event FramingFollower::search() {
 // A second of a repeating text can be read in more than one way: with more of it, look again, and if the first reading
 // was wrong, or the sender is another one than before, take back what was handed out and read it again.
 FramingFollower::Event FramingFollower::confirm() {
-    const auto found = findFraming(edges_, secondsPerSample_, levels_);
+    const auto found = find(0);
     if (!found || !alike(found->framing, framer_->framing()) || (believed_ && !alike(*believed_, found->framing)))
         return takeBack();
     confirmed_ = true;
     believed_ = found->framing;
     edges_.clear();
+    seenFrom_.reset();
     return Event::none;
 }
 

@@ -9,6 +9,7 @@
 #include "core/detect/edge.h"
 #include "core/frame/character.h"
 #include "core/frame/character_framer.h"
+#include "core/frame/framing_search.h"
 
 namespace trueunit {
 
@@ -20,6 +21,10 @@ public:
     enum class Event { none, found, takenBack, lost, refused };
 
     FramingFollower(int levels, double secondsPerSample) : levels_(levels), secondsPerSample_(secondsPerSample) {}
+
+    // The speed as set by the person; one that is followed and cannot be that of such a machine is let go.
+    void setNominal(std::optional<double> baud);
+    void seenFrom(double seconds) { seenFrom_ = seconds; }  // since when there is a line, before its first edge
 
     // Takes edges; says what became of the framing. takenBack: characters handed out so far were wrong, or of another
     // sender; those of the framing that holds now come again.
@@ -36,12 +41,15 @@ public:
     std::uint64_t since() const { return numberBase_; }  // number of the first character of this framing
 
 private:
+    std::optional<FramingFound> find(std::size_t skip) const;
     Event search();
     Event confirm();
     Event takeBack();
 
     int levels_;
     double secondsPerSample_;
+    std::optional<double> nominalBaud_;
+    std::optional<double> seenFrom_;  // seconds, while the first edge since then is the first of edges_
     std::optional<CharacterFramer> framer_;
     std::vector<Edge> edges_;  // while searching, and until confirmed
     bool confirmed_ = false;

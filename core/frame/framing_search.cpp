@@ -26,6 +26,15 @@ constexpr double kMostScatter = 0.13;  // units
 constexpr double kMostBias = 0.45;     // units
 constexpr double kAsGood = 1.25;       // times the scatter
 constexpr double kAlways = 0.002;      // units
+constexpr double kNearNominal = 1.4;   // times as fast or slow
+// What speaks against an attempt, in the units of its scatter.
+constexpr double kOffNominal = 0.15;      // a speed e times the nominal one,
+constexpr double kMostOffNominal = 0.05;  // or that cannot be of a machine of that speed
+constexpr double kRestAtSpace = 0.05;     // for longer than any character
+constexpr double kUnsteadyStop = 0.06;    // for each unit that stops differ by
+constexpr double kMostUnsteady = 0.6;     // units
+constexpr double kLongestStop = 4.0;      // units; more is a pause
+constexpr std::size_t kFewestStops = 4;
 
 struct Attempt {
     double cost = 1e300;
@@ -65,6 +74,22 @@ double accountable(std::span<const Edge> edges, double secondsPerSample, int lev
     return static_cast<double>(edges.size()) - std::min(static_cast<double>(edges.end() - whole), levels + 1.0);
 }
 
+// Mean difference of the stops from their middle one, in units. A machine keeps to one length, but for pauses.
+double stopUnsteadiness(const std::vector<Character>& characters, int levels, double unitSeconds) {
+    std::vector<double> stops;
+    for (std::size_t i = 1; i < characters.size(); ++i) {
+        const double stop = (characters[i].start - characters[i - 1].start) / unitSeconds - (levels + 1);
+        if (stop < kLongestStop && characters[i - 1].measurable()) stops.push_back(stop);
+    }
+    if (stops.size() < kFewestStops) return 0.0;
+    const auto middle = stops.begin() + std::ssize(stops) / 2;
+    std::nth_element(stops.begin(), middle, stops.end());
+    const double usual = *middle;
+    double sum = 0.0;
+    for (const double stop : stops) sum += std::abs(stop - usual);
+    return std::min(sum / static_cast<double>(stops.size()), kMostUnsteady);
+}
+
 Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels, Framing framing) {
     Attempt a;
     std::vector<Character> characters = frame(edges, secondsPerSample, levels, framing);
@@ -95,8 +120,19 @@ Attempt attempt(std::span<const Edge> edges, double secondsPerSample, int levels
     const double all = accountable(edges, secondsPerSample, levels, characters.back(), framing.unitSeconds);
     const double unowned = std::max(0.0, 1.0 - owned / all);
     a.cost = a.found.scatterUnits + a.found.errorShare + 0.5 * unowned +
-             0.05 * std::abs(framing.biasSeconds) / framing.unitSeconds + (codes.size() < 2 ? 0.02 : 0.0);
+             0.05 * std::abs(framing.biasSeconds) / framing.unitSeconds + (codes.size() < 2 ? 0.02 : 0.0) +
+             kUnsteadyStop * stopUnsteadiness(characters, levels, framing.unitSeconds);
     return a;
+}
+
+// What is known beside the edges and speaks against a framing.
+double costByClues(const Framing& framing, bool firstUp, int levels, const FramingClues& clues) {
+    double cost = 0.0;
+    if (clues.nominalBaud)
+        cost += std::min(kMostOffNominal, kOffNominal * std::abs(std::log(*clues.nominalBaud * framing.unitSeconds)));
+    const bool restedAtSpace = firstUp != framing.inverted;
+    if (restedAtSpace && clues.restSeconds > (levels + 3) * framing.unitSeconds) cost += kRestAtSpace;
+    return cost;
 }
 
 // The same framing from the earliest start at which it holds as well: no character is left out for a chance in the
@@ -115,20 +151,30 @@ FramingFound fromEarliest(std::span<const Edge> edges, double secondsPerSample, 
 
 }  // namespace
 
-std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels) {
+bool nearNominal(double baud, double nominalBaud) {
+    return baud < kNearNominal * nominalBaud && nominalBaud < kNearNominal * baud;
+}
+
+std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels,
+                                        const FramingClues& clues) {
     if (edges.size() < kFewestEdges || isSquareWave(edges)) return std::nullopt;
     const double span = (edges.back().time - edges.front().time) * secondsPerSample;
     if (span < kShortestSeconds && edges.size() < kManyEdges) return std::nullopt;
+    const double nominal = clues.nominalBaud.value_or(kSlowestBaud);
+    const double slowest = std::min(kSlowestBaud, nominal / kNearNominal);
+    const double fastest = std::max(kFastestBaud, nominal * kNearNominal);
     Attempt best;
     for (const bool inverted : {false, true})
         for (std::size_t first = 0, starts = 0; first < edges.size() && starts < kStartsTried; ++first) {
             if (edges[first].up != inverted) continue;  // a start goes to space
             ++starts;
-            for (double baud = kSlowestBaud; baud < kFastestBaud; baud *= kStep) {
+            for (double baud = slowest; baud < fastest; baud *= kStep) {
                 Attempt a = attempt(edges.subspan(first), secondsPerSample, levels, {inverted, 1.0 / baud, 0.0});
-                if (a.cost + 1e-3 * static_cast<double>(starts) >= best.cost) continue;
-                a.found.firstEdge = first;
                 a.cost += 1e-3 * static_cast<double>(starts);
+                if (a.cost >= best.cost) continue;
+                a.cost += costByClues(a.found.framing, edges.front().up, levels, clues);
+                if (a.cost >= best.cost) continue;
+                a.found.firstEdge = first;
                 best = a;
             }
         }
