@@ -91,7 +91,8 @@ std::shared_ptr<const LineModel> Pipeline::learned() const {
     const Stages& s = *stages_;
     if (!s.edges || !s.framing.framed()) return nullptr;
     const auto shapes = s.edges->timer().shapes();
-    return std::make_shared<const LineModel>(LineModel{s.line(), {shapes[0], shapes[1]}});
+    return std::make_shared<const LineModel>(
+        LineModel{s.line(), {shapes[0], shapes[1]}, s.framing.framing().unitSeconds});
 }
 
 void Pipeline::startFrom(std::shared_ptr<const LineModel> model) { stages_->given = std::move(model); }

@@ -63,6 +63,14 @@ void Pipeline::Stages::openEdges(std::uint64_t firstSample) {
     edges.emplace(rateHz, 0.01 * options.slicePercent, firstSample);
     if (given) edges->setShapes(given->shapes);
     framing.seenFrom(static_cast<double>(firstSample) * secondsPerSample);
+    if (given && given->unitSeconds > 0.0)
+        holdFor(given->unitSeconds);
+    else if (options.baud)
+        holdFor(1.0 / *options.baud);
+}
+
+void Pipeline::Stages::holdFor(double unitSeconds) {
+    edges->setHold(rateHz * std::min(kLongestHoldSeconds, kHoldUnits * unitSeconds));
 }
 
 void Pipeline::Stages::openLine(const FoundLine& line) {
@@ -110,7 +118,7 @@ void Pipeline::Stages::heed(FramingFollower::Event event) {
     if (!framing.framed()) return;
     refused = false;
     edges->setMarkIsLow(framing.framing().inverted);
-    edges->setHold(rateHz * std::min(kLongestHoldSeconds, kHoldUnits * framing.framing().unitSeconds));
+    holdFor(framing.framing().unitSeconds);
 }
 
 void Pipeline::Stages::takeCharacters(const std::vector<Character>& characters) {

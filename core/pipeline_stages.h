@@ -97,6 +97,7 @@ struct Pipeline::Stages {
     void gap(std::uint64_t missing);
     void openEdges(std::uint64_t firstSample);
     void openLine(const FoundLine& line);
+    void holdFor(double unitSeconds);  // how long bounce is waited out
     void closeLine();
     const FoundLine& line() const { return conditioner ? conditioner->line() : given->line; }  // while there are edges
     void takeEdges(const std::vector<Edge>& found, double knownTo);

@@ -182,6 +182,23 @@ TEST(RecordingRun, OfAStereoFileWithoutStartStopTheStrongerSideIsTold) {
     EXPECT_EQ(recording->channel(), 1);
 }
 
+// Before the speed is known bounce is waited out for less long: what the first pass learned holds from the beginning.
+TEST(RecordingRun, ALongBounceInTheFirstCharactersIsNoInstant) {
+    Scenario s = biased();
+    s.faults.bounce = Scenario::Bounce{};
+    s.faults.bounce->fraction = 0.3;
+    s.faults.bounce->openings = 1;
+    s.faults.bounce->ms = 4.5;
+    const TemporaryFolder folder;
+    Result<Recording> recording = Recording::open(writeScenario(folder, s));
+    ASSERT_TRUE(recording);
+    const Reading r = readRecording(*recording, {}, {});
+    ASSERT_TRUE(r.valid());
+    EXPECT_NEAR(r.distortion.biasPercent->value, 6.0, kBiasWithin);
+    EXPECT_LT(r.distortion.fortuitousPeakPercent.value_or(100.0), 1.0);
+    EXPECT_EQ(r.text.decoded.substr(0, 20), "RYRYRY SKERRY LIGHT ");
+}
+
 TEST(RecordingRun, GivesTheSameReadingTwice) {
     const TemporaryFolder folder;
     Result<Recording> recording = Recording::open(writeScenario(folder, biased()));

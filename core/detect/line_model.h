@@ -12,6 +12,7 @@ namespace trueunit {
 struct LineModel {
     FoundLine line;
     std::array<EdgeShape, 2> shapes;
+    double unitSeconds = 0.0;  // of the sender heard on it
 };
 
 }  // namespace trueunit
