@@ -85,7 +85,10 @@ bool Pipeline::Stages::stillListening() const {
 
 NoReading Pipeline::Stages::whyNoReading() const {
     if (!meter.everHeard()) return NoReading::silent;
-    return refused || edges ? NoReading::notStartStop : NoReading::steady;
+    const bool few = log.size() < kFewestCharacters && !refused;
+    if (edges && few && framing.mayYetFrame()) return NoReading::tooFew;
+    if (refused || edges) return NoReading::notStartStop;
+    return finished && finder.heldHasSteps() ? NoReading::tooFew : NoReading::steady;
 }
 
 void Pipeline::Stages::studyTape(std::size_t seen, std::size_t window) {
@@ -152,8 +155,10 @@ Reading Pipeline::Stages::reading(bool final) {
             r.notes.emplace_back(kListening);
             return r;
         }
-        r.notes.push_back(sentenceOf(whyNoReading()));
-        r.findings = findingsOfNothing(whyNoReading(), r.input);
+        const NoReading why = whyNoReading();
+        r.notes.push_back(sentenceOf(why));
+        r.findings = findingsOfNothing(why, r.input);
+        if (r.findings->empty()) r.findings.reset();  // no cause can be told
         return r;
     }
     const auto n = static_cast<std::size_t>(options.windowCharacters);

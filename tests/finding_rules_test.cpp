@@ -454,6 +454,7 @@ TEST(FindingRules, NothingReadIsSaidWithWhatToDo) {
     EXPECT_EQ(findingsOfNothing(NoReading::silent, in)[0].id, "no-signal");
     EXPECT_EQ(findingsOfNothing(NoReading::steady, in)[0].id, "no-signal");
     EXPECT_EQ(findingsOfNothing(NoReading::notStartStop, in)[0].id, "not-start-stop");
+    EXPECT_TRUE(findingsOfNothing(NoReading::tooFew, in).empty());
     InputReading loud;
     loud.clippedPercent = 50.0;
     EXPECT_EQ(findingsOfNothing(NoReading::notStartStop, loud)[0].id, "clipped");

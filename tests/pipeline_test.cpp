@@ -288,6 +288,32 @@ TEST(Pipeline, FromAHandfulOfCharactersNoCauseIsToldAndThatIsSaid) {
     EXPECT_TRUE(noted(r, "Too few characters"));
 }
 
+TEST(Pipeline, TooFewCharactersForAReadingAreCalledThat) {
+    for (const double pole : {0.0, 8.0, 20.0})
+        for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{3}, std::size_t{4}}) {
+            PlainSender sender = coupledSender();
+            sender.polesHz = pole > 0.0 ? std::vector{pole} : std::vector<double>{};
+            const std::vector<float> heard = sender.send(test::codesOf(std::string("RYSD").substr(0, count)), 1.0);
+            const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+            EXPECT_FALSE(r.valid());
+            EXPECT_FALSE(r.findings) << count;
+            EXPECT_TRUE(noted(r, "Too few characters for a reading")) << count << " behind " << pole << " Hz";
+        }
+}
+
+TEST(Pipeline, NoiseHumAndARestingLineAreNotCalledTooFewCharacters) {
+    std::mt19937 random(5);
+    std::normal_distribution<float> normal(0.0F, 0.002F);
+    for (const float hum : {0.0F, 0.02F, 0.2F})
+        for (const double seconds : {0.5, 2.0, 7.0}) {
+            std::vector<float> x(static_cast<std::size_t>(seconds * 48000.0));
+            for (std::size_t i = 0; i < x.size(); ++i)
+                x[i] = 0.1F + normal(random) + hum * std::sin(static_cast<float>(i) * 314.159F / 48000.0F);
+            const Reading r = test::measureOnce(x, 48000.0).reading();
+            EXPECT_FALSE(noted(r, "Too few characters for a reading")) << hum << ", " << seconds;
+        }
+}
+
 TEST(Pipeline, WhatIsLearnedMakesTheFirstCharacterAsGoodAsTheLast) {
     PlainSender sender = coupledSender();
     sender.polesHz = {20.0};

@@ -16,6 +16,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "There is a signal, but it does not fall into start-stop characters."),
     QT_TRANSLATE_NOOP("Core", "Listening for characters. Let the tape run."),
     QT_TRANSLATE_NOOP("Core", "Too few characters yet to tell a cause: let the tape run."),
+    QT_TRANSLATE_NOOP("Core", "Too few characters for a reading: let the tape run."),
     QT_TRANSLATE_NOOP("Core", "No signal: the input is silent."),
     QT_TRANSLATE_NOOP("Core", "No signal: nothing that switches between two levels."),
     QT_TRANSLATE_NOOP("Core", "Not start-stop: there is a signal, but it does not fall into characters."),

@@ -49,6 +49,8 @@ bool LineFinder::lookNow() {
     return found_.has_value();
 }
 
+bool LineFinder::heldHasSteps() const { return hasSteps(held_, rateHz_); }
+
 std::vector<float> LineFinder::release() {
     nextLook_ = nextLookAtAll_ = 0;
     return std::exchange(held_, {});

@@ -28,6 +28,8 @@ public:
     bool push(std::span<const float> samples, std::uint64_t now, bool hearing);
     bool lookNow();  // without waiting for the next half second; at the end of a recording
 
+    bool heldHasSteps() const;  // of a line, though too few of them to find it
+
     const FoundLine& found() const { return *found_; }
     std::uint64_t heldFrom() const { return heldFrom_; }
     std::vector<float> release();  // hands over the samples and starts anew

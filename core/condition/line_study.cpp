@@ -2,6 +2,7 @@
 #include "core/condition/line_study.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 #include <vector>
@@ -25,6 +26,7 @@ constexpr int kThoroughRounds = 8;
 constexpr std::ptrdiff_t kFewestTransitions = 10;
 constexpr double kLargestResidual = 0.2;  // of the swing; more is not a two-level signal
 constexpr double kGoodResidual = 0.1;
+constexpr double kStepSeconds = 0.0015;
 constexpr double kOutstanding = 3.0;       // times the height of the steps that were taken
 constexpr double kLowestCorner = 0.5;      // 1/s (0.08 Hz): lower ones are none
 constexpr double kHighestCorner = 1000.0;  // 1/s (two of 80 Hz): nothing that is keyed passes through more
@@ -75,7 +77,8 @@ struct StepHeights {
     double of(Rhythm rhythm) const { return rhythm == Rhythm::running ? running : std::max(running, pausing); }
 };
 
-StepHeights stepHeights(const std::vector<double>& steps, double rateHz, double direction) {
+// The largest step of each short stretch, in order of height.
+std::vector<double> largestSteps(const std::vector<double>& steps, double rateHz, double direction) {
     const auto chunk = static_cast<std::size_t>(0.05 * rateHz);
     std::vector<double> largest;
     for (std::size_t i = 0; i + chunk <= steps.size(); i += chunk) {
@@ -83,8 +86,13 @@ StepHeights stepHeights(const std::vector<double>& steps, double rateHz, double 
         for (std::size_t j = i; j < i + chunk; ++j) m = std::max(m, direction * steps[j]);
         largest.push_back(m);
     }
-    if (std::ssize(largest) < kFewestTransitions / 2) return {};
     std::sort(largest.begin(), largest.end());
+    return largest;
+}
+
+StepHeights stepHeights(const std::vector<double>& steps, double rateHz, double direction) {
+    const std::vector<double> largest = largestSteps(steps, rateHz, direction);
+    if (std::ssize(largest) < kFewestTransitions / 2) return {};
     const auto usual = static_cast<std::size_t>(0.85 * static_cast<double>(largest.size() - 1));
     return {largest[usual], largest[largest.size() - kFewestTransitions / 2], largest[largest.size() - 2]};
 }
@@ -163,7 +171,7 @@ bool clicksOnly(const Stretch& s, double windowSeconds) {
 
 Trial firstFit(Stretch& s, bool coupled) {
     Trial best;
-    for (const double window : {0.0015, 0.005})
+    for (const double window : {kStepSeconds, 0.005})
         for (const Rhythm rhythm : {Rhythm::running, Rhythm::pausing}) {
             const bool alike = findTransitions(s, window, rhythm);
             if (rhythm == Rhythm::pausing && clicksOnly(s, window)) continue;
@@ -224,6 +232,17 @@ std::optional<LineFit> studyWithin(const Rails& rails, std::span<const float> he
 }
 
 }  // namespace
+
+bool hasSteps(std::span<const float> heard, double rateHz) {
+    const Stretch s = thin(heard, rateHz, Rails::none());
+    const auto w = std::max<std::size_t>(2, static_cast<std::size_t>(kStepSeconds * s.rateHz));
+    const std::vector<double> steps = meanSteps(s.heard, w);
+    return std::ranges::all_of(std::array{1.0, -1.0}, [&](double direction) {
+        const std::vector<double> largest = largestSteps(steps, s.rateHz, direction);
+        return largest.size() > 3 &&
+               largest[largest.size() - 2] > kOutstanding * std::max(largest[largest.size() / 4], kSilence);
+    });
+}
 
 std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled) {
     if (!coupled) return studyWithin(Rails::none(), heard, rateHz, false);

@@ -14,4 +14,7 @@ namespace trueunit {
 // rails. Pure; some milliseconds for four seconds of input.
 std::optional<LineFit> studyLine(std::span<const float> heard, double rateHz, bool coupled = true);
 
+// Whether steps up and down stand out of the rest, be they too few for a study. Pure.
+bool hasSteps(std::span<const float> heard, double rateHz);
+
 }  // namespace trueunit

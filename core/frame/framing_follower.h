@@ -36,11 +36,14 @@ public:
 
     void reset();  // edges to come have nothing to do with those so far; character numbers go on
 
+    bool mayYetFrame() const { return framed() || edges_.size() < kFewEdges; }  // too few yet to be refused
     bool framed() const { return framer_.has_value(); }
     const Framing& framing() const { return framer_->framing(); }
     std::uint64_t since() const { return numberBase_; }  // number of the first character of this framing
 
 private:
+    static constexpr std::size_t kFewEdges = 48;
+
     std::optional<FramingFound> find(std::size_t skip) const;
     Event search();
     Event confirm();

@@ -140,6 +140,8 @@ std::string sentenceOf(NoReading why) {
             return "No signal: the input is silent.";
         case NoReading::steady:
             return "No signal: nothing that switches between two levels.";
+        case NoReading::tooFew:
+            return "Too few characters for a reading: let the tape run.";
         case NoReading::notStartStop:
             break;
     }
@@ -171,7 +173,7 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
         f.lookAt =
             "Right input chosen, right recording? Cable, stage, gain; is the loop closed and fed, does the tape run?";
     }
-    out.push_back(f);
+    if (why != NoReading::tooFew) out.push_back(f);
     if (input.clippedPercent > kOverdrivenPercent) {
         f.id = "clipped";
         f.confidence = 0.9;
