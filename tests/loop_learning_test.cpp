@@ -18,7 +18,7 @@ namespace {
 const std::string kFoxLine = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n";
 const std::string kAlphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ\r\n";
 
-const CodeTable& ita2() { return *findCode("ita2"); }
+const CodeTable& fiveUnit() { return *findCode("ita2"); }
 
 // A feed that stands still or goes too far now and then; the levels never fail.
 struct SlippedTape {
@@ -26,7 +26,7 @@ struct SlippedTape {
     long repeated = 0, skipped = 0;
 
     SlippedTape(const std::string& text, double stands, double goesTooFar, std::size_t count, std::uint64_t seed) {
-        const auto round = encodeRound(ita2(), text);
+        const auto round = encodeRound(fiveUnit(), text);
         std::mt19937_64 random(seed);
         std::uniform_real_distribution<double> chance;
         for (std::size_t at = seed; sent.size() < count; ++at) {
@@ -41,7 +41,7 @@ struct SlippedTape {
 
 // The same loop, begun anywhere.
 bool carries(const std::vector<LoopCode>& loop, const std::string& text) {
-    const auto round = encodeRound(ita2(), text);
+    const auto round = encodeRound(fiveUnit(), text);
     if (loop.size() != round.size()) return false;
     for (std::size_t from = 0; from < round.size(); ++from) {
         std::size_t same = 0;
@@ -55,7 +55,7 @@ int learnedRightly(const std::string& text, double stands, double goesTooFar, st
     int right = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         const SlippedTape tape(text, stands, goesTooFar, count, seed);
-        const auto learned = recogniseText(ita2(), tape.sent);
+        const auto learned = recogniseText(fiveUnit(), tape.sent);
         right += learned && carries(learned->loop, text) ? 1 : 0;
     }
     return right;
@@ -77,7 +77,7 @@ TEST(LoopLearning, SlipsAreCountedWithALearnedTextAsWithAGivenOne) {
     long repeated = 0, skipped = 0, more = 0, fewer = 0, wrong = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         const SlippedTape tape(kFoxLine, 0.03, 0.03, 600, seed);
-        const auto study = studyTape(ita2(), "", tape.sent, tape.sent.size());
+        const auto study = studyTape(fiveUnit(), "", tape.sent, tape.sent.size());
         ASSERT_TRUE(study) << seed;
         repeated += tape.repeated;
         skipped += tape.skipped;
@@ -94,7 +94,7 @@ TEST(LoopLearning, SlipsAreCountedWithALearnedTextAsWithAGivenOne) {
 TEST(LoopLearning, SeveralRoundsWithTheirSlipsAreDearerThanOneWithout) {
     const SlippedTape tape(kAlphabet, 0.02, 0.02, 400, 3);
     std::vector<LoopCode> one, four;
-    for (const unsigned c : encodeRound(ita2(), kAlphabet)) one.push_back({c, false});
+    for (const unsigned c : encodeRound(fiveUnit(), kAlphabet)) one.push_back({c, false});
     for (std::size_t i = 0; i < 4 * one.size(); ++i) four.push_back({tape.sent[i].code, false});
     EXPECT_LT(costOfLoop(tape.sent, one), costOfLoop(tape.sent, four));
 }

@@ -2594,6 +2594,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>That is %1 of the characters; the levels themselves are right there.</source>
         <translation>Das sind %1 der Zeichen; die Schritte selbst stimmen dort.</translation>
     </message>
+    <message>
+        <source>Too few characters for a reading: let the tape run.</source>
+        <translation>Zu wenige Zeichen für eine Messung: den Streifen weiterlaufen lassen.</translation>
+    </message>
+    <message>
+        <source>%1 of all samples are cut off at %2 dB of full scale; levels and coupling cannot be told well from flattened samples.</source>
+        <translation>%1 aller Abtastwerte sind bei %2 dB der Vollaussteuerung abgeschnitten; aus abgeflachten Abtastwerten lassen sich Pegel und Kopplung nicht gut bestimmen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
