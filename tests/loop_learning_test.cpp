@@ -96,7 +96,7 @@ TEST(LoopLearning, SeveralRoundsWithTheirSlipsAreDearerThanOneWithout) {
     std::vector<LoopCode> one, four;
     for (const unsigned c : encodeRound(fiveUnit(), kAlphabet)) one.push_back({c, false});
     for (std::size_t i = 0; i < 4 * one.size(); ++i) four.push_back({tape.sent[i].code, false});
-    EXPECT_LT(costOfLoop(tape.sent, one), costOfLoop(tape.sent, four));
+    EXPECT_LT(pricedLoop(tape.sent, one).cost, pricedLoop(tape.sent, four).cost);
 }
 
 }  // namespace trueunit

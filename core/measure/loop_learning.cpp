@@ -21,7 +21,6 @@ constexpr std::size_t kTemplates = 4;  // rounds tried as the first guess
 constexpr std::size_t kMostParts = 4;  // a loop of several rounds is tried as one of each
 constexpr double kLargestCost = 2.0;   // per character: more is no repetition
 constexpr double kGoodCost = 0.3;
-constexpr double kFaultlessCost = 0.02;
 constexpr double kOtherRound = 1.0;  // no part of several rounds
 constexpr double kHoleCost = 6.9;    // to say which of 32 combinations it is, in the prices of an alignment
 constexpr int kVotes = 3;
@@ -165,23 +164,20 @@ std::optional<std::size_t> driftingPeriod(std::span<const SentCode> sent) {
     return shortestOfBest(excess);
 }
 
-// A loop, and what it and the slips and errors told by it cost together.
-struct Candidate {
-    std::vector<LoopCode> loop;
-    double perCharacter = 0.0;
-    double cost = 0.0;
-};
+LearnedLoop priced(std::vector<LoopCode> loop, const Alignment& walk) {
+    const double holes = kHoleCost * static_cast<double>(loop.size());
+    return {std::move(loop), walk.cost, walk.cost * static_cast<double>(walk.place.size()) + holes};
+}
 
 // The rounds vote on each hole of a first guess, and on holes more or less.
-Candidate votedOn(std::span<const SentCode> sent, std::vector<LoopCode> loop, int levels) {
+LearnedLoop votedOn(std::span<const SentCode> sent, std::vector<LoopCode> loop, int levels) {
     Alignment walk = alignToLoop(sent, loop);
     for (int vote = 0; vote < kVotes; ++vote) {
         loop = voteOnLoop(sent, walk, loop.size(), levels);
         walk = alignToLoop(sent, loop);
         if (mendLoop(loop, lookAtRounds(sent, walk, loop))) walk = alignToLoop(sent, loop);
     }
-    const double holes = kHoleCost * static_cast<double>(loop.size());
-    return {std::move(loop), walk.cost, walk.cost * static_cast<double>(walk.place.size()) + holes};
+    return priced(std::move(loop), walk);
 }
 
 // Rounds to begin with, cut out of what was sent.
@@ -193,9 +189,9 @@ std::vector<LoopCode> roundOf(std::span<const SentCode> sent, std::size_t period
 
 }  // namespace
 
-double costOfLoop(std::span<const SentCode> sent, std::span<const LoopCode> loop) {
+LearnedLoop pricedLoop(std::span<const SentCode> sent, std::vector<LoopCode> loop) {
     const Alignment walk = alignToLoop(sent, loop);
-    return walk.cost * static_cast<double>(walk.place.size()) + kHoleCost * static_cast<double>(loop.size());
+    return priced(std::move(loop), walk);
 }
 
 std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
@@ -208,27 +204,26 @@ std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
     return shortestOfBest(excess);
 }
 
-std::optional<std::vector<LoopCode>> learnLoop(std::span<const SentCode> sent, int levels,
-                                               const std::optional<std::vector<LoopCode>>& guess) {
-    std::optional<Candidate> best;
-    const auto tryOn = [&](std::vector<LoopCode> loop) {
-        Candidate c = votedOn(sent, std::move(loop), levels);
-        const double perCharacter = c.perCharacter;
-        if (perCharacter < kLargestCost && (!best || c.cost < best->cost)) best = std::move(c);
-        return perCharacter;
-    };
+std::optional<LearnedLoop> learnLoopFrom(std::span<const SentCode> sent, std::vector<LoopCode> guess, int levels) {
+    LearnedLoop learned = votedOn(sent, std::move(guess), levels);
+    return learned.perCharacter < kLargestCost ? std::optional(std::move(learned)) : std::nullopt;
+}
+
+std::optional<LearnedLoop> learnLoop(std::span<const SentCode> sent, int levels) {
     auto period = repetitionPeriod(sent);
     if (!period) period = driftingPeriod(sent);
-    if (guess) tryOn(*guess);
+    std::optional<LearnedLoop> best;
     for (std::size_t part = 1; period && part <= kMostParts; ++part) {
         const std::size_t round = *period / part;
-        if (part > 1 && ((best && best->perCharacter < kFaultlessCost) || round <= 2 * kDrift)) break;
-        for (std::size_t t = 0; t < kTemplates && (t + 1) * round <= sent.size(); ++t)
-            if (const double cost = tryOn(roundOf(sent, round, t));
-                cost < kGoodCost || (part > 1 && cost > kOtherRound))
-                break;
+        if (part > 1 && ((best && best->faultless()) || round <= 2 * kDrift)) break;
+        for (std::size_t t = 0; t < kTemplates && (t + 1) * round <= sent.size(); ++t) {
+            LearnedLoop tried = votedOn(sent, roundOf(sent, round, t), levels);
+            const double cost = tried.perCharacter;
+            if (cost < kLargestCost && (!best || tried.cost < best->cost)) best = std::move(tried);
+            if (cost < kGoodCost || (part > 1 && cost > kOtherRound)) break;
+        }
     }
-    return best ? std::optional(std::move(best->loop)) : std::nullopt;
+    return best;
 }
 
 }  // namespace trueunit

@@ -142,11 +142,21 @@ std::optional<std::vector<LoopCode>> withStretchBetween(std::span<const SentCode
     return loop;
 }
 
-// A learned loop may keep a slip that it began with: the known text as it stands, with the loop's own stretch between,
-// unless that costs more.
-void holdTo(const std::vector<LoopCode>& known, std::span<const SentCode> sent, std::vector<LoopCode>& loop) {
-    auto held = withStretchBetween(sentTwice(loop), known);
-    if (held && costOfLoop(sent, *held) <= costOfLoop(sent, loop)) loop = std::move(*held);
+void takeCheaper(std::optional<LearnedLoop>& best, std::optional<LearnedLoop> other) {
+    if (other && (!best || other->cost <= best->cost)) best = std::move(other);
+}
+
+// Where the feed slips a learned loop may keep a slip that it began with: the fox sentence as it stands, with what came
+// most often between, with the learned loop's own stretch between, or with anything between, unless that costs more.
+void holdToFox(const CodeTable& table, std::span<const SentCode> sent, std::optional<LearnedLoop>& learned) {
+    const auto fox = foxBetweenOthers(table, sent);
+    if (!fox) return;
+    if (auto guess = withStretchBetween(sent, *fox))
+        takeCheaper(learned, learnLoopFrom(sent, std::move(*guess), table.levels));
+    if (learned)
+        if (auto held = withStretchBetween(sentTwice(learned->loop), *fox))
+            takeCheaper(learned, pricedLoop(sent, std::move(*held)));
+    takeCheaper(learned, pricedLoop(sent, *fox));
 }
 
 // Levels that differ from a known text at most of its places, a fault that never rests; either way.
@@ -194,14 +204,14 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
 std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent) {
     sent = sent.last(std::min(sent.size(), kLearnedFrom));
     if (auto reversals = recogniseReversals(table, sent)) return reversals;
-    const auto fox = foxBetweenOthers(table, sent);
-    auto loop = learnLoop(sent, table.levels, fox ? withStretchBetween(sent, *fox) : std::nullopt);
-    if (fox && (!loop || costOfLoop(sent, *fox) < costOfLoop(sent, *loop))) return TapeText{TextSource::fox, *fox};
-    if (!loop) return std::nullopt;
-    if (fox) holdTo(*fox, sent, *loop);
-    correctBy(phrase(table, "RYRYRYRY"), *loop);
-    const bool isFox = correctBy(phrase(table, kFox), *loop);
-    return TapeText{isFox ? TextSource::fox : TextSource::learned, std::move(*loop)};
+    auto learned = learnLoop(sent, table.levels);
+    if (!learned || !learned->faultless()) holdToFox(table, sent, learned);
+    if (!learned) return std::nullopt;
+    std::vector<LoopCode> loop = std::move(learned->loop);
+    if (loop.back().unknown) return TapeText{TextSource::fox, std::move(loop)};
+    correctBy(phrase(table, "RYRYRYRY"), loop);
+    const bool fox = correctBy(phrase(table, kFox), loop);
+    return TapeText{fox ? TextSource::fox : TextSource::learned, std::move(loop)};
 }
 
 }  // namespace trueunit
