@@ -138,7 +138,13 @@ RowText framingRow(const Snapshot& s) {
     text.within = t.framingErrors == 0 && !exceeds(s.reading.verdict, "feed_slips");
     if (!t.feedSlips) return text;
     text.value = Words::tr("%1, %2").arg(t.framingErrors).arg(*t.feedSlips);
-    if (t.compared > 0) text.judgement = Words::tr("of %1, %2").arg(t.characters).arg(t.compared);
+    if (t.compared == 0) return text;
+    text.judgement = Words::tr("of %1, %2").arg(t.characters).arg(t.compared);
+    text.inWords = Words::tr("framing errors: %1 of %2 characters; feed slips: %3 of %4 characters")
+                       .arg(t.framingErrors)
+                       .arg(t.characters)
+                       .arg(*t.feedSlips)
+                       .arg(t.compared);
     return text;
 }
 

@@ -4803,6 +4803,10 @@ Bitte den Namen prüfen.</translation>
         <source>not final: it falls if more characters show something periodic in it</source>
         <translation>nicht endgültig: Sie sinkt, wenn mehr Zeichen etwas Periodisches darin zeigen</translation>
     </message>
+    <message>
+        <source>framing errors: %1 of %2 characters; feed slips: %3 of %4 characters</source>
+        <translation>ohne Sperrschritt: %1 von %2 Zeichen; Sprünge des Vorschubs: %3 von %4 Zeichen</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
