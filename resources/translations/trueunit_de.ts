@@ -4805,7 +4805,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>framing errors: %1 of %2 characters; feed slips: %3 of %4 characters</source>
-        <translation>ohne Sperrschritt: %1 von %2 Zeichen; Sprünge des Vorschubs: %3 von %4 Zeichen</translation>
+        <translation>ohne Sperrschritt: %1 von %2 Zeichen; Schlupf des Vorschubs: %3 von %4 Zeichen</translation>
     </message>
 </context>
 <context>
