@@ -66,7 +66,11 @@ InputReading Pipeline::Stages::inputReading() const {
     in.clippedPercent = meter.clippedPercent();
     if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
     if (!edges) return in;
-    if (const auto& tones = line().tones) in.frontEndRiseMs = 1e3 * ToneDemodulator(*tones, rateHz).riseSeconds();
+    if (const auto& tones = line().tones) {
+        in.frontEndRiseMs = 1e3 * ToneDemodulator(*tones, rateHz).riseSeconds();
+        in.toneHz = tones->lowHz;
+        in.shiftHz = tones->kind == InputKind::twoTone ? tones->highHz - tones->lowHz : 0.0;
+    }
     in.kind = line().tones ? line().tones->kind : InputKind::loop;
     if (framing.framed()) in.inverted = framing.framing().inverted;
     in.couplingHz = line().fit.coupling.cornersHz();

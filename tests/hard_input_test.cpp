@@ -9,7 +9,9 @@
 #include <random>
 #include <string>
 
+#include "core/frame/code_table.h"
 #include "core/normal_equations.h"
+#include "tests/support/keyed_tones.h"
 #include "tests/support/measure_twice.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
@@ -121,6 +123,27 @@ TEST(HardInput, AnOverdrivenToneIsReadWithinWhatIsStated) {
             EXPECT_TRUE(std::any_of(r.notes.begin(), r.notes.end(),
                                     [](const std::string& n) { return n.find("less certain") != std::string::npos; }));
         }
+}
+
+// A tone of few turns in a unit, and two tones of few turns against each other: where in its turn it is keyed tells,
+// and the uncertainty says so. Imposed by hand; keyed at the same turn each time, which no average takes away.
+TEST(HardInput, ATurnOfTheToneThatTellsIsInTheUncertainty) {
+    const auto check = [](test::KeyedTones tones, double baud, const std::vector<unsigned>& codes) {
+        PlainSender sender;
+        sender.unit = sender.nominal = 1.0 / baud;
+        sender.biasPercent = 4.0;
+        sender.scatterPercent = 0.4;
+        tones.snrDb = 40.0;
+        const Reading r = test::measureTwice(tones.send(sender, codes), sender.rateHz).reading();
+        ASSERT_TRUE(r.distortion.biasPercent) << tones.markHz << ", " << baud;
+        EXPECT_NEAR(r.distortion.biasPercent->value, 4.0, 1.2 * r.distortion.biasPercent->uncertainty)
+            << tones.markHz << ", " << baud;
+    };
+    for (const double hz : {300.0, 350.0, 450.0, 700.0, 1500.0})
+        for (const double baud : {45.45, 50.0, 75.0}) check({.markHz = hz}, baud, test::mixedText(120, 3));
+    const auto reversals = encode(*findCode("ita2"), "RYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRYRY");
+    for (const double baud : {50.0, 100.0, 110.0})
+        check({.markHz = 1275.0, .spaceHz = 1445.0}, baud, {reversals.begin(), reversals.end()});
 }
 
 // No sample of the edge lies between the rails; the noise that does must not tell its time.

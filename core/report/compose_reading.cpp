@@ -98,6 +98,16 @@ double slowRisePercent(const InputReading& in, double unitSeconds) {
     return (in.couplingHz.empty() ? kDirect : kCoupled) * over * over;
 }
 
+// What a demodulator adds: a part of its own rise, and more the fewer turns the tone makes in a unit, or the two tones
+// make against each other, for where in its turn a tone is keyed then tells. The largest errors met.
+double frontEndPercent(const InputReading& in, double unitSeconds) {
+    constexpr double kTone = 50.0, kTwoTones = 6.0;
+    double percent = kFrontEndShare * 0.1 * in.frontEndRiseMs / unitSeconds;
+    if (in.kind == InputKind::tone && in.toneHz > 0.0) percent += kTone / std::pow(in.toneHz * unitSeconds, 2.0);
+    if (in.shiftHz > 0.0) percent += kTwoTones / std::pow(in.shiftHz * unitSeconds, 4.0);
+    return percent;
+}
+
 void readDrive(Reading& r, const Options& options, int levels) {
     if (!options.card || !r.speed.baud) return;
     const double baud = r.speed.baud->value;
@@ -267,7 +277,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     if (steadiness && steadiness->wanders()) r.speed.wanderPercent = std::numbers::sqrt2 * steadiness->wander;
     if (steadiness && steadiness->intervals > 0 && r.speed.stopUnits) r.speed.stopSpreadUnits = steadiness->stopSpread;
     readDrive(r, options, levels);
-    const double frontEnd = kFrontEndShare * 0.1 * r.input.frontEndRiseMs / fit->unit.value;
+    const double frontEnd = frontEndPercent(r.input, fit->unit.value);
     const bool tone = r.input.kind == InputKind::tone;
     const bool cut = r.input.clippedPercent > kClipMatters && (tone || !r.input.couplingHz.empty());
     const double cutOff = !cut ? 0.0 : tone ? 0.1 * overdrivenToneMs(r.input) / fit->unit.value : kClippedPercent;

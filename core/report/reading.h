@@ -30,6 +30,8 @@ struct InputReading {
     double frontEndRiseMs = 0.0;     // 10 to 90 %, of a demodulator; 0 for a bare loop
     long gaps = 0;
     double slicePercent = 50.0;
+    double toneHz = 0.0;   // of an interrupted tone, or the lower of two; 0 for a bare loop
+    double shiftHz = 0.0;  // between two tones
 };
 
 struct TextReading {

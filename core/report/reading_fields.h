@@ -29,6 +29,8 @@ TRUEUNIT_FIELDS(InputReading) {
     f("front_end_rise_ms", v.frontEndRiseMs);
     f("gaps", v.gaps);
     f("slice_percent", v.slicePercent);
+    f("tone_hz", v.toneHz);
+    f("shift_hz", v.shiftHz);
 }
 
 TRUEUNIT_FIELDS(TextReading) {
