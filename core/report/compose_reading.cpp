@@ -101,7 +101,7 @@ double slowRisePercent(const InputReading& in, double unitSeconds) {
 // What a demodulator adds: a part of its own rise, and more the fewer turns the tone makes in a unit, or the two tones
 // make against each other, for where in its turn a tone is keyed then tells. The largest errors met.
 double frontEndPercent(const InputReading& in, double unitSeconds) {
-    constexpr double kTone = 50.0, kTwoTones = 6.0;
+    constexpr double kTone = 50.0, kTwoTones = 3.0;
     double percent = kFrontEndShare * 0.1 * in.frontEndRiseMs / unitSeconds;
     if (in.kind == InputKind::tone && in.toneHz > 0.0) percent += kTone / std::pow(in.toneHz * unitSeconds, 2.0);
     if (in.shiftHz > 0.0) percent += kTwoTones / std::pow(in.shiftHz * unitSeconds, 4.0);
