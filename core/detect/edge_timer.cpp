@@ -19,6 +19,7 @@ constexpr double kRestedReaches = 1.6;          // an element this long has come
 constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
 constexpr double kFewestLevelSamples = 6.0;
 constexpr double kSettledSeconds = 0.003;   // measured at the end of a long element
+constexpr double kFarFromRest = 0.05;       // of the swing: what an edge begins from tells in its time
 constexpr double kGradualSeconds = 0.0008;  // rise of an edge that a parabola follows
 constexpr double kBounceLookSeconds = 0.0015;
 constexpr double kLeastStep = 0.3;    // of the swing, from one level to the other: less is no edge
@@ -109,7 +110,8 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         edge.time = crossFirst(held);
     else if (halt)
         edge.time = halt->time;
-    else if (settled_.slow(side) || (settled_.slow(1 - side) && shape.riseSamples() > kGradualSeconds * rateHz_))
+    else if (settled_.slow(side) ||
+             (settled_.missing(1 - side) > kFarFromRest && shape.riseSamples() > kGradualSeconds * rateHz_))
         edge.time = crossSettled(held.first.time, held.first.up);
     if (settled_.slow(side) && held.bounces == 0 && !halt) followSlowRise(side, edge.time, held.clearAfter);
     if (levels.local && held.bounces == 0 && !halt) learnForm(shape, reference, held.first.time, levels);

@@ -20,6 +20,7 @@ public:
 
     // An edge to this side falls short of the swing, some milliseconds after it, by this part of it.
     void fallsShort(std::size_t side, double part);
+    double missing(std::size_t side) const { return missing_[side]; }  // of the swing, of late
     bool slow(std::size_t side) const;  // an edge to it is not over when its neighbourhood is
 
     double operator[](std::size_t side) const { return level_[side]; }
