@@ -90,6 +90,7 @@ bool Pipeline::Stages::stillListening() const {
 NoReading Pipeline::Stages::whyNoReading() const {
     if (!meter.everHeard()) return NoReading::silent;
     const bool few = log.size() < kFewestCharacters && !refused;
+    if ((refused || edges) && framing.onlyAlternates()) return NoReading::alternates;
     if (edges && few && framing.mayYetFrame()) return NoReading::tooFew;
     if (refused || edges) return NoReading::notStartStop;
     return finished && finder.heldHasSteps() ? NoReading::tooFew : NoReading::steady;
@@ -273,9 +274,10 @@ void Pipeline::Stages::describe(Snapshot& s) const {
         s.stateText = "The input is silent. Is the loop connected and the right input chosen?";
     } else {
         s.state = SignalState::searching;
-        s.stateText = refused && !stillListening()
-                          ? "There is a signal, but it does not fall into start-stop characters."
-                          : kListening;
+        s.stateText = !refused || stillListening() ? kListening
+                      : framing.onlyAlternates()
+                          ? "One mark and one space only repeat: send RY, or any text."
+                          : "There is a signal, but it does not fall into start-stop characters.";
     }
 }
 

@@ -113,6 +113,7 @@ TEST(FramingFollower, RefusesManyEdgesThatAreNoCharacters) {
     EXPECT_EQ(reader.events.front(), Event::refused);
     EXPECT_TRUE(reader.characters.empty());
     EXPECT_FALSE(reader.follower.framed());
+    EXPECT_TRUE(reader.follower.onlyAlternates());
 }
 
 TEST(FramingFollower, LetsGoWhenTheFramingNoLongerHolds) {

@@ -301,6 +301,19 @@ TEST(Pipeline, TooFewCharactersForAReadingAreCalledThat) {
         }
 }
 
+TEST(Pipeline, AKeyWithOneStretchOfMarkHeldDownIsCalledThat) {
+    for (const unsigned code : {0U, 0b11111U, 0b11100U, 0b10000U})  // blank, letters, M, T
+        for (const std::size_t count : {std::size_t{14}, std::size_t{150}}) {
+            PlainSender sender = coupledSender();
+            const std::vector<float> heard = sender.send(std::vector<unsigned>(count, code), 1.0);
+            const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+            EXPECT_FALSE(r.valid());
+            EXPECT_TRUE(noted(r, "one mark and one space only repeat")) << code << ", " << count;
+            ASSERT_TRUE(r.findings && !r.findings->empty());
+            EXPECT_EQ(r.findings->front().id, "not-start-stop");
+        }
+}
+
 TEST(Pipeline, NoiseHumAndARestingLineAreNotCalledTooFewCharacters) {
     std::mt19937 random(5);
     std::normal_distribution<float> normal(0.0F, 0.002F);

@@ -66,6 +66,7 @@ std::optional<FramingFound> FramingFollower::find(std::size_t skip) const {
 FramingFollower::Event FramingFollower::search() {
     searchedAt_ = edges_.size();
     const std::size_t skip = edges_.size() > kSearchEdges ? edges_.size() - kSearchEdges : 0;
+    alternates_ = onlyAlternate(std::span(edges_).subspan(skip));
     const auto found = find(skip);
     if (!found) return Event::none;
     framer_.emplace(levels_, found->framing);

@@ -37,6 +37,7 @@ public:
     void reset();  // edges to come have nothing to do with those so far; character numbers go on
 
     bool mayYetFrame() const { return framed() || edges_.size() < kFewEdges; }  // too few yet to be refused
+    bool onlyAlternates() const { return alternates_; }                         // what was searched last
     bool framed() const { return framer_.has_value(); }
     const Framing& framing() const { return framer_->framing(); }
     std::uint64_t since() const { return numberBase_; }  // number of the first character of this framing
@@ -56,6 +57,7 @@ private:
     std::optional<CharacterFramer> framer_;
     std::vector<Edge> edges_;  // while searching, and until confirmed
     bool confirmed_ = false;
+    bool alternates_ = false;
     std::optional<Framing> believed_;  // the last one that was confirmed
     std::size_t searchedAt_ = 0;
     std::deque<bool> errors_;  // of the last characters

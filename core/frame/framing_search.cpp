@@ -55,16 +55,6 @@ std::vector<const Character*> pointers(const std::vector<Character>& characters)
     return p;
 }
 
-// Lengths that only alternate, or change slowly, are a square wave: nothing in them tells a unit.
-bool isSquareWave(std::span<const Edge> edges) {
-    std::size_t alike = 0;
-    for (std::size_t i = 3; i < edges.size(); ++i) {
-        const double ratio = (edges[i].time - edges[i - 1].time) / (edges[i - 2].time - edges[i - 3].time);
-        alike += ratio > 0.87 && ratio < 1.15 ? 1U : 0U;
-    }
-    return static_cast<double>(alike) > kAlikeShare * static_cast<double>(edges.size() - 3);
-}
-
 // Edges that an attempt must account for: the last ones may belong to a character that is not whole yet.
 double accountable(std::span<const Edge> edges, double secondsPerSample, int levels, const Character& last,
                    double unitSeconds) {
@@ -155,9 +145,19 @@ bool nearNominal(double baud, double nominalBaud) {
     return baud < kNearNominal * nominalBaud && nominalBaud < kNearNominal * baud;
 }
 
+bool onlyAlternate(std::span<const Edge> edges) {
+    if (edges.size() < kFewestEdges) return false;
+    std::size_t alike = 0;
+    for (std::size_t i = 3; i < edges.size(); ++i) {
+        const double ratio = (edges[i].time - edges[i - 1].time) / (edges[i - 2].time - edges[i - 3].time);
+        alike += ratio > 0.87 && ratio < 1.15 ? 1U : 0U;
+    }
+    return static_cast<double>(alike) > kAlikeShare * static_cast<double>(edges.size() - 3);
+}
+
 std::optional<FramingFound> findFraming(std::span<const Edge> edges, double secondsPerSample, int levels,
                                         const FramingClues& clues) {
-    if (edges.size() < kFewestEdges || isSquareWave(edges)) return std::nullopt;
+    if (edges.size() < kFewestEdges || onlyAlternate(edges)) return std::nullopt;
     const double span = (edges.back().time - edges.front().time) * secondsPerSample;
     if (span < kShortestSeconds && edges.size() < kManyEdges) return std::nullopt;
     const double nominal = clues.nominalBaud.value_or(kSlowestBaud);

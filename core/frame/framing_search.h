@@ -26,6 +26,10 @@ struct FramingClues {
 // Whether a speed can be that of a machine of this nominal one: a wrong gear or mains, but neither half nor double.
 bool nearNominal(double baud, double nominalBaud);
 
+// Whether the lengths only alternate, or change slowly, as hum and a character of one mark or space repeated do:
+// nothing in them tells a unit.
+bool onlyAlternate(std::span<const Edge> edges);
+
 // Finds speed, polarity and the first start in a stretch of edges (about two seconds of running tape), by trying
 // every speed from 35 to 130 baud, and those about the nominal one, in both polarities and keeping the one under which
 // the edges fall into characters best. Where they do so in more than one way, as one character repeated does, a speed

@@ -142,6 +142,8 @@ std::string sentenceOf(NoReading why) {
             return "No signal: nothing that switches between two levels.";
         case NoReading::tooFew:
             return "Too few characters for a reading: let the tape run.";
+        case NoReading::alternates:
+            return "No unit can be told: one mark and one space only repeat. Send RY, or any text.";
         case NoReading::notStartStop:
             break;
     }
@@ -153,7 +155,15 @@ std::vector<Finding> findingsOfNothing(NoReading why, const InputReading& input)
     Finding f;
     f.confidence = 0.95;
     f.confirm = "Open and close the contact by hand, slowly, and watch the line on the grid." + kUnplug + kLoopOff;
-    if (why == NoReading::notStartStop) {
+    if (why == NoReading::alternates) {
+        f.id = "not-start-stop";
+        f.title = "One mark and one space repeat: nothing in them tells the unit";
+        f.evidence =
+            "One character held down that has a single stretch of mark or of space (letters, blank, T, O, M, V) makes "
+            "such a signal, and so does hum. Speed and bias cannot be told apart in it.";
+        f.lookAt =
+            "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?";
+    } else if (why == NoReading::notStartStop) {
         f.id = "not-start-stop";
         f.confidence = 0.6;  // a keyed line that slow edges and a narrow coupling deform looks the same
         f.title = "There is a signal, but it cannot be read as start-stop";

@@ -21,6 +21,7 @@ enum class NoReading {
     silent,        // nothing reaches the input
     steady,        // samples, but nothing that switches between two levels
     notStartStop,  // it switches, but does not fall into characters
+    alternates,    // one mark and one space repeat, in which nothing tells a unit
     tooFew,        // what switches may be characters, but is too little to tell: no cause is known
 };
 std::string sentenceOf(NoReading why);

@@ -2602,6 +2602,26 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>%1 of all samples are cut off at %2 dB of full scale; levels and coupling cannot be told well from flattened samples.</source>
         <translation>%1 aller Abtastwerte sind bei %2 dB der Vollaussteuerung abgeschnitten; aus abgeflachten Abtastwerten lassen sich Pegel und Kopplung nicht gut bestimmen.</translation>
     </message>
+    <message>
+        <source>No unit can be told: one mark and one space only repeat. Send RY, or any text.</source>
+        <translation>Die Schrittlänge ist nicht zu bestimmen: Nur ein Stück Zeichenstrom und ein Stück Trennstrom wiederholen sich. RY oder irgendeinen Text senden.</translation>
+    </message>
+    <message>
+        <source>One mark and one space only repeat: send RY, or any text.</source>
+        <translation>Nur ein Stück Zeichenstrom und ein Stück Trennstrom wiederholen sich: RY oder irgendeinen Text senden.</translation>
+    </message>
+    <message>
+        <source>One mark and one space repeat: nothing in them tells the unit</source>
+        <translation>Ein Stück Zeichenstrom und ein Stück Trennstrom wiederholen sich: Nichts darin verrät die Schrittlänge</translation>
+    </message>
+    <message>
+        <source>One character held down that has a single stretch of mark or of space (letters, blank, T, O, M, V) makes such a signal, and so does hum. Speed and bias cannot be told apart in it.</source>
+        <translation>So klingt ein festgehaltenes Zeichen mit einem einzigen Stück Zeichen- oder Trennstrom (Buchstaben, Leer, T, O, M, V), und so klingt Brumm. Geschwindigkeit und einseitige Verzerrung sind darin nicht zu trennen.</translation>
+    </message>
+    <message>
+        <source>Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?</source>
+        <translation>RY oder irgendeinen Text senden. Läuft ein Text: Ist das der richtige Eingang und das richtige Aderpaar der Schleife?</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
