@@ -242,8 +242,11 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "No unit can be told: one mark and one space only repeat. Send RY, or any text."),
     QT_TRANSLATE_NOOP("Core", "One mark and one space only repeat: send RY, or any text."),
     QT_TRANSLATE_NOOP("Core", "One mark and one space repeat: nothing in them tells the unit"),
-    QT_TRANSLATE_NOOP("Core", "One character held down that has a single stretch of mark or of space (letters, blank, T, O, M, V) makes such a signal, and so does hum. Speed and bias cannot be told apart in it."),
-    QT_TRANSLATE_NOOP("Core", "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?"),
+    QT_TRANSLATE_NOOP("Core",
+                      "One character held down that has a single stretch of mark or of space (letters, blank, T, O, M, "
+                      "V) makes such a signal, and so does hum. Speed and bias cannot be told apart in it."),
+    QT_TRANSLATE_NOOP(
+        "Core", "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?"),
 };
 
 }  // namespace

@@ -20,6 +20,8 @@ namespace trueunit {
 namespace {
 
 QStringList withoutFindings(const Snapshot& s) {
+    if (!s.reading.valid())
+        return {Words::tr("No cause is told without a reading.")};  // the grid says why there is none
     QStringList sentences;
     if (!s.stateText.empty()) sentences << told(s.stateText);
     for (const std::string& note : s.reading.notes) sentences << told(note);

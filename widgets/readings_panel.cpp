@@ -144,8 +144,9 @@ void ReadingsPanel::refresh(const Snapshot& s) {
         RowText text = readingText(static_cast<Row>(i), s, decimals_[static_cast<std::size_t>(i)]);
         if (text.value.isEmpty()) {
             text.reason = reasonFor(s, i);
-            const bool untold = text.judgement.isEmpty() && !rows_[static_cast<std::size_t>(i)]->isHidden();
-            if (firstReason.isEmpty() && untold) firstReason = text.reason;  // else its row says it
+            const bool untold =
+                s.reading.valid() && text.judgement.isEmpty() && !rows_[static_cast<std::size_t>(i)]->isHidden();
+            if (firstReason.isEmpty() && untold) firstReason = text.reason;  // else its row or the grid says it
         }
         rows_[static_cast<std::size_t>(i)]->setText(text);
         said << rows_[static_cast<std::size_t>(i)]->said();

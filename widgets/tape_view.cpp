@@ -202,7 +202,8 @@ void TapeView::paintBody(QPainter& painter, const QRectF& body) {
     if (shown().tape.empty()) {
         painter.setFont(theme::text(theme::kSmallPx));
         painter.setPen(theme::kHole);
-        painter.drawText(paper.adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap, whyNothing(shown()));
+        painter.drawText(paper.adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap,
+                         Words::tr("No characters."));
         return;
     }
     painter.save();

@@ -4827,6 +4827,14 @@ Bitte den Namen prüfen.</translation>
         <source>framing errors: %1 of %2 characters; feed slips: %3 of %4 characters</source>
         <translation>ohne Sperrschritt: %1 von %2 Zeichen; Schlupf des Vorschubs: %3 von %4 Zeichen</translation>
     </message>
+    <message>
+        <source>No cause is told without a reading.</source>
+        <translation>Ohne Messwert wird keine Ursache genannt.</translation>
+    </message>
+    <message>
+        <source>No characters.</source>
+        <translation>Keine Zeichen.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
