@@ -98,11 +98,10 @@ QRectF PageFlow::area(double left, double width, double height) const {
 
 void PageFlow::heading(const QString& text, double left) {
     reserve(kUnderHeading);
-    y_ += tight_ ? 2.5 : 3.5;
+    y_ += headingHeight();
     painter_->setFont(font(10.0, QFont::DemiBold));
     painter_->setPen(kInk);
-    painter_->drawText(QPointF(dots(margin_ + left), dots(y_ + 3.4)), text);
-    y_ += tight_ ? 5.0 : 5.6;
+    painter_->drawText(QPointF(dots(margin_ + left), dots(y_ - (tight_ ? 1.6 : 2.2))), text);
 }
 
 void PageFlow::rule() {
@@ -139,9 +138,9 @@ double PageFlow::paragraphHeight(const QString& text, const QFont& f, double wid
 }
 
 void PageFlow::together(const std::vector<PageParagraph>& paragraphs, const QString& title) {
-    double whole = title.isEmpty() ? 0.0 : kUnderHeading;
+    double whole = title.isEmpty() ? 0.0 : headingHeight();
     for (const PageParagraph& p : paragraphs) whole += paragraphHeight(p.text, p.font);
-    reserve(whole);
+    reserve(title.isEmpty() ? whole : std::max(whole, kUnderHeading));
     if (!title.isEmpty()) heading(title);
     for (const PageParagraph& p : paragraphs) paragraph(p.text, p.font, p.color);
 }

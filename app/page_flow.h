@@ -83,6 +83,7 @@ public:
 private:
     void newPage();
     double rowHeight() const { return tight_ ? 4.3 : 4.7; }
+    double headingHeight() const { return tight_ ? 7.5 : 9.1; }
     double lineSpacing() const { return tight_ ? 1.02 : 1.08; }
     void cell(const PageColumn& column, double left, const QString& text, const QFont& font, const QColor& color);
 

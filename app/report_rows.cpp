@@ -127,8 +127,7 @@ void addFurther(Rows& rows, const Reading& r) {
     }
     if (!r.contact) return;
     plain(Words::tr("Contact bounces"), {}, double(r.contact->bounces), 0);
-    if (r.contact->bounces > 0)
-        plain(Words::tr("Longest bounce, until steady"), Words::tr("ms"), r.contact->longestMs, 2);
+    if (r.contact->bounces > 0) plain(Words::tr("Longest bounce"), Words::tr("ms"), r.contact->longestMs, 2);
 }
 
 }  // namespace

@@ -4780,10 +4780,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Äußerste</translation>
     </message>
     <message>
-        <source>Longest bounce, until steady</source>
-        <translation>Längstes Prellen bis Ruhe</translation>
-    </message>
-    <message>
         <source>%1: %2 % (%3; %4)</source>
         <translation>%1: %2 % (%3; %4)</translation>
     </message>
@@ -4834,6 +4830,10 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>No characters.</source>
         <translation>Keine Zeichen.</translation>
+    </message>
+    <message>
+        <source>Longest bounce</source>
+        <translation>Längstes Prellen</translation>
     </message>
 </context>
 <context>
