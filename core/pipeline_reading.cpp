@@ -115,7 +115,10 @@ void Pipeline::Stages::fillDue(std::vector<TapeCharacter>& characters) const {
         if (c.number > tapeEnd || tapeEnd - c.number >= known) continue;
         const std::size_t at = known - 1 - (tapeEnd - c.number);
         places[i] = tape ? tape->places[at] : asHole(plainText->meant[at]);
-        if (places[i].tells) c.due = places[i].hole;
+        if (places[i].tells)
+            c.due = places[i].hole;
+        else if (places[i].hole != c.code && c.stopPresent)
+            c.instead = places[i].hole;
         c.presumed = presumed && c.due;
         c.again = places[i].again;
         c.passed = places[i].passed;

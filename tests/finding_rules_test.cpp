@@ -319,13 +319,13 @@ TEST(FindingRules, WhatFeedsTheTapeFollowsFromWhichWayItSlips) {
     Bench b;
     b.tape->repeated = 8;
     b.tape->skipped = 2;  // a feed that slips either way does so often enough
-    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "Feed wheel"));
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "The tape itself"));
     b.tape->repeated = 12;
-    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What moves the tape"));
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "then what moves it"));
     std::swap(b.tape->repeated, b.tape->skipped);
     EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "What holds the tape"));
     b.tape->repeated = b.tape->skipped;
-    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "Feed wheel"));
+    EXPECT_TRUE(says(feedSlip(b.symptoms())->finding.lookAt, "The tape itself"));
     b.tape->slipPlaces = SlipPlaces{12, 9, "BROWN FO", false};
     const Finding torn = feedSlip(b.symptoms())->finding;
     EXPECT_TRUE(says(torn.lookAt, "The tape at that place"));

@@ -227,6 +227,25 @@ TEST(Pipeline, SlipsOfTheFeedAreShownWhereTheyAre) {
                             [](const Finding& f) { return f.id == "feed-slip" && f.seenAt.slips && !f.minor; }));
 }
 
+TEST(Pipeline, WhereTheFeedSlipsANewestCharacterIsNotCalledWrong) {
+    const auto text = encode(*findCode("ita2"), "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG ");
+    std::vector<unsigned> codes;
+    for (int round = 0; round < 3; ++round) codes.insert(codes.end(), text.begin(), text.end());
+    for (const bool slips : {true, false}) {
+        std::vector<unsigned> sent = codes;
+        if (slips) sent.insert(sent.begin() + 60, sent[59]);
+        ASSERT_NE(sent[sent.size() - 3] & 8U, 0U);  // the O of DOG
+        sent[sent.size() - 3] &= ~8U;
+        PlainSender sender = coupledSender();
+        const Snapshot s = test::measureTwice(sender.send(sent), sender.rateHz).snapshot();
+        const TapeCharacter& last = s.tape[s.tape.size() - 3];
+        EXPECT_EQ(last.instead.has_value(), slips);
+        EXPECT_EQ(last.due.has_value(), !slips);
+        EXPECT_EQ(last.instead.value_or(last.due.value_or(0)), sent[sent.size() - 3] | 8U);
+        EXPECT_EQ(s.reading.text.wrongCharacters, slips ? 0 : 1);
+    }
+}
+
 TEST(Pipeline, ALineThatRestsIsIdleAndKeepsItsReadings) {
     PlainSender sender = coupledSender();
     const std::vector<float> heard = sender.send(test::mixedText(30, 2), 4.0);

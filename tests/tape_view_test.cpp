@@ -135,6 +135,18 @@ TEST(TapeWords, ThePrintSixBehindIsCountedAlongThePaperWhichASlippingFeedDoesNot
     EXPECT_TRUE(characterWords(s.tape, 5, {}).startsWith(u("F, passed over before it: \u201cE\u201d")));
 }
 
+TEST(TapeView, CannotTellWhatStandsTooCloseToASlip) {
+    TapeView view;
+    view.resize(900, 140);
+    Snapshot s = tapeOf({{0, 24, "O", true, {}}, {0, 4, "space", true, {}}, {0, 4, "space", true, {}}});
+    s.tape[0].instead = 26U;
+    s.tape[2].again = true;
+    view.show(std::make_shared<const Snapshot>(s));
+    EXPECT_TRUE(view.remark().endsWith(u("grey: cannot tell, too close to a slip"))) << view.remark().toStdString();
+    const QString words = characterWords(s.tape, 0, {});
+    EXPECT_EQ(words, u("O, not what the text has here, but too close to a slip to say why"));
+}
+
 TEST(TapeView, SaysHowOftenTheFeedSlipped) {
     TapeView view;
     view.resize(900, 140);

@@ -31,7 +31,7 @@ QStringList withoutFindings(const Snapshot& s) {
 
 // What is out has a cause; the tape stays marked meanwhile.
 QString nothingFound(const Snapshot& s) {
-    return s.reading.verdict.exceeded.empty() ? Words::tr("Nothing stands out.")
+    return s.reading.verdict.exceeded.empty() ? Words::tr("Nothing stands out so far.")
                                               : Words::tr("Too few characters yet to tell the cause of what is out.");
 }
 
@@ -39,11 +39,20 @@ QString nothingFound(const Snapshot& s) {
 // many.
 std::size_t usedBy(const Snapshot& s) { return s.findingsUsed > 0 ? s.findingsUsed : s.windowUsed; }
 
+// What is told of the tape rests on more of them.
+QString tapeOver(const Snapshot& s) {
+    if (!s.reading.findings) return {};
+    const bool told = std::any_of(s.reading.findings->begin(), s.reading.findings->end(),
+                                  [](const Finding& f) { return f.seenAt.slips || f.seenAt.characters; });
+    const long compared = s.reading.text.compared;
+    return told && compared > static_cast<long>(usedBy(s)) ? Words::tr(", the tape over %1").arg(compared) : QString();
+}
+
 QString remarkOf(const Snapshot& s) {
     if (!s.reading.findings || s.reading.findings->empty()) return {};
     const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    QString over = overWords(used);
+    QString over = overWords(used) + tapeOver(s);
     if (since < used) over += Words::tr(", %1 since the nudge").arg(since);
     return s.reading.findings->size() < 2 ? over : Words::tr("worst first, %1").arg(over);
 }
@@ -52,7 +61,9 @@ QString remarkOf(const Snapshot& s) {
 QString briefRemarkOf(const Snapshot& s) {
     const std::size_t used = usedBy(s);
     const std::size_t since = charactersSinceNudge(s, used);
-    return since < used ? Words::tr("%1 of %2 since the nudge").arg(since).arg(used) : overWords(used);
+    if (since < used) return Words::tr("%1 of %2 since the nudge").arg(since).arg(used);
+    const QString tape = tapeOver(s);
+    return tape.isEmpty() ? overWords(used) : Words::tr("over %1").arg(used) + tape;
 }
 
 // What the machine card says stands below the findings, with no bar of its own.

@@ -29,6 +29,7 @@ struct TapeFaults {
     long wrong = 0;
     long slips = 0;
     bool presumed = false;  // the text is not known
+    long doubtful = 0;      // beside a slip
 
     bool any() const { return wrong > 0 || slips > 0; }
     QString words() const {
@@ -43,6 +44,7 @@ struct TapeFaults {
         QStringList signs;
         if (wrong > 0) signs << Words::tr("○ lost mark") << Words::tr("✕ filled space");
         if (slips > 0) signs << Words::tr("─ sent twice") << Words::tr("│ passed over");
+        if (doubtful > 0) signs << Words::tr("grey: cannot tell, too close to a slip");
         if (wrongCase) signs << Words::tr("underlined: wrong case");
         return signs.join(QStringLiteral(", "));
     }
@@ -110,11 +112,12 @@ void TapeView::remarkOn(const Snapshot& s) {
     const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
     const bool presumed = std::any_of(s.tape.begin(), s.tape.end(), [](const auto& c) { return c.presumed; });
     const TapeFaults inView{std::count_if(seen, s.tape.end(), isWrong),
-                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.slipped(); }), presumed};
+                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.slipped(); }), presumed,
+                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.instead.has_value(); })};
     const TextReading& text = s.reading.text;
     const TapeFaults passed{
         std::max(text.wrongCharacters.value_or(0), static_cast<long>(std::count_if(s.tape.begin(), seen, isWrong))),
-        text.feedSlips.value_or(0), presumed};
+        text.feedSlips.value_or(0), presumed, 0};
     const QString count = counted(text.characters, Words::tr("character"), Words::tr("characters"));
     const QString fault = Words::tr("%1 without a stop").arg(text.framingErrors);
     if (inView.any()) {
@@ -227,10 +230,11 @@ void TapeView::paintLevels(QPainter& painter) const {
 }
 
 // As it is on the tape: a ring where a hole was not felt, a cross where one was felt that should not be there.
-void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const {
+void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due,
+                         const QColor& wrong) const {
     if (!mark && !due) return;
-    painter.setPen(mark == due ? QPen(Qt::NoPen) : theme::pen(theme::kOut, 1.8));
-    painter.setBrush(mark ? QBrush(mark == due ? theme::kHole : theme::kOut) : QBrush(Qt::NoBrush));
+    painter.setPen(mark == due ? QPen(Qt::NoPen) : theme::pen(wrong, 1.8));
+    painter.setBrush(mark ? QBrush(mark == due ? theme::kHole : wrong) : QBrush(Qt::NoBrush));
     painter.drawEllipse(centre, radius, radius);
     if (!mark || due) return;
     const QPointF arm(1.5 * radius, 1.5 * radius);
@@ -265,9 +269,10 @@ void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeC
         painter.drawRect(cell.adjusted(2, 2, -2, -2));
     }
     const double hole = 0.38 * rows.pitch;
-    const unsigned due = character.due.value_or(character.code);
+    const unsigned due = character.due.value_or(character.instead.value_or(character.code));
+    const QColor& wrong = character.instead ? theme::kSecondary : theme::kOut;
     for (int i = 0; i < rows.count; ++i)
-        paintHole(painter, {x, rows.level(i)}, hole, (character.code >> i & 1u) != 0, (due >> i & 1u) != 0);
+        paintHole(painter, {x, rows.level(i)}, hole, (character.code >> i & 1u) != 0, (due >> i & 1u) != 0, wrong);
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme::kHole);
     painter.drawEllipse(QPointF(x, rows.feed()), 0.45 * hole, 0.45 * hole);

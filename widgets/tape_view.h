@@ -51,7 +51,7 @@ private:
     void paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character, bool wrongCase) const;
 
     void paintSlip(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const;
-    void paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due) const;
+    void paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due, const QColor& wrong) const;
 
     quint64 selected_ = 0;
     EvidencePlaces evidence_;

@@ -63,7 +63,8 @@ QString levelsWords(const TapeCharacter& c) {
 // A text that is given or forgotten changes what was due at every place of the tape, not at its end alone.
 bool drawnAlike(const TapeCharacter& a, const TapeCharacter& b) {
     return a.number == b.number && a.code == b.code && a.print == b.print && a.stopPresent == b.stopPresent &&
-           a.due == b.due && a.presumed == b.presumed && a.again == b.again && a.passed == b.passed;
+           a.due == b.due && a.presumed == b.presumed && a.again == b.again && a.passed == b.passed &&
+           a.instead == b.instead;
 }
 
 std::vector<std::optional<std::size_t>> wrongCase(const Snapshot& s) {
@@ -132,6 +133,7 @@ QString characterWords(const std::vector<TapeCharacter>& tape, std::size_t i,
     if (isWrong(c)) words += (c.presumed ? Words::tr(", probably wrong: ") : Words::tr(", wrong: ")) + levelsWords(c);
     if (i < causes.size() && causes[i]) words += caseWords(tape, i, *causes[i]);
     words += dueWords(c);
+    if (c.instead) words += Words::tr(", not what the text has here, but too close to a slip to say why");
     return words + slipWords(c);
 }
 

@@ -12,6 +12,7 @@ constexpr int kMostLevelsOff = 2;
 constexpr long kFewestCompared = 6;
 constexpr double kOtherText = 2.2;       // cost of the alignment: beyond it the tape carries another text
 constexpr std::size_t kAboutSlip = 2;    // characters either side of a slip: which of them slipped is not known
+constexpr std::size_t kYetOpen = 4;      // newest characters, where the feed slips: a slip to come may explain them
 constexpr std::size_t kMostLeading = 8;  // characters before and after the text itself
 constexpr std::size_t kLeadingPart = 10;
 constexpr std::size_t kRoundBelieved = 12;  // characters of a new round after a stretch that is not known
@@ -51,6 +52,12 @@ std::size_t youngRound(const Alignment& walk, std::span<const LoopCode> loop) {
     return end - begin < kRoundBelieved ? begin : end;
 }
 
+bool slips(const Alignment& walk) {
+    return std::any_of(walk.step.begin(), walk.step.end(), [](Alignment::Step step) {
+        return step == Alignment::Step::again || step == Alignment::Step::over;
+    });
+}
+
 // Which characters prove something of the levels: not those about a slip of the feed, whose place in the text is
 // doubtful, nor what runs through before and after the text (blank tape, shifts, a character heard from its middle).
 std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop,
@@ -63,6 +70,8 @@ std::vector<bool> telling(std::span<const SentCode> sent, const Alignment& walk,
         const std::size_t last = std::min(sent.size() - 1, i + kAboutSlip - 1);
         for (std::size_t j = i - std::min(i, kAboutSlip); j <= last; ++j) forget(j);
     }
+    if (slips(walk))
+        for (std::size_t n = 1; n <= std::min(kYetOpen, sent.size()); ++n) forget(sent.size() - n);
     // Where the known text meets a stretch that is not, a character of that stretch may pass for one misread.
     const auto unknownBeside = [&](std::size_t i) {
         return (i > 0 && loop[walk.place[i - 1]].unknown) || (i + 1 < sent.size() && loop[walk.place[i + 1]].unknown);

@@ -37,13 +37,12 @@ std::string whatFeeds(const TapeStudy& t) {
         return "The tape at that place: a torn or blocked feed hole, a splice, a crease. Then feed wheel and its pins, "
                "feed pawl and detent.";
     if (allOneWay(t.repeated, t.skipped))
-        return "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, "
-               "guide, "
-               "reel; then the feed holes of the tape.";
+        return "The feed holes of the tape; then what moves it: feed pawl and its spring, feed wheel and its pins; "
+               "what holds it back: lid, guide, reel.";
     if (allOneWay(t.skipped, t.repeated))
         return "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too "
                "far; then a tape that is pulled.";
-    return "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape.";
+    return "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid.";
 }
 
 }  // namespace
@@ -60,9 +59,8 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     if (s.tape->strange > slips) f.confidence *= 0.7;
     f.title =
         "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
-    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) +
-                 ", so many characters came twice: " + std::to_string(s.tape->repeated) +
-                 "; so many were passed over: " + std::to_string(s.tape->skipped) + ". That is " +
+    f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ": sent twice " +
+                 std::to_string(s.tape->repeated) + ", passed over " + std::to_string(s.tape->skipped) + ". That is " +
                  rateWords(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
     if (s.tape->slipPlaces) f.evidence += whereItSlips(*s.tape->slipPlaces);
     if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";

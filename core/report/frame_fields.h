@@ -53,6 +53,7 @@ TRUEUNIT_FIELDS(TapeCharacter) {
     f("again", v.again);
     f("passed", v.passed);
     f("passed_print", v.passedPrint);
+    f("instead", v.instead);
 }
 
 TRUEUNIT_FIELDS(Nudge) {

@@ -65,6 +65,7 @@ struct TapeCharacter {
     bool again = false;                 // sent once before: the tape did not move
     std::vector<unsigned> passed = {};  // combinations the feed passed over just before, in their order,
     std::vector<std::string> passedPrint = {};  // and how they are named; "" where the case is not known
+    std::optional<unsigned> instead = {};       // what the text has here, too close to a slip to say what became of it
 
     bool slipped() const { return again || !passed.empty(); }
 };

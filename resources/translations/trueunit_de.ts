@@ -2622,6 +2622,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?</source>
         <translation>RY oder irgendeinen Text senden. Läuft ein Text: Ist das der richtige Eingang und das richtige Aderpaar der Schleife?</translation>
     </message>
+    <message>
+        <source>Held against %1: sent twice %2, passed over %3.</source>
+        <translation>Gegen %1 gehalten: doppelt gesendet %2, übergangen %3.</translation>
+    </message>
+    <message>
+        <source>The feed holes of the tape; then what moves it: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, guide, reel.</source>
+        <translation>Die Vorschublöcher des Streifens; dann was ihn bewegt: Vorschubklinke und ihre Feder, Vorschubrad und seine Stifte; was ihn bremst: Deckel, Führung, Rolle.</translation>
+    </message>
+    <message>
+        <source>The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid.</source>
+        <translation>Der Streifen selbst, seine Vorschublöcher; dann Vorschubrad und seine Stifte, Vorschubklinke und Raste, Streifenführung und Deckel.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -3706,10 +3718,6 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Machine card</source>
         <translation>Maschinenkarte</translation>
-    </message>
-    <message>
-        <source>Nothing stands out.</source>
-        <translation>Nichts fällt auf.</translation>
     </message>
     <message>
         <source>dashed, ◇: before</source>
@@ -4834,6 +4842,26 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Longest bounce</source>
         <translation>Längstes Prellen</translation>
+    </message>
+    <message>
+        <source>Nothing stands out so far.</source>
+        <translation>Bisher fällt nichts auf.</translation>
+    </message>
+    <message>
+        <source>, the tape over %1</source>
+        <translation>, der Streifen über %1</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>grey: cannot tell, too close to a slip</source>
+        <translation>grau: nicht zu entscheiden, zu nah an einem Schlupf</translation>
+    </message>
+    <message>
+        <source>, not what the text has here, but too close to a slip to say why</source>
+        <translation>, nicht was der Text hier hat, aber zu nah an einem Schlupf, um zu sagen, warum</translation>
     </message>
 </context>
 <context>
