@@ -10,6 +10,7 @@
 #include "app/report_ink.h"
 #include "app/report_instrument.h"
 #include "app/report_output.h"
+#include "app/report_received.h"
 #include "app/report_text.h"
 #include "app/report_trail.h"
 #include "app/report_verdict.h"
@@ -111,30 +112,6 @@ std::vector<PageRow> instantCells(const Snapshot& s) {
     return rows;
 }
 
-// What was received, in the font of a printer.
-struct ReceivedText {
-    QString words, count;
-    QFont font = PageFlow::font(8.5);
-
-    double height(const PageFlow& page, double width) const { return page.paragraphHeight(words, font, width) + 13.0; }
-    void draw(PageFlow& page, double left, double width) const {
-        page.heading(Words::tr("Text received"), left);
-        page.paragraph(words, font, kInk, left, width);
-        page.paragraph(count, PageFlow::font(7.0), kFaint, left, width);
-    }
-};
-
-ReceivedText receivedText(const PageFlow& page, const TextReading& reading) {
-    const qsizetype longest = page.tight() ? 170 : 340;  // two lines of the page or four; the recording holds the rest
-    ReceivedText text;
-    text.words = QString::fromStdString(reading.decoded);
-    text.words.replace(QLatin1Char('\r'), QString()).replace(QLatin1Char('\n'), QStringLiteral(" \u21b5 "));
-    if (text.words.size() > longest) text.words = QStringLiteral("\u2026 ") + text.words.right(longest);
-    text.font.setFamilies({QStringLiteral("DejaVu Sans Mono"), QStringLiteral("DejaVu Sans")});
-    text.count = Words::tr("%1 characters, %2 framing errors.").arg(reading.characters).arg(reading.framingErrors);
-    return text;
-}
-
 constexpr double kSecondTable = 111.0;  // mm from the left; what remains holds the instants
 
 constexpr double kSecondWidth = PageFlow::kTextWidth - kSecondTable;
@@ -216,7 +193,7 @@ void compose(PageFlow& page, const FrozenFrame& frame) {
     grid(page, frame);
     cursors(page, frame);
     notes(page, frame);
-    const ReceivedText text = receivedText(page, snapshot.reading.text);
+    const ReceivedText text = receivedText(page, snapshot);
     const bool findingsFirst = page.room() < tablesHeight(page, snapshot) && page.room() > kWorthFilling;
     bool cautioned = findingsFirst && findings(page, frame);
     const bool textStands = tables(page, snapshot, text);

@@ -11,6 +11,7 @@
 
 #include "app/page_flow.h"
 #include "app/report_output.h"
+#include "app/report_received.h"
 #include "app/report_text.h"
 #include "app/version.h"
 #include "core/simulate/scenario_source.h"
@@ -122,6 +123,23 @@ TEST(ReportText, ACharacterThatWouldBeASpeckBetweenQuotesIsNamed) {
     EXPECT_EQ(printName("'"), "apostrophe");
     EXPECT_EQ(printName("letters"), "letters");
     EXPECT_EQ(printName(""), "a character without print");
+}
+
+TEST(ReportText, SlipsOfTheFeedStandInTheTextReceived) {
+    const auto sent = [](const char* print) {
+        TapeCharacter c;
+        c.print = print;
+        return c;
+    };
+    std::vector<TapeCharacter> tape{sent("letters"), sent("T"),       sent("E"), sent("E"),
+                                    sent("space"),   sent("figures"), sent("1")};
+    EXPECT_TRUE(textWithSlips(tape).isEmpty());
+    tape[2].passed = {20U};
+    tape[2].passedPrint = {"H"};
+    tape[3].again = true;
+    tape[6].passed = {27U, 0U};
+    tape[6].passedPrint = {"figures", ""};
+    EXPECT_EQ(textWithSlips(tape), u"T(H)E[E] (fig)(?)1");
 }
 
 TEST(ReportText, ARecordingIsDatedByItsFileAndSaysSo) {

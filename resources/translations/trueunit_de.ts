@@ -4863,6 +4863,10 @@ Bitte den Namen prüfen.</translation>
         <source>, not what the text has here, but too close to a slip to say why</source>
         <translation>, nicht was der Text hier hat, aber zu nah an einem Schlupf, um zu sagen, warum</translation>
     </message>
+    <message>
+        <source>The last %1 characters with the slips of the feed: [ ] sent twice, ( ) passed over.</source>
+        <translation>Die letzten %1 Zeichen mit dem Schlupf des Vorschubs: [ ] zweimal gesendet, ( ) übergangen.</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
