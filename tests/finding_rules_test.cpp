@@ -410,6 +410,7 @@ TEST(FindingRules, AnIrregularStopIsTheTripsAndALongOneNeedsANominal) {
     EXPECT_EQ(b.first(), "in-order");
     b.options.stopUnits = 1.5;
     EXPECT_EQ(b.first(), "trip-late");
+    EXPECT_TRUE(says(b.findings()[0].evidence, "1.75 units, nominal 1.50, and steady"));
 }
 
 TEST(FindingRules, TypingByHandIsNoIrregularTrip) {

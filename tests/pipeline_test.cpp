@@ -246,6 +246,18 @@ TEST(Pipeline, WhereTheFeedSlipsANewestCharacterIsNotCalledWrong) {
     }
 }
 
+TEST(Pipeline, AStopShorterThanTheOneSetIsNoted) {
+    PlainSender sender = coupledSender();
+    sender.stopUnits = 1.42;
+    const std::vector<float> heard = sender.send(test::mixedText(60, 2));
+    Options options;
+    for (const double set : {1.42, 1.5, 2.0}) {
+        options.stopUnits = set;
+        const Reading r = test::measureTwice(heard, sender.rateHz, options).reading();
+        EXPECT_EQ(noted(r, "The stop is 1.42 units, shorter than the"), set == 2.0) << set;
+    }
+}
+
 TEST(Pipeline, ALineThatRestsIsIdleAndKeepsItsReadings) {
     PlainSender sender = coupledSender();
     const std::vector<float> heard = sender.send(test::mixedText(30, 2), 4.0);

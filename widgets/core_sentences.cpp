@@ -247,6 +247,7 @@ constexpr std::array kSentences = {
                       "V) makes such a signal, and so does hum. Speed and bias cannot be told apart in it."),
     QT_TRANSLATE_NOOP(
         "Core", "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?"),
+    QT_TRANSLATE_NOOP("Core", "The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have."),
 };
 
 }  // namespace

@@ -256,6 +256,7 @@ constexpr std::array kFindings = {
                       "capacitor or filter across the contact; a slice level off the middle."),
     QT_TRANSLATE_NOOP(
         "Core", "Measure with a resistor in place of the magnets, at the same current: the slope must become steep."),
+    QT_TRANSLATE_NOOP("Core", "The stop is %1 units, nominal %2, and steady."),
 };
 
 }  // namespace

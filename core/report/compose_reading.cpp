@@ -13,6 +13,7 @@
 #include "core/report/finding_words.h"
 #include "core/report/judge.h"
 #include "core/report/overdriven_tone.h"
+#include "core/report/reading_notes.h"
 #include "core/report/speed_reading.h"
 #include "core/report/tape_reading.h"
 
@@ -165,18 +166,6 @@ void readParts(Reading& r, const std::optional<Decomposition>& parts) {
     }
 }
 
-void noteWhatIsMissing(Reading& r) {
-    if (!r.speed.nominalBaud)
-        r.notes.emplace_back(
-            "No standard speed lies within 3 % of the measured one: speed error and gross distortion "
-            "need a nominal speed.");
-    if (!r.distortion.biasPercent)
-        r.notes.emplace_back("No instant to mark inside these characters: they cannot tell the bias.");
-    if (!r.distortion.endPercent)
-        r.notes.emplace_back("No instant to space inside these characters: they cannot tell the end distortion.");
-    if (!r.speed.stopUnits) r.notes.emplace_back("The tape did not run without pause: the stop cannot be told.");
-}
-
 // What belongs to the stop is seen in the window itself; a speed that wanders slowly, in more than that alone.
 std::optional<Steadiness> steadinessOver(const WindowOfCharacters& characters, double unit, int levels) {
     std::vector<PeriodicLine> lines;
@@ -210,8 +199,6 @@ void diagnose(Reading& r, const WindowOfCharacters& characters, const Limits& li
     s.steadiness = steadiness;
     r.findings = findFaults(s);
 }
-
-std::string clockNote(double ppm) { return "Clock trimmed by " + signedDecimals(ppm, 1) + " parts in a million."; }
 
 }  // namespace
 
@@ -289,8 +276,9 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     readParts(r, characters.parts);
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
+    noteShortStop(r, options);
     readTape(r, characters.tape, options);
-    if (options.clockPpm != 0.0) r.notes.push_back(clockNote(options.clockPpm));
+    noteClock(r, options);
     const double placing = std::hypot(kPlacingPercent, frontEnd, slow);
     const bool full =
         options.windowCharacters > 0 && window.size() >= static_cast<std::size_t>(options.windowCharacters);

@@ -18,14 +18,8 @@ constexpr double kPulledPercent = 0.05;  // of the speed: more than its figures 
 constexpr double kMainsPercent = 1.5;    // of the speed: as near to a mains fault as gears and slip allow
 constexpr double kMildLinePercent = 1.5;
 constexpr double kLineLimitPercent = 5.0;
-constexpr double kSpeedSoFar = 0.9;    // of the confidence is left before
-constexpr double kWanderLimit = 0.6;   // rms percent; puts the stop instant off by some 5 % at its worst
-constexpr double kStopScatter = 0.03;  // units
-constexpr double kStopScatterLimit = 0.06;
-constexpr double kStopLate = 0.08;  // units, against the nominal stop
-constexpr double kStopLateLimit = 0.15;
-constexpr double kRunning = 0.5;
-constexpr double kPoorSnrDb = 16.0;                               // a start may be misplaced by noise
+constexpr double kSpeedSoFar = 0.9;   // of the confidence is left before
+constexpr double kWanderLimit = 0.6;  // rms percent; puts the stop instant off by some 5 % at its worst
 constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // met in practice (NAVEDTRA 14189)
 
 std::optional<double> usualStop(double units, double within) {
@@ -264,38 +258,6 @@ std::optional<RankedFinding> cyclicDrive(const Symptoms& s) {
         "hand through one revolution of that shaft and feel for a stiff place or play." +
         kUnplug;
     return RankedFinding{f, 0.3 + worst->amplitudePercent / kLineLimitPercent};
-}
-
-std::optional<RankedFinding> tripLate(const Symptoms& s) {
-    if (!s.steadiness || s.steadiness->runningShare < kRunning || !s.reading.speed.stopUnits) return std::nullopt;
-    const double rest = 0.01 * s.reading.distortion.fortuitousRmsPercent.value_or(0.0);
-    const double scatter = s.steadiness->stopScatter;
-    const double own = std::sqrt(std::max(0.0, scatter * scatter - 3.0 * rest * rest));
-    const double stop = s.reading.speed.stopUnits->value;
-    const double late = s.options.stopUnits ? stop - *s.options.stopUnits : 0.0;
-    const bool irregular = own >= kStopScatter && own > 2.0 * rest;
-    if (!irregular && late < kStopLate) return std::nullopt;
-    Finding f;
-    f.id = "trip-late";
-    f.seenAt.instants = {{s.levels + 1, Condition::mark}};
-    f.title = irregular ? "The stop is irregular: " + percent(100.0 * own, 0) + " of a unit rms"
-                        : "The stop is too long by " + decimals(late, 2) + " units";
-    f.evidence = "From start to start the interval varies by " + decimals(own * s.unitMs(), 2) +
-                 " ms rms, while the instants within the characters keep their places within " +
-                 percent(100.0 * rest, 2) + " rms; the stop is " + decimals(stop, 2) + " units on average";
-    f.evidence += s.options.stopUnits ? ", nominal " + decimals(*s.options.stopUnits, 2) + "." : ".";
-    if (!irregular) f.evidence += " The clutch lets go late each time, or the machine waits for its tape.";
-    f.lookAt =
-        "Clutch and its trip: trip lever, latch and pawl, clutch teeth and spring, dry or gummed clutch, friction "
-        "set too low; the tape-out and feed interlocks.";
-    f.confirm =
-        "Watch the start of each character against the one before on the grid; with the power off trip the clutch by "
-        "hand and feel whether it engages at once." +
-        kUnplug;
-    f.confidence = irregular ? std::clamp(0.97 - 0.3 * rest / own, 0.5, 0.97) : 0.85;
-    const bool rare = irregular && s.steadiness->stopScatterTrimmed < std::max(0.5 * kStopScatter, 2.0 * rest);
-    if (rare || s.reading.input.snrDb.value_or(40.0) < kPoorSnrDb) f.confidence = 0.5;
-    return RankedFinding{f, std::max(irregular ? own / kStopScatterLimit : 0.0, late / kStopLateLimit)};
 }
 
 }  // namespace trueunit

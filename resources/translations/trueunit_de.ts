@@ -2634,6 +2634,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid.</source>
         <translation>Der Streifen selbst, seine Vorschublöcher; dann Vorschubrad und seine Stifte, Vorschubklinke und Raste, Streifenführung und Deckel.</translation>
     </message>
+    <message>
+        <source>The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have.</source>
+        <translation>Der Sperrschritt ist %1 Schritte lang, kürzer als die eingestellten %2: eine andere Maschine oder ein anderer Nocken, als sie haben sollte.</translation>
+    </message>
+    <message>
+        <source>The stop is %1 units, nominal %2, and steady.</source>
+        <translation>Der Sperrschritt ist %1 Schritte lang, Soll %2, und gleichmäßig.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/reading_notes.h"
+
+#include <string>
+
+#include "core/report/finding_words.h"
+
+namespace trueunit {
+
+namespace {
+constexpr double kStopShort = 0.08;  // units
+}
+
+void noteWhatIsMissing(Reading& r) {
+    if (!r.speed.nominalBaud)
+        r.notes.emplace_back(
+            "No standard speed lies within 3 % of the measured one: speed error and gross distortion "
+            "need a nominal speed.");
+    if (!r.distortion.biasPercent)
+        r.notes.emplace_back("No instant to mark inside these characters: they cannot tell the bias.");
+    if (!r.distortion.endPercent)
+        r.notes.emplace_back("No instant to space inside these characters: they cannot tell the end distortion.");
+    if (!r.speed.stopUnits) r.notes.emplace_back("The tape did not run without pause: the stop cannot be told.");
+}
+
+void noteShortStop(Reading& r, const Options& options) {
+    const auto& stop = r.speed.stopUnits;
+    if (!stop || !options.stopUnits || stop->value + stop->uncertainty > *options.stopUnits - kStopShort) return;
+    r.notes.push_back("The stop is " + decimals(stop->value, 2) + " units, shorter than the " +
+                      decimals(*options.stopUnits, 2) + " set: another machine, or another cam than it should have.");
+}
+
+void noteClock(Reading& r, const Options& options) {
+    if (options.clockPpm != 0.0)
+        r.notes.push_back("Clock trimmed by " + signedDecimals(options.clockPpm, 1) + " parts in a million.");
+}
+
+}  // namespace trueunit

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/options.h"
+#include "core/report/reading.h"
+
+namespace trueunit {
+
+// Each adds its sentence to the notes of a reading where it applies. Pure.
+void noteWhatIsMissing(Reading& reading);
+void noteShortStop(Reading& reading, const Options& options);  // against the stop that was set; a long one is a finding
+void noteClock(Reading& reading, const Options& options);
+
+}  // namespace trueunit
