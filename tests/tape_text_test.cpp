@@ -194,6 +194,38 @@ TEST(TapeText, ALevelThatFailsIsNotTakenForOtherCharacters) {
     EXPECT_EQ(study->levels[2].marksMissed, study->levels[2].marksExpected);
 }
 
+TEST(TapeText, AWordThatThePersonMistypedIsNoFaultOfALevel) {
+    for (const auto& [word, typed, places] :
+         {std::tuple("SWELL", "SWILL", 1), std::tuple("EAST", "WEST", 2), std::tuple("GLASS", "GRASS", 1)}) {
+        std::string text = kLog;
+        text.replace(text.find(word), std::string(word).size(), typed);
+        for (const std::size_t characters : {std::size_t{190}, std::size_t{400}}) {
+            SCOPED_TRACE(text);
+            auto sent = loopTape(kLog, 5, characters);
+            const long lost = fail(sent, 3, 0.02, true, 4);
+            const auto study = studyTape(ita2(), text, sent, sent.size());
+            ASSERT_TRUE(study);
+            EXPECT_EQ(study->otherCharacters, places);
+            EXPECT_EQ(study->wrong, lost);
+            EXPECT_EQ(study->repeated + study->skipped, 0);
+        }
+    }
+}
+
+TEST(TapeText, ALevelThatFailsIsNotTakenForAMistypedWord) {
+    for (const double fraction : {0.05, 0.3, 0.6, 0.9, 1.0})
+        for (unsigned seed = 1; seed <= 20; ++seed)
+            for (const std::string& text : {kLog, std::string("RY"), std::string("THE QUICK BROWN FOX\r\n")}) {
+                auto sent = loopTape(text, 5, 3 * encodeRound(ita2(), text).size() + 40);
+                const int level = 1 + static_cast<int>(seed % 5);
+                const long wrong = fail(sent, level, fraction, seed % 2 == 0, seed);
+                const auto study = studyTape(ita2(), text, sent, sent.size());
+                ASSERT_TRUE(study) << text << fraction;
+                EXPECT_EQ(study->otherCharacters, 0) << text << " level " << level << ", " << fraction;
+                EXPECT_LE(wrong - study->wrong, 2) << text << " level " << level << ", " << fraction;
+            }
+}
+
 TEST(TapeText, RefusesATextTheTapeDoesNotCarry) {
     const auto sent = loopTape(kLog, 0, 150);
     EXPECT_FALSE(studyTape(ita2(), "VQZX KJWP MMGB TTYY DDCC", sent, sent.size()));

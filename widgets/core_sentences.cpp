@@ -248,6 +248,8 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP(
         "Core", "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?"),
     QT_TRANSLATE_NOOP("Core", "The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have."),
+    QT_TRANSLATE_NOOP("Core", "Places where every round of the tape has another character than its text: %1."),
+    QT_TRANSLATE_NOOP("Core", "They are taken for the tape's own; look at both."),
 };
 
 }  // namespace

@@ -112,6 +112,7 @@ TapeStudy count(const CodeTable& table, const TapeText& text, std::span<const Se
     TapeStudy study;
     study.source = text.source;
     study.loopLength = text.loop.size();
+    study.otherCharacters = text.otherCharacters;
     study.othersBetween = text.source == TextSource::given && text.loop.back().unknown;
     for (int level = 1; level <= table.levels; ++level) study.levels.push_back({level, 0, 0, 0, 0});
     const Alignment first = alignToLoop(sent, text.loop);

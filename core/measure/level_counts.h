@@ -42,6 +42,7 @@ struct TapeStudy {
     std::vector<TapePlace> places;   // of the last characters aligned, newest last
     std::optional<SlipPlaces> slipPlaces{};
     bool othersBetween = false;  // characters that the given text does not hold, before it begins anew
+    int otherCharacters = 0;     // of the given text, that every round has otherwise: taken as the tape's own
 };
 
 // Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the

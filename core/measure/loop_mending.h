@@ -29,4 +29,9 @@ std::optional<unsigned> combinationOfMost(const std::map<unsigned, int>& counts,
 // agree with it. A slip of the feed in one round is outvoted so, and remains a slip. Pure.
 bool mendLoop(std::vector<LoopCode>& loop, const std::vector<SeenAtPlace>& seen);
 
+// Puts another combination where most rounds show it and the levels in which it differs are so seldom wrong at all
+// other places that chance would hardly put them wrong here each time: there the tape differs from its text, while a
+// level that fails does so everywhere. Returns how many. Pure.
+int mendCharacters(std::vector<LoopCode>& loop, const std::vector<SeenAtPlace>& seen, int levels);
+
 }  // namespace trueunit

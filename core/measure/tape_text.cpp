@@ -198,6 +198,8 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
     for (int i = 0; i < kMendings; ++i)
         if (!mendLoop(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
     out.loop = withLineEnd(sent, std::move(out.loop));
+    out.otherCharacters =
+        mendCharacters(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop), table.levels);
     return out;
 }
 

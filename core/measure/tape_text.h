@@ -22,6 +22,7 @@ enum class TextSource {
 struct TapeText {
     TextSource source = TextSource::given;
     std::vector<LoopCode> loop;
+    int otherCharacters = 0;  // of a given text, that every round has otherwise: mended as well
 };
 
 // A text of the person's as a loop, mended where every round shows a hole more or a hole less than the text does

@@ -21,6 +21,9 @@ void noteOtherText(Reading& r, const TapeStudy& tape, const Options& options) {
         r.notes.push_back("The tape has " + std::to_string(tape.loopLength) + " characters a round, its text " +
                           std::to_string(given) +
                           ": the difference is taken for the tape's own, such as a carriage return.");
+    if (tape.otherCharacters > 0)
+        r.notes.push_back("Places where every round of the tape has another character than its text: " +
+                          std::to_string(tape.otherCharacters) + ". They are taken for the tape's own; look at both.");
 }
 
 }  // namespace

@@ -2642,6 +2642,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The stop is %1 units, nominal %2, and steady.</source>
         <translation>Der Sperrschritt ist %1 Schritte lang, Soll %2, und gleichmäßig.</translation>
     </message>
+    <message>
+        <source>Places where every round of the tape has another character than its text: %1.</source>
+        <translation>Stellen, an denen jeder Umlauf des Streifens ein anderes Zeichen hat als sein Text: %1.</translation>
+    </message>
+    <message>
+        <source>They are taken for the tape&apos;s own; look at both.</source>
+        <translation>Sie gelten als die des Streifens; beide ansehen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
