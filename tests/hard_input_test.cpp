@@ -222,6 +222,32 @@ TEST(HardInput, ACurrentThatHardlyComesToRestIsTimedByTheWholeSwing) {
     }
 }
 
+// An exponential comes to the fraction f of its way after -tau ln(1 - f), whatever the sampling; so the bias that the
+// slice itself makes follows from the two time constants.
+TEST(HardInput, ASlowEdgeIsSlicedWhereItIs) {
+    for (const auto& [rise, fall] : {std::pair{0.001, 0.003}, {0.002, 0.001}, {0.002, 0.002}, {0.003, 0.001}}) {
+        PlainSender sender;
+        sender.edge = PlainSender::Edge::exponential;
+        sender.rise = rise * std::log(9.0);
+        sender.fall = fall * std::log(9.0);
+        sender.snrDb = 50.0;
+        const std::vector<float> heard = sender.send(test::mixedText(160, 3));
+        const auto biasAt = [&](double percent) {
+            Options options;
+            options.slicePercent = percent;
+            return *test::measureTwice(heard, sender.rateHz, options).reading().distortion.biasPercent;
+        };
+        const double middle = biasAt(50.0).value;
+        for (const double f : {0.1, 0.2, 0.8, 0.9}) {
+            const double later = fall * std::log(0.5 / f) - rise * std::log(0.5 / (1.0 - f));
+            const Measured read = biasAt(100.0 * f);
+            const double expected = middle + 100.0 * later / sender.nominal;
+            EXPECT_NEAR(read.value, expected, 0.3) << rise << ", " << fall << " at " << f;
+            EXPECT_NEAR(read.value, expected, 1.5 * read.uncertainty) << rise << ", " << fall << " at " << f;
+        }
+    }
+}
+
 // Each bit a change in its middle, 50 bits a second. A fair part of it looks like characters of 100 baud.
 TEST(HardInput, SplitPhaseDataGiveNoReading) {
     for (const unsigned seed : {5U, 18U}) {

@@ -14,11 +14,27 @@ constexpr double kRiseStepSeconds = 0.00025;
 constexpr double kForgetRise = 0.05;
 }  // namespace
 
+// The sample nearest to `at` from which on, or back to which, the line is on the other side of the height.
+double EdgeTimer::walkTo(double height, const HeldTransition& held) const {
+    const double at = held.first.time;
+    const double sign = held.first.up ? 1.0 : -1.0;
+    const auto beyond = [&](double t) { return sign * (sample(static_cast<std::uint64_t>(t)) - height) >= 0.0; };
+    const double first = std::max(at - held.clearBefore, static_cast<double>(begin_));
+    const double last = std::min(at + held.clearAfter, static_cast<double>(end_) - 1.0);
+    double t = std::clamp(std::round(at), first, last);
+    if (beyond(t))
+        while (t - 1.0 >= first && beyond(t - 1.0)) t -= 1.0;
+    else
+        while (t + 1.0 <= last && !beyond(t)) t += 1.0;
+    return t;
+}
+
 // Where the line crosses the slice between the settled levels: a parabola through the samples around it.
-double EdgeTimer::crossSettled(double at, bool up) const {
-    const EdgeShape& shape = shapes_[up ? 1 : 0];
+double EdgeTimer::crossSettled(const HeldTransition& held) const {
+    const EdgeShape& shape = shapes_[held.first.up ? 1 : 0];
     const double height = settled_.height(sliceHeight_);
     const double half = std::clamp(0.25 * shape.riseSamples(), 0.0003 * rateHz_, 0.0015 * rateHz_);
+    const double at = slicedInTail(shape) ? walkTo(height, held) : held.first.time;
     double t = at;
     for (int round = 0; round < 3; ++round) {
         NormalEquations<3> parabola;

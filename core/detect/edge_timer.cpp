@@ -18,9 +18,11 @@ constexpr double kLeastHum = 0.004;             // rms, of the swing: less does 
 constexpr double kRestedReaches = 1.6;          // an element this long has come to rest at its end
 constexpr double kShareOfElement = 0.62;        // of the way to the neighbour edge
 constexpr double kFewestLevelSamples = 6.0;
-constexpr double kSettledSeconds = 0.003;   // measured at the end of a long element
-constexpr double kFarFromRest = 0.05;       // of the swing: what an edge begins from tells in its time
-constexpr double kGradualSeconds = 0.0008;  // rise of an edge that a parabola follows
+constexpr double kSettledSeconds = 0.003;    // measured at the end of a long element
+constexpr double kFarFromRest = 0.05;        // of the swing: what an edge begins from tells in its time
+constexpr double kGradualSeconds = 0.0008;   // rise of an edge that a parabola follows
+constexpr double kLongTailSeconds = 0.0012;  // rise of an edge whose form is not over within the reach of learning,
+constexpr double kOffMiddle = 0.05;          // which tells where it is sliced near one of its levels
 constexpr double kBounceLookSeconds = 0.0015;
 constexpr double kLeastStep = 0.3;    // of the swing, from one level to the other: less is no edge
 constexpr double kFewestSeen = 0.02;  // of what tells the time of an edge, beside the rails
@@ -98,11 +100,11 @@ Edge EdgeTimer::place(const HeldTransition& held) {
     if (levels.local) steadyLevels(levels, held.first.up);
     const double reference = fitForm(held.first.time, levels, held.first.up);
     edge.time = reference + shape.sliceOffset();
-    followSettled(held, edge.time);
+    followSettled(held, reference);
     if (levels.local) {
         const double settledSwing = std::max(settled_[1] - settled_[0], kLeastStep);
         settled_.fallsShort(side, 1.0 - std::abs(levels.after - levels.before) / settledSwing);
-        followNoise(held, edge.time);
+        followNoise(held, reference);
     }
     const std::optional<Halt> halt = held.bounces > 0 ? std::nullopt : haltOf(held, levels);
     if (halt) edge.haltSamples = halt->samples;
@@ -110,12 +112,17 @@ Edge EdgeTimer::place(const HeldTransition& held) {
         edge.time = crossFirst(held);
     else if (halt)
         edge.time = halt->time;
-    else if (settled_.slow(side) ||
+    else if (settled_.slow(side) || slicedInTail(shape) ||
              (settled_.missing(1 - side) > kFarFromRest && shape.riseSamples() > kGradualSeconds * rateHz_))
-        edge.time = crossSettled(held.first.time, held.first.up);
+        edge.time = crossSettled(held);
     if (settled_.slow(side) && held.bounces == 0 && !halt) followSlowRise(side, edge.time, held.clearAfter);
     if (levels.local && held.bounces == 0 && !halt) learnForm(shape, reference, held.first.time, levels);
     return edge;
+}
+
+bool EdgeTimer::slicedInTail(const EdgeShape& shape) const {
+    const double height = &shape == &shapes_[1] ? sliceHeight_ : 1.0 - sliceHeight_;
+    return height > 0.5 + kOffMiddle && shape.riseSamples() > kLongTailSeconds * rateHz_;
 }
 
 // A level beside the edge differs from the settled one by its own noise and by what wanders. As far as noise explains

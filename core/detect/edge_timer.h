@@ -73,7 +73,9 @@ private:
     void steadyLevels(Levels& levels, bool up);
     void learnForm(EdgeShape& shape, double reference, double at, const Levels& levels);
     double fitForm(double at, const Levels& levels, bool up) const;
-    double crossSettled(double at, bool up) const;
+    bool slicedInTail(const EdgeShape& shape) const;
+    double walkTo(double height, const HeldTransition& held) const;
+    double crossSettled(const HeldTransition& held) const;
     double crossFirst(const HeldTransition& held) const;
     void followNoise(const HeldTransition& held, double at);
     void followSettled(const HeldTransition& held, double at);

@@ -89,14 +89,17 @@ double bouncePercent(Characters window, double unitSeconds) {
 }
 
 // An edge that is hardly over before the next begins is placed by levels that the line seldom comes to, and a coupling
-// hides them further: the largest errors met with time constants up to half a unit, from a third of a unit on.
+// hides them further: the largest errors met with time constants up to half a unit, from a third of a unit on. Sliced
+// off the middle of the swing, all of it tells.
 double slowRisePercent(const InputReading& in, double unitSeconds) {
     constexpr double kQuick = 0.3;  // units, 10 to 90 %
     constexpr double kDirect = 4.0, kCoupled = 12.0;
+    constexpr double kSliced = 1.5;  // near the corners of the edge
     if (in.frontEndRiseMs > 0.0) return 0.0;
     const double rise = 1e-3 * std::max(in.riseToMarkMs.value_or(0.0), in.riseToSpaceMs.value_or(0.0)) / unitSeconds;
     const double over = std::max(0.0, rise - kQuick);
-    return (in.couplingHz.empty() ? kDirect : kCoupled) * over * over;
+    const double offMiddle = std::abs(in.slicePercent - 50.0) / 40.0;
+    return (in.couplingHz.empty() ? kDirect : kCoupled) * over * over + kSliced * offMiddle * rise;
 }
 
 // What a demodulator adds: a part of its own rise, and more the fewer turns the tone makes in a unit, or the two tones
