@@ -24,6 +24,8 @@ constexpr double kGoodCost = 0.3;
 constexpr double kOtherRound = 1.0;  // no part of several rounds
 constexpr double kHoleCost = 6.9;    // to say which of 32 combinations it is, in the prices of an alignment
 constexpr int kVotes = 3;
+constexpr double kHardly = 0.002;
+constexpr double kClearly = 3.0;   // of logarithms of likelihoods
 constexpr std::size_t kDrift = 2;  // holes by which slips carry one round off the next
 
 double chanceOfMatch(std::span<const SentCode> sent) {
@@ -76,7 +78,10 @@ double logOfChance(const Tally& t, double chance) {
     return t.marks * std::log(chance) + (t.rounds - t.marks) * std::log(1.0 - chance);
 }
 
-Vote maximise(std::span<const Tally> tallies, LevelRates rates) {
+// Which faults an account lets the level have; the other one comes hardly ever.
+enum class Account { losesMarks, fillsSpaces, both };
+
+Vote maximise(std::span<const Tally> tallies, LevelRates rates, Account account) {
     constexpr double kLeast = 0.002;
     Vote vote{rates, std::vector<double>(tallies.size()), 0.0};
     for (int round = 0; round < 40; ++round) {
@@ -97,8 +102,10 @@ Vote maximise(std::span<const Tally> tallies, LevelRates rates) {
             spaceRounds += (1.0 - p) * t.rounds;
         }
         rates.marks = std::clamp(marks / static_cast<double>(tallies.size()), kLeast, 1.0 - kLeast);
-        if (markRounds > 0.0) rates.missed = std::clamp(1.0 - marksSeen / markRounds, kLeast, 0.8);
-        if (spaceRounds > 0.0) rates.filled = std::clamp(1.0 - spacesSeen / spaceRounds, kLeast, 0.8);
+        if (account != Account::fillsSpaces && markRounds > 0.0)
+            rates.missed = std::clamp(1.0 - marksSeen / markRounds, kLeast, 0.8);
+        if (account != Account::losesMarks && spaceRounds > 0.0)
+            rates.filled = std::clamp(1.0 - spacesSeen / spaceRounds, kLeast, 0.8);
         rates.filled = std::min(rates.filled, 0.9 - rates.missed);
         vote.rates = rates;
     }
@@ -106,13 +113,16 @@ Vote maximise(std::span<const Tally> tallies, LevelRates rates) {
 }
 
 // A level that loses marks and one that fills spaces look alike at places that are seen both ways: each account is
-// tried, the likelier one holds.
+// tried, the likelier one holds, and one that lets it do both only where it is clearly likelier.
 std::vector<double> voteOnLevel(std::span<const Tally> tallies) {
     Vote best;
-    for (const LevelRates& from : {LevelRates{}, LevelRates{0.3, 0.005, 0.6}, LevelRates{0.005, 0.3, 0.4}}) {
-        Vote v = maximise(tallies, from);
-        if (v.likelihood > best.likelihood + 0.5) best = std::move(v);
-    }
+    const auto tryAccount = [&](const LevelRates& from, Account account, double clearly) {
+        Vote v = maximise(tallies, from, account);
+        if (v.likelihood > best.likelihood + clearly) best = std::move(v);
+    };
+    tryAccount({0.3, kHardly, 0.6}, Account::losesMarks, 0.0);
+    tryAccount({kHardly, 0.3, 0.4}, Account::fillsSpaces, 0.5);
+    tryAccount({}, Account::both, kClearly);
     return best.mark;
 }
 
