@@ -218,7 +218,7 @@ void FindingsPanel::refresh(const Snapshot& snapshot) {
     const std::size_t count = findings ? findings->size() : 0;
     setTitle(count < 2 ? Words::tr("Findings") : Words::tr("%1 findings").arg(count));  // not all may be in view
     const QString remark = remarkOf(snapshot);
-    setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot)});
+    setRemark(remark, Tone::quiet, {briefRemarkOf(snapshot), overWords(usedBy(snapshot))});
     weighHeight();
     describe(shownText() + u' ' + caution_->text());
 }

@@ -4865,7 +4865,7 @@ Bitte den Namen prüfen.</translation>
     </message>
     <message>
         <source>, the tape over %1</source>
-        <translation>, der Streifen über %1</translation>
+        <translation>, Streifen %1</translation>
     </message>
     <message>
         <source>over %1</source>
