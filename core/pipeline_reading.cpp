@@ -63,6 +63,7 @@ InputReading Pipeline::Stages::inputReading() const {
     in.seconds = static_cast<double>(heard + pending.size()) / rateHz;
     in.slicePercent = options.slicePercent;
     in.gaps = gaps;
+    in.levelSteps = levelSteps;
     in.clippedPercent = meter.clippedPercent();
     if (meter.peak() > 0.0F) in.peakDbfs = 20.0 * std::log10(static_cast<double>(meter.peak()));
     if (!edges) return in;

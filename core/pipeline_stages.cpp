@@ -57,6 +57,9 @@ void Pipeline::Stages::takeLine(const Conditioned& line) {
     placed.clear();
     edges->push(line, placed);
     takeEdges(placed, edges->knownTo());
+    if (!line.stale || !edges) return;
+    ++levelSteps;
+    closeLine();
 }
 
 void Pipeline::Stages::openEdges(std::uint64_t firstSample) {

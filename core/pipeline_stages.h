@@ -54,6 +54,7 @@ struct Pipeline::Stages {
     std::deque<std::pair<std::uint64_t, std::int64_t>> stamps;  // sample number after a block, its stamp
     LevelMeter meter;
     long gaps = 0;
+    long levelSteps = 0;  // so often the line was lost because its level fell
     std::uint64_t lost = 0;
 
     // The path

@@ -222,6 +222,43 @@ TEST(HardInput, ACurrentThatHardlyComesToRestIsTimedByTheWholeSwing) {
     }
 }
 
+// A plug half out, a gain turned down while the tape runs.
+TEST(HardInput, WhatFollowsASuddenFallOfTheLevelIsReadToo) {
+    for (const double pole : {0.0, 2.0, 8.0, 30.0})
+        for (const float left : {0.7F, 0.5F, 0.3F, 0.1F}) {
+            PlainSender sender;
+            sender.polesHz = pole > 0.0 ? std::vector{pole} : std::vector<double>{};
+            sender.snrDb = 50.0;
+            std::vector<float> heard = sender.send(test::mixedText(200, 3));
+            const std::size_t at = heard.size() / 3;
+            for (std::size_t i = at; i < heard.size(); ++i) heard[i] *= left;
+            const Reading r = test::measureOnce(heard, sender.rateHz).reading();
+            EXPECT_GE(r.text.characters, 200 - 16) << pole << " Hz, " << left;
+            const bool all = r.text.characters + r.text.framingErrors >= 200 - 1;
+            EXPECT_EQ(r.input.levelSteps, all ? 0 : 1) << pole << " Hz, " << left;
+            ASSERT_TRUE(r.distortion.grossPercent) << pole << " Hz, " << left;
+            EXPECT_LT(*r.distortion.grossPercent, 4.0) << pole << " Hz, " << left;
+        }
+}
+
+TEST(HardInput, ALineThatRestsInHumHasNotLostItsLevel) {
+    for (const float hum : {0.02F, 0.06F, 0.12F}) {
+        PlainSender sender;
+        sender.polesHz = {8.0};
+        sender.snrDb = 40.0;
+        std::vector<float> heard = sender.send(test::mixedText(60, 3));
+        const std::vector<float> again = heard;
+        heard.insert(heard.end(), 20 * 48000, heard.back());
+        heard.insert(heard.end(), again.begin(), again.end());
+        for (std::size_t i = 0; i < heard.size(); ++i)
+            heard[i] += hum * 0.25F * std::sin(static_cast<float>(i % 960) * 6.2832F / 960.0F);
+        const Reading r = test::measureOnce(heard, sender.rateHz).reading();
+        EXPECT_EQ(r.input.levelSteps, 0) << hum;
+        EXPECT_EQ(r.text.framingErrors, 0) << hum;
+        EXPECT_GE(r.text.characters, 118) << hum;
+    }
+}
+
 // An exponential comes to the fraction f of its way after -tau ln(1 - f), whatever the sampling; so the bias that the
 // slice itself makes follows from the two time constants.
 TEST(HardInput, ASlowEdgeIsSlicedWhereItIs) {

@@ -250,6 +250,8 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have."),
     QT_TRANSLATE_NOOP("Core", "Places where every round of the tape has another character than its text: %1."),
     QT_TRANSLATE_NOOP("Core", "They are taken for the tape's own; look at both."),
+    QT_TRANSLATE_NOOP("Core", "The level of the signal fell suddenly, so often: %1."),
+    QT_TRANSLATE_NOOP("Core", "The characters just after are missing; look at plugs, gain and the stage."),
 };
 
 }  // namespace

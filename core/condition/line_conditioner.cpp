@@ -15,6 +15,7 @@ LineConditioner::LineConditioner(const FoundLine& line, double rateHz, std::uint
     : line_(line),
       rateHz_(rateHz),
       restorer_(line.fit, rateHz, firstSample),
+      watch_(rateHz, !line.tones),
       refineAt_(line.tones ? UINT64_MAX : static_cast<std::uint64_t>(kRefineSeconds * rateHz)) {
     if (line.tones) demodulator_.emplace(*line.tones, rateHz);
 }
@@ -25,7 +26,9 @@ void LineConditioner::push(std::span<const float> samples, Conditioned& out) {
         demodulator_->push(samples, demodulated_);
         samples = demodulated_;
     }
+    const std::size_t before = out.transitions.size();
     restorer_.push(samples, out.line, out.transitions);
+    out.stale = out.stale || watch_.push(samples, out.transitions.size() != before, restorer_.swing());
     if (refineAt_ != UINT64_MAX) refineCoupling(samples);
 }
 

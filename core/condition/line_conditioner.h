@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "core/condition/level_watch.h"
 #include "core/condition/line_finder.h"
 #include "core/condition/line_restorer.h"
 #include "core/condition/tone_demodulator.h"
@@ -17,10 +18,12 @@ namespace trueunit {
 struct Conditioned {
     std::vector<float> line;
     std::vector<Transition> transitions;
+    bool stale = false;  // the signal goes on at another level: the line must be found again
 
     void clear() {
         line.clear();
         transitions.clear();
+        stale = false;
     }
 };
 
@@ -45,6 +48,7 @@ private:
     std::optional<ToneDemodulator> demodulator_;
     std::vector<float> demodulated_;  // of one push
     LineRestorer restorer_;
+    LevelWatch watch_;
     std::vector<float> recent_;  // since the line was found, until the coupling is measured again
     std::uint64_t refineAt_;     // samples
 };

@@ -280,6 +280,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     noteShortStop(r, options);
+    noteLevelSteps(r);
     readTape(r, characters.tape, options);
     noteClock(r, options);
     const double placing = std::hypot(kPlacingPercent, frontEnd, slow);

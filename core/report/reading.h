@@ -32,6 +32,7 @@ struct InputReading {
     double slicePercent = 50.0;
     double toneHz = 0.0;   // of an interrupted tone, or the lower of two; 0 for a bare loop
     double shiftHz = 0.0;  // between two tones
+    long levelSteps = 0;   // sudden falls of the level, after each of which the line had to be found again
 };
 
 struct TextReading {

@@ -31,6 +31,7 @@ TRUEUNIT_FIELDS(InputReading) {
     f("slice_percent", v.slicePercent);
     f("tone_hz", v.toneHz);
     f("shift_hz", v.shiftHz);
+    f("level_steps", v.levelSteps);
 }
 
 TRUEUNIT_FIELDS(TextReading) {

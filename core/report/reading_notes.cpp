@@ -30,6 +30,12 @@ void noteShortStop(Reading& r, const Options& options) {
                       decimals(*options.stopUnits, 2) + " set: another machine, or another cam than it should have.");
 }
 
+void noteLevelSteps(Reading& r) {
+    if (r.input.levelSteps > 0)
+        r.notes.push_back("The level of the signal fell suddenly, so often: " + std::to_string(r.input.levelSteps) +
+                          ". The characters just after are missing; look at plugs, gain and the stage.");
+}
+
 void noteClock(Reading& r, const Options& options) {
     if (options.clockPpm != 0.0)
         r.notes.push_back("Clock trimmed by " + signedDecimals(options.clockPpm, 1) + " parts in a million.");

@@ -9,6 +9,7 @@ namespace trueunit {
 // Each adds its sentence to the notes of a reading where it applies. Pure.
 void noteWhatIsMissing(Reading& reading);
 void noteShortStop(Reading& reading, const Options& options);  // against the stop that was set; a long one is a finding
+void noteLevelSteps(Reading& reading);
 void noteClock(Reading& reading, const Options& options);
 
 }  // namespace trueunit

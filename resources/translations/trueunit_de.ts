@@ -2650,6 +2650,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>They are taken for the tape&apos;s own; look at both.</source>
         <translation>Sie gelten als die des Streifens; beide ansehen.</translation>
     </message>
+    <message>
+        <source>The level of the signal fell suddenly, so often: %1.</source>
+        <translation>Der Pegel des Signals fiel plötzlich, so oft: %1.</translation>
+    </message>
+    <message>
+        <source>The characters just after are missing; look at plugs, gain and the stage.</source>
+        <translation>Die Zeichen gleich danach fehlen; nach Steckern, Verstärkung und Trennstufe sehen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
