@@ -252,6 +252,7 @@ constexpr std::array kSentences = {
     QT_TRANSLATE_NOOP("Core", "They are taken for the tape's own; look at both."),
     QT_TRANSLATE_NOOP("Core", "The level of the signal fell suddenly, so often: %1."),
     QT_TRANSLATE_NOOP("Core", "The characters just after are missing; look at plugs, gain and the stage."),
+    QT_TRANSLATE_NOOP("Core", "The bias changed within these characters, from about %1 to %2 %, the last time %3 characters before their end: a window no longer than that reads what is now."),
 };
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <random>
 
+#include "core/measure/changes.h"
 #include "core/measure/displacements.h"
 #include "core/measure/periodic_search.h"
 
@@ -16,12 +17,13 @@ namespace {
 constexpr std::size_t kFewestInstants = 20;
 constexpr long kFewestOfLength = 15;
 constexpr int kChanceDraws = 8;
-constexpr int kMostRounds = 1000;       // of parting place and length
-constexpr double kSettled = 1e-4;       // percent
+constexpr int kMostRounds = 1000;      // of parting place and length
+constexpr double kSettled = 1e-4;      // percent
 constexpr double kHighestTurns = 0.7;  // a unit: a quick motor turns oftener than once in two
 constexpr std::size_t kMostLines = 4;
-constexpr double kFalseAlarm = 0.001;   // a line is named below this probability
-constexpr double kSmallestLine = 0.02;  // percent; the instrument's own
+constexpr std::size_t kLineUnknowns = 3;  // frequency, amplitude, phase
+constexpr double kFalseAlarm = 0.001;     // a line is named below this probability
+constexpr double kSmallestLine = 0.02;    // percent; the instrument's own
 constexpr double kShadow = 0.1;  // of the strongest line: what it leaves behind where instants are few and uneven
 constexpr std::size_t kSearchedCharacters = 600;
 constexpr double kShortestSearchSeconds = 4.0;
@@ -141,30 +143,64 @@ void takeOutLines(std::vector<Displaced>& d, double unitSeconds, std::vector<Per
     }
 }
 
+// What places, lengths and lines leave of displacements about their means.
+struct Parted {
+    std::vector<Displaced> left;
+    LengthEffects lengths{};
+    std::vector<PeriodicLine> lines;
+    std::optional<Changes> changes;
+
+    double cost() const {
+        const std::size_t unknowns = kLineUnknowns * lines.size() + (changes ? changes->unknowns : 0);
+        const double rms = rmsOf(left);
+        return costOf(rms * rms * static_cast<double>(left.size()), left.size(), unknowns);
+    }
+};
+
+// A repeating text turns characteristic distortion into lines: it goes first, and again when the lines are gone.
+Parted part(std::vector<Displaced> d, double unitSeconds, bool seekLines, std::optional<Changes> changes) {
+    Parted out{std::move(d), {}, {}, std::move(changes)};
+    const LengthEffects first = takeOutLengths(out.left);
+    if (seekLines) takeOutLines(out.left, unitSeconds, out.lines);
+    std::sort(out.lines.begin(), out.lines.end(),
+              [](const PeriodicLine& a, const PeriodicLine& b) { return a.amplitude > b.amplitude; });
+    if (!out.lines.empty())
+        std::erase_if(out.lines, [&](const PeriodicLine& l) { return l.amplitude < kShadow * out.lines[0].amplitude; });
+    out.lengths = takeOutLengths(out.left);
+    for (std::size_t i = 0; i < first.size(); ++i)
+        for (std::size_t j = 0; j < first[i].size(); ++j) out.lengths[i][j].total += first[i][j].total;
+    return out;
+}
+
+// A step or a drift looks like many lines, and a swing like many steps: the account with the fewest unknowns for what
+// it leaves holds.
+Parted likeliest(const std::vector<Displaced>& d, double unitSeconds, bool seekLines) {
+    Parted steady = part(d, unitSeconds, seekLines, std::nullopt);
+    std::vector<Displaced> rest = d;
+    const auto changes = takeOutChanges(rest);
+    if (!changes) return steady;
+    Parted changed = part(std::move(rest), unitSeconds, seekLines, changes);
+    return changed.cost() < steady.cost() ? changed : steady;
+}
+
 }  // namespace
 
 std::optional<Decomposition> decompose(Characters characters, const UnitFit& fit, bool seekLines) {
     if (characters.size() > kSearchedCharacters) characters = characters.last(kSearchedCharacters);
     const double unit = fit.unit.value;
-    std::vector<Displaced> d = displacementsAboutMeans(characters, unit);
-    if (d.size() < kFewestInstants) return std::nullopt;
+    const std::vector<Displaced> displaced = displacementsAboutMeans(characters, unit);
+    if (displaced.size() < kFewestInstants) return std::nullopt;
     Decomposition out;
     out.over = static_cast<long>(characters.size());
-    out.linesSought = seekLines && d.back().seconds - d.front().seconds > kShortestSearchSeconds;
-    // A repeating text turns characteristic distortion into lines: it goes first, and again when the lines are gone.
-    const LengthEffects first = takeOutLengths(d);
-    if (out.linesSought) takeOutLines(d, unit, out.lines);
-    std::sort(out.lines.begin(), out.lines.end(),
-              [](const PeriodicLine& a, const PeriodicLine& b) { return a.amplitude > b.amplitude; });
-    if (!out.lines.empty())
-        std::erase_if(out.lines, [&](const PeriodicLine& l) { return l.amplitude < kShadow * out.lines[0].amplitude; });
-    LengthEffects effects = takeOutLengths(d);
-    for (std::size_t i = 0; i < effects.size(); ++i)
-        for (std::size_t j = 0; j < effects[i].size(); ++j) effects[i][j].total += first[i][j].total;
+    out.linesSought = seekLines && displaced.back().seconds - displaced.front().seconds > kShortestSearchSeconds;
+    const Parted parted = likeliest(displaced, unit, out.linesSought);
+    const std::vector<Displaced>& d = parted.left;
+    out.lines = parted.lines;
+    if (parted.changes) out.biasChange = parted.changes->bias;
     out.restRms = rmsOf(d);
     for (const Displaced& i : d) out.restPeak = std::max(out.restPeak, std::abs(i.left));
     partByCharacter(d, out);
-    if (const auto spread = spreadOf(effects)) {
+    if (const auto spread = spreadOf(parted.lengths)) {
         const double chance = spreadByChance(d);
         out.characteristic = std::sqrt(std::max(0.0, *spread * *spread - chance * chance));
         out.characteristicKnown = true;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/frame/unit_fit.h"
+#include "core/measure/changes.h"
 #include "core/measure/timing.h"
 
 namespace trueunit {
@@ -18,7 +19,8 @@ struct PeriodicLine {
 };
 
 // What the displacement of the instants is made of, once speed is taken out: d = bias or end + place + character
-// before + periodic lines + rest (after ITU-T R.140's kinds of distortion; from memory). Percent of a unit.
+// before + steps or a drift of bias and speed + periodic lines + rest (after ITU-T R.140's kinds of distortion; from
+// memory). Percent of a unit.
 struct Decomposition {
     double characteristic = 0.0;       // spread of the mean by length of the preceding element, chance taken off
     bool characteristicKnown = false;  // two lengths or more, each met often enough
@@ -29,7 +31,8 @@ struct Decomposition {
     // Of the rest, by analysis of variance over the characters: what all instants of one share, which is their start's;
     // and what is each one's own. Standard deviations; 0, 0: too few characters of two instants or more.
     double together = 0.0, apart = 0.0;
-    long over = 0;  // characters
+    long over = 0;                                // characters
+    std::optional<Changes::OfBias> biasChange{};  // within them
 };
 
 // Empty below some twenty instants. Pure; the search for lines costs some tens of milliseconds for 500 characters

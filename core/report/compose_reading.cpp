@@ -281,6 +281,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     noteWhatIsMissing(r);
     noteShortStop(r, options);
     noteLevelSteps(r);
+    noteBiasChange(r, characters.parts);
     readTape(r, characters.tape, options);
     noteClock(r, options);
     const double placing = std::hypot(kPlacingPercent, frontEnd, slow);

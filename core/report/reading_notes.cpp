@@ -36,6 +36,16 @@ void noteLevelSteps(Reading& r) {
                           ". The characters just after are missing; look at plugs, gain and the stage.");
 }
 
+void noteBiasChange(Reading& r, const std::optional<Decomposition>& parts) {
+    if (!parts || !parts->biasChange || !r.distortion.biasPercent || parts->over > r.text.characters) return;
+    const double mean = r.distortion.biasPercent->value;
+    const Changes::OfBias& change = *parts->biasChange;
+    r.notes.push_back("The bias changed within these characters, from about " + signedDecimals(mean + change.first, 1) +
+                      " to " + signedDecimals(mean + change.last, 1) + " %, the last time " +
+                      std::to_string(parts->over - static_cast<long>(change.since)) +
+                      " characters before their end: a window no longer than that reads what is now.");
+}
+
 void noteClock(Reading& r, const Options& options) {
     if (options.clockPpm != 0.0)
         r.notes.push_back("Clock trimmed by " + signedDecimals(options.clockPpm, 1) + " parts in a million.");

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
+#include "core/measure/decomposition.h"
 #include "core/options.h"
 #include "core/report/reading.h"
 
@@ -10,6 +13,7 @@ namespace trueunit {
 void noteWhatIsMissing(Reading& reading);
 void noteShortStop(Reading& reading, const Options& options);  // against the stop that was set; a long one is a finding
 void noteLevelSteps(Reading& reading);
+void noteBiasChange(Reading& reading, const std::optional<Decomposition>& parts);  // of the same characters
 void noteClock(Reading& reading, const Options& options);
 
 }  // namespace trueunit

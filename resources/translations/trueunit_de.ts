@@ -2658,6 +2658,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The characters just after are missing; look at plugs, gain and the stage.</source>
         <translation>Die Zeichen gleich danach fehlen; nach Steckern, Verstärkung und Trennstufe sehen.</translation>
     </message>
+    <message>
+        <source>The bias changed within these characters, from about %1 to %2 %, the last time %3 characters before their end: a window no longer than that reads what is now.</source>
+        <translation>Die einseitige Verzerrung änderte sich innerhalb dieser Zeichen, von etwa %1 auf %2 %, zuletzt %3 Zeichen vor ihrem Ende: Ein Fenster, das nicht länger ist, misst, was jetzt ist.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
