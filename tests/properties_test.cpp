@@ -7,6 +7,7 @@
 #include <random>
 
 #include "core/normal_equations.h"
+#include "core/report/shown_instants.h"
 #include "tests/support/measure_twice.h"
 #include "tests/support/plain_sender.h"
 #include "tests/support/texts.h"
