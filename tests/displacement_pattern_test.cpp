@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+#include <cmath>
 #include <functional>
 #include <random>
 
@@ -71,6 +73,57 @@ TEST(DisplacementPattern, FindsALeverBesideABias) {
     ASSERT_TRUE(p && p->out.size() == 1);
     EXPECT_EQ(p->out[0].k, 4);
     EXPECT_NEAR(p->bias.value, -8.0, kWithin);
+}
+
+// Neither lever need be the best account when taken alone: equal ones lean on speed, bias and end between them.
+TEST(DisplacementPattern, FindsAnyTwoLevelsThatMoveAndClearsSpeedBiasAndEndOfThem) {
+    struct Sizes {
+        double first, second, bias;
+    };
+    for (const Sizes& by : {Sizes{6, 6, 0},
+                            {-6, -6, 0},
+                            {3, 3, 0},
+                            {8, 5, 0},
+                            {5, 8, 0},
+                            {10, 10, 0},
+                            {6, -6, 0},
+                            {6, 6, 8},
+                            {6, 6, -4},
+                            {-9, -4, 6}})
+        for (int one = 1; one < 5; ++one)
+            for (int other = one + 1; other <= 5; ++other) {
+                SCOPED_TRACE(testing::Message() << one << " by " << by.first << ", " << other << " by " << by.second
+                                                << ", bias " << by.bias);
+                const auto moved = [&](int k, bool mark) {
+                    return (k == one ? by.first : k == other ? by.second : 0.0) - (mark ? by.bias : 0.0);
+                };
+                const auto p = displacementPattern(places(moved), 5);
+                ASSERT_TRUE(p && p->out.size() == 2);
+                for (const StandingOut& o : p->out) {
+                    EXPECT_EQ(o.which, Which::both);
+                    EXPECT_TRUE(o.k == one || o.k == other) << o.k;
+                    EXPECT_NEAR(o.percent.value, o.k == one ? by.first : by.second, kWithin);
+                }
+                EXPECT_NE(p->out[0].k, p->out[1].k);
+                EXPECT_NEAR(p->bias.value, by.bias, kWithin);
+                EXPECT_NEAR(p->end.value, 0.0, kWithin);
+                EXPECT_NEAR(p->unitPercent, 0.0, 0.1);
+            }
+}
+
+TEST(DisplacementPattern, BlamesNoPairOfLeversForPlacesThatAreAllALittleUneven) {
+    std::mt19937_64 random(1);
+    std::normal_distribution<double> uneven(0.0, 0.3);
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        std::array<double, 7> of{};
+        for (double& each : of) each = uneven(random);
+        const auto p = displacementPattern(
+            places([&](int k, bool) { return of[static_cast<std::size_t>(k)] + (k == 3 ? 8.0 : 0.0); }, 0.3, seed), 5);
+        ASSERT_TRUE(p && !p->out.empty()) << "seed " << seed;
+        EXPECT_EQ(p->out[0].k, 3) << "seed " << seed;
+        for (std::size_t more = 1; more < p->out.size(); ++more)
+            EXPECT_LT(std::abs(p->out[more].percent.value), 2.0) << "seed " << seed;
+    }
 }
 
 TEST(DisplacementPattern, BlamesNoLeverForWhatScatterMakes) {

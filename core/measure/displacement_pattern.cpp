@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/measure/lever_accounts.h"
 #include "core/measure/short_elements.h"
 #include "core/normal_equations.h"
 
@@ -14,47 +15,20 @@ namespace {
 constexpr long kFewestInstants = 5;
 constexpr std::size_t kFewestPlaces = 6;
 constexpr std::size_t kMostOut = 2;
-constexpr double kFloorPercent = 0.06;  // means are not known better than this: placing of instants, text
 constexpr double kLeastPercent = 1.0;   // smaller ones are no lever's fault
-constexpr double kLeastSigmas = 4.5;    // some twenty accounts are tried
+constexpr double kLeastSigmas = 4.5;    // some twenty accounts are tried, or pairs of them
 constexpr double kLeastShare = 0.5;     // of what is left must be explained by one more lever
+constexpr std::size_t kToSpare = 2;     // places more than unknowns
+constexpr double kOffsetPercent = 2.0;  // bias and end: a fault of their own
+constexpr double kAsGood = 6.0;         // squares in which accounts differ by chance: some 2.5 standard deviations
 
 enum Column : std::size_t { kSpeed, kToMark, kToSpace, kFirstOut, kColumns = kFirstOut + kMostOut };
 using Equations = NormalEquations<kColumns>;
-
-bool touches(const StandingOut& out, int k, Condition to) {
-    const bool mark = to == Condition::mark;
-    switch (out.which) {
-        case StandingOut::Which::both:
-            return k == out.k;
-        case StandingOut::Which::marks:
-            return mark ? k == out.k : k == out.k + 1;
-        case StandingOut::Which::toMark:
-            return mark && k == out.k;
-        case StandingOut::Which::toSpace:
-            return !mark && k == out.k;
-    }
-    return false;
-}
-
-std::vector<StandingOut> accounts(int levels) {
-    using Which = StandingOut::Which;
-    std::vector<StandingOut> all;
-    for (int k = 1; k <= levels; ++k) all.push_back({k, Which::both, {}});
-    for (int k = 1; k < levels; ++k) all.push_back({k, Which::marks, {}});
-    for (int k = 2; k <= levels + 1; ++k) all.push_back({k, Which::toMark, {}});
-    for (int k = 2; k <= levels; ++k) all.push_back({k, Which::toSpace, {}});
-    return all;
-}
 
 struct Account {
     DisplacementPattern pattern;
     double weightedLeft = 1e300;
 };
-
-double varianceOf(const InstantStatistics& i) {
-    return i.rms * i.rms / static_cast<double>(i.count) + kFloorPercent * kFloorPercent;
-}
 
 std::optional<Account> explain(std::span<const InstantStatistics> places, const std::vector<StandingOut>& out) {
     Equations equations;
@@ -87,9 +61,45 @@ std::optional<Account> explain(std::span<const InstantStatistics> places, const 
     return a;
 }
 
-bool telling(const StandingOut& out) {
-    const double size = std::abs(out.percent.value);
-    return size >= kLeastPercent && size * 1.96 >= kLeastSigmas * out.percent.uncertainty;
+// Squares left over what the scatter of the places makes: the rest is the account's own doubt.
+double excess(double weightedLeft, std::size_t levers, std::size_t places) {
+    return std::max(1.0, weightedLeft / static_cast<double>(places - kFirstOut - levers));
+}
+
+// Of many pairs some fit almost anything: a pair must stand out of what it leaves as well.
+bool telling(const Account& a, std::size_t places) {
+    const std::size_t levers = a.pattern.out.size();
+    const double sigmas = kLeastSigmas * (levers > 1 ? std::sqrt(excess(a.weightedLeft, levers, places)) : 1.0);
+    return std::all_of(a.pattern.out.begin(), a.pattern.out.end(), [=](const StandingOut& out) {
+        const double size = std::abs(out.percent.value);
+        return size >= kLeastPercent && size * 1.96 >= sigmas * out.percent.uncertainty;
+    });
+}
+
+// Bias, end, and what a lever does to one direction alone: what the account has to suppose besides its levers.
+long supposed(const Account& a) {
+    const auto& out = a.pattern.out;
+    return std::count_if(out.begin(), out.end(), [](auto& o) { return o.which != StandingOut::Which::both; }) +
+           (std::abs(a.pattern.bias.value) > kOffsetPercent ? 1 : 0) +
+           (std::abs(a.pattern.end.value) > kOffsetPercent ? 1 : 0);
+}
+
+// Of the accounts by so many levers that leave least but for chance, the one that supposes least. Levers are tried
+// together: of two that are out, neither need be the best account when taken alone.
+std::optional<Account> simplest(std::span<const InstantStatistics> places, int levels, std::size_t levers) {
+    const std::vector<LeverAccount> all = leverAccounts(places, levels, levers);
+    double least = 1e300;
+    for (const LeverAccount& a : all) least = std::min(least, a.weightedLeft);
+    const double most = least + kAsGood * excess(least, levers, places.size());
+    std::optional<Account> best;
+    for (const LeverAccount& a : all) {
+        if (a.weightedLeft > most) continue;
+        const auto account = explain(places, a.out);
+        if (!account) continue;
+        const long more = best ? supposed(*account) - supposed(*best) : -1;
+        if (more < 0 || (more == 0 && account->weightedLeft < best->weightedLeft)) best = account;
+    }
+    return best;
 }
 
 }  // namespace
@@ -108,18 +118,14 @@ std::optional<DisplacementPattern> displacementPattern(std::span<const InstantSt
         if (i.count >= kFewestInstants) places.push_back(i);
     if (places.size() < kFewestPlaces) return std::nullopt;
     std::optional<Account> best = explain(places, {});
-    while (best && best->pattern.out.size() < kMostOut && places.size() > kFirstOut + best->pattern.out.size() + 1) {
-        std::optional<Account> next;
-        for (const StandingOut& more : accounts(levels)) {
-            std::vector<StandingOut> out = best->pattern.out;
-            out.push_back(more);
-            const auto account = explain(places, out);
-            if (account && (!next || account->weightedLeft < next->weightedLeft)) next = account;
-        }
-        if (!next || next->weightedLeft > (1.0 - kLeastShare) * best->weightedLeft) break;
-        const auto& out = next->pattern.out;
-        if (!std::all_of(out.begin(), out.end(), telling)) break;
-        best = next;
+    for (std::size_t levers = 1; best && levers <= kMostOut; ++levers) {
+        // Where no more is left than scatter makes, no further lever could stand out.
+        if (best->weightedLeft < kLeastSigmas * kLeastSigmas) break;
+        if (places.size() < kFirstOut + levers + kToSpare) break;
+        const auto next = simplest(places, levels, levers);
+        if (!next || !telling(*next, places.size())) continue;
+        const auto more = static_cast<double>(levers - best->pattern.out.size());
+        if (next->weightedLeft <= std::pow(1.0 - kLeastShare, more) * best->weightedLeft) best = next;
     }
     if (!best) return std::nullopt;
     std::sort(best->pattern.out.begin(), best->pattern.out.end(), [](const StandingOut& a, const StandingOut& b) {
