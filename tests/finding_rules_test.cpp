@@ -341,11 +341,14 @@ TEST(FindingRules, AWrongSpeedIsTheShaftsWhenTheStopKeepsItsUnits) {
     EXPECT_TRUE(says(b.findings()[0].evidence, "whole shaft"));
     b.reading.speed.characterMs = Measured{150.0, 0.02};
     EXPECT_TRUE(says(b.findings()[0].evidence, "elements alone"));
+    EXPECT_TRUE(says(b.findings()[0].lookAt, "Cam sleeve and cams"));
+    EXPECT_LT(b.findings()[0].confidence, 0.7);
 }
 
 TEST(FindingRules, ASpeedThatNobodySetIsSaidToBePresumed) {
     Bench b;
     b.reading.speed.errorPercent = Measured{-2.8, 0.04};
+    b.reading.speed.characterMs = Measured{150.0 / 0.972, 0.02};
     EXPECT_TRUE(says(b.findings()[0].title, "slow by 2.8"));
     EXPECT_TRUE(says(b.findings()[0].title, "if it is meant for 50 baud"));
     EXPECT_TRUE(says(b.findings()[0].confirm, "plate"));
@@ -354,6 +357,8 @@ TEST(FindingRules, ASpeedThatNobodySetIsSaidToBePresumed) {
     EXPECT_FALSE(says(b.findings()[0].title, "meant"));
     EXPECT_FALSE(says(b.findings()[0].confirm, "plate"));
     b.reading.speed.errorPercent = Measured{2.8, 0.04};
+    b.reading.speed.characterMs = Measured{150.0 / 1.028, 0.02};
+    EXPECT_TRUE(says(b.findings()[0].lookAt, "Governor"));
     EXPECT_FALSE(says(b.findings()[0].lookAt, "slipping belt"));
 }
 

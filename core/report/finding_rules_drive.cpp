@@ -18,8 +18,9 @@ constexpr double kPulledPercent = 0.05;  // of the speed: more than its figures 
 constexpr double kMainsPercent = 1.5;    // of the speed: as near to a mains fault as gears and slip allow
 constexpr double kMildLinePercent = 1.5;
 constexpr double kLineLimitPercent = 5.0;
-constexpr double kSpeedSoFar = 0.9;   // of the confidence is left before
-constexpr double kWanderLimit = 0.6;  // rms percent; puts the stop instant off by some 5 % at its worst
+constexpr double kSpeedSoFar = 0.9;    // of the confidence is left before
+constexpr double kShaftIsRight = 0.6;  // then it is hardly the speed
+constexpr double kWanderLimit = 0.6;   // rms percent; puts the stop instant off by some 5 % at its worst
 constexpr std::array kStops = {1.0, 1.27, 1.42, 1.5, 1.96, 2.0};  // met in practice (NAVEDTRA 14189)
 
 std::optional<double> usualStop(double units, double within) {
@@ -79,9 +80,14 @@ std::string mainsHint(double errorPercent) {
 
 // Whether the shaft turns at the wrong speed or its elements alone are of the wrong length: the character period,
 // start to start, knows nothing of the elements.
-std::string shaftOrElements(const Symptoms& s, double error) {
+struct WhatIsSlow {
+    std::string words;
+    bool elementsAlone = false;
+};
+
+WhatIsSlow shaftOrElements(const Symptoms& s, double error) {
     const auto& speed = s.reading.speed;
-    if (!speed.characterMs || !speed.nominalUnitMs) return "";
+    if (!speed.characterMs || !speed.nominalUnitMs) return {};
     const double actual = *speed.nominalUnitMs / (1.0 + 0.01 * error);
     const double withActual = speed.characterMs->value / actual - (s.levels + 1);
     const double withNominal = speed.characterMs->value / *speed.nominalUnitMs - (s.levels + 1);
@@ -90,13 +96,14 @@ std::string shaftOrElements(const Symptoms& s, double error) {
     };
     const std::string period = " Start to start it takes " + decimals(speed.characterMs->value, 2) + " ms";
     if (fits(withActual))
-        return period + ", a stop of " + decimals(withActual, 2) +
-               " of its own units: the whole shaft turns at the wrong speed.";
+        return {period + ", a stop of " + decimals(withActual, 2) +
+                " of its own units: the whole shaft turns at the wrong speed."};
     if (fits(withNominal))
-        return period +
-               ", as it should: the shaft turns at the right speed and the elements alone are of the wrong "
-               "length (cam sleeve, wrong cams).";
-    return period + ".";
+        return {period +
+                    ", as it should: the shaft turns at the right speed and the elements alone are of the wrong "
+                    "length (cam sleeve, wrong cams).",
+                true};
+    return {period + "."};
 }
 
 // What the machine card makes of the speed; nothing without a card.
@@ -177,6 +184,8 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
     f.confidence = std::clamp(0.98 * chanceBeyond(error->value, doubt, 0.8 * kMildSpeedPercent), 0.05, 0.98) *
                    (s.strays() || (mild && swings(s)) ? 0.6 : 1.0) *
                    (staysOver(s) < kFewestSteadyBlocks ? kSpeedSoFar : 1.0);
+    const WhatIsSlow slow = shaftOrElements(s, error->value);
+    if (slow.elementsAlone) f.confidence *= kShaftIsRight;
     f.title = std::string(fast ? "Runs fast by " : "Runs slow by ") + percent(error->value, 2) +
               (mild       ? ", within limits"
                : presumed ? ", if it is meant for " + shortest(*s.reading.speed.nominalBaud) + " baud"
@@ -186,11 +195,14 @@ std::optional<RankedFinding> wrongSpeed(const Symptoms& s) {
                  decimals(*s.reading.speed.nominalBaud, 2) +
                  " baud; the instants are off in proportion to their number, " +
                  percent(error->value * (s.levels + 1)) + " at the beginning of stop." + whatPullsIt(s, *error) +
-                 shaftOrElements(s, error->value) + (s.reading.drive ? byTheCard(s) : mainsHint(error->value)) +
+                 slow.words + (s.reading.drive ? byTheCard(s) : mainsHint(error->value)) +
                  (presumed ? " Nobody has said what speed is meant: the nearest usual one was taken." : "");
     f.lookAt =
-        std::string("Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears") +
-        (fast ? "." : "; a slipping belt or clutch.");
+        slow.elementsAlone
+            ? "Cam sleeve and cams; or several levels out of place at once, which together pass for a speed."
+            : std::string(
+                  "Governor, where the motor has one: its setting and contacts; then motor, mains frequency, gears") +
+                  (fast ? "." : "; a slipping belt or clutch.");
     f.confirm =
         std::string(presumed ? "First read the speed on the machine's plate and set it in the window. " : "") +
         "Set the speed with a strobe or tuning fork, or by this reading, and watch both the unit and the operations "

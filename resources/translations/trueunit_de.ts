@@ -2662,6 +2662,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The bias changed within these characters, from about %1 to %2 %, the last time %3 characters before their end: a window no longer than that reads what is now.</source>
         <translation>Die einseitige Verzerrung änderte sich innerhalb dieser Zeichen, von etwa %1 auf %2 %, zuletzt %3 Zeichen vor ihrem Ende: Ein Fenster, das nicht länger ist, misst, was jetzt ist.</translation>
     </message>
+    <message>
+        <source>Cam sleeve and cams; or several levels out of place at once, which together pass for a speed.</source>
+        <translation>Nockenhülse und Nocken; oder mehrere Schritte zugleich am falschen Ort, die zusammen wie eine Geschwindigkeit aussehen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
