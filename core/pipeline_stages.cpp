@@ -29,6 +29,17 @@ void Pipeline::Stages::intake(std::span<const float> samples) {
 void Pipeline::Stages::chunk(std::span<const float> samples) {
     meter.push(samples, rateHz);
     const std::uint64_t now = std::exchange(heard, heard + samples.size());
+    const auto dropout = dropouts.push(samples, meter.recent());
+    if (!dropout) return hear(samples, now);
+    hear(samples.first(dropout->begin), now);
+    gaps += dropout->begins ? 1 : 0;
+    lost += dropout->end - dropout->begin;
+    closeLine();
+    hear(samples.subspan(dropout->end), now + dropout->end);
+}
+
+void Pipeline::Stages::hear(std::span<const float> samples, std::uint64_t now) {
+    if (samples.empty()) return;
     if (edges) {
         condition(samples);
     } else if (finder.push(samples, now, meter.hearing() && !given)) {
@@ -40,6 +51,11 @@ void Pipeline::Stages::chunk(std::span<const float> samples) {
 
 // False: the line has closed.
 bool Pipeline::Stages::chunkAhead(const ChunkAhead& ahead) {
+    if (ahead.dropout) {
+        dropouts = *ahead.dropout;
+        closeLine();
+        return false;
+    }
     meter = ahead.meter;
     heard = meter.count();
     if (!edges) openEdges(0);
@@ -79,6 +95,7 @@ void Pipeline::Stages::holdFor(double unitSeconds) {
 void Pipeline::Stages::openLine(const FoundLine& line) {
     openEdges(finder.heldFrom());
     if (!line.tones) meter.setRails(line.fit.rails);
+    startOn(dropouts, line);
     conditioner.emplace(line, rateHz, finder.heldFrom());
     if (given) conditioner->keepCoupling();
     const std::vector<float> held = finder.release();

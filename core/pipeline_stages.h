@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/acquire/dropout_watch.h"
 #include "core/acquire/level_meter.h"
 #include "core/condition/line_conditioner.h"
 #include "core/condition/line_finder.h"
@@ -34,6 +35,7 @@ struct Pipeline::Stages {
           limits(std::move(l)),
           code(findCode(options.code)),
           secondsPerSample(1.0 / (rate * (1.0 + 1e-6 * options.clockPpm))),
+          dropouts(rate),
           finder(rate, options.input, options.tonesHz),
           framing(code->levels, secondsPerSample),
           decoder(*code),
@@ -53,6 +55,7 @@ struct Pipeline::Stages {
     std::optional<std::uint64_t> expected;
     std::deque<std::pair<std::uint64_t, std::int64_t>> stamps;  // sample number after a block, its stamp
     LevelMeter meter;
+    DropoutWatch dropouts;
     long gaps = 0;
     long levelSteps = 0;  // so often the line was lost because its level fell
     std::uint64_t lost = 0;
@@ -91,6 +94,7 @@ struct Pipeline::Stages {
 
     void intake(std::span<const float> samples);
     void chunk(std::span<const float> samples);
+    void hear(std::span<const float> samples, std::uint64_t now);  // of a chunk, without dropouts
     bool chunkAhead(const ChunkAhead& ahead);
     void condition(std::span<const float> samples);
     void takeLine(const Conditioned& line);

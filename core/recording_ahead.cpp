@@ -15,8 +15,12 @@ constexpr std::size_t kBatchesAhead = 4;
 }  // namespace
 
 RecordingAhead::RecordingAhead(Recording& recording, const FoundLine& line)
-    : recording_(recording), conditioner_(line, recording.rateHz(), 0), samples_(kBatchChunks * Pipeline::kChunk) {
+    : recording_(recording),
+      conditioner_(line, recording.rateHz(), 0),
+      dropouts_(recording.rateHz()),
+      samples_(kBatchChunks * Pipeline::kChunk) {
     conditioner_.keepCoupling();
+    startOn(dropouts_, line);
     if (!line.tones) meter_.setRails(line.fit.rails);
     recording_.seek(0);
     thread_ = std::jthread([this](const std::stop_token& stop) { run(stop); });
@@ -55,6 +59,9 @@ bool RecordingAhead::fill(Batch& batch) {
         const std::size_t take = std::min(Pipeline::kChunk, samples.size());
         meter_.push(samples.first(take), recording_.rateHz());
         chunk.meter = meter_;
+        const DropoutWatch before = dropouts_;
+        chunk.dropout.reset();
+        if (dropouts_.push(samples.first(take), meter_.recent())) chunk.dropout = before;
         chunk.line.clear();
         conditioner_.push(samples.first(take), chunk.line);
         samples = samples.subspan(take);

@@ -8,6 +8,7 @@
 #include <thread>
 #include <vector>
 
+#include "core/acquire/dropout_watch.h"
 #include "core/acquire/level_meter.h"
 #include "core/acquire/recording.h"
 #include "core/condition/chunk_ahead.h"
@@ -36,6 +37,7 @@ private:
     Recording& recording_;         // the thread's
     LineConditioner conditioner_;  // the thread's
     LevelMeter meter_;             // the thread's
+    DropoutWatch dropouts_;        // the thread's
     std::vector<float> samples_;   // the thread's, of one batch
     Conditioned last_;             // the thread's until ended_
     Batch taken_;                  // the taker's

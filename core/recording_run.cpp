@@ -43,7 +43,7 @@ void hearAhead(Pipeline& pipeline, Recording& recording, const FoundLine& line, 
             if (!batch) return pipeline.finish(ahead.last());
             for (auto chunk = batch->begin(); holds && chunk != batch->end(); ++chunk) {
                 holds = pipeline.push(*chunk);
-                heard = chunk->meter.count();
+                if (!chunk->dropout) heard = chunk->meter.count();
             }
             if (told) told(static_cast<double>(heard) / recording.rateHz());
         }

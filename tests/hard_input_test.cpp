@@ -241,6 +241,43 @@ TEST(HardInput, WhatFollowsASuddenFallOfTheLevelIsReadToo) {
         }
 }
 
+// A driver that puts zeros for what it lost, a plug without contact for a moment: no fault of the feed or of a contact.
+TEST(HardInput, SamplesThatAreMissingInTheMidstAreAGap) {
+    for (const double pole : {0.0, 8.0, 30.0})
+        for (const double seconds : {0.005, 0.05, 0.6}) {
+            PlainSender sender;
+            sender.polesHz = pole > 0.0 ? std::vector{pole} : std::vector<double>{};
+            sender.snrDb = 45.0;
+            std::vector<float> heard = sender.send(test::mixedText(200, 3));
+            const std::size_t at = heard.size() / 2 + 777;
+            std::fill_n(heard.begin() + static_cast<std::ptrdiff_t>(at), static_cast<std::size_t>(seconds * 48000.0),
+                        0.0F);
+            const Reading r = test::measureOnce(heard, sender.rateHz).reading();
+            EXPECT_EQ(r.input.gaps, 1) << pole << " Hz, " << seconds;
+            EXPECT_EQ(r.text.framingErrors, 0) << pole << " Hz, " << seconds;
+            EXPECT_GE(r.text.characters, 200 - 4 - static_cast<long>(seconds / 0.15)) << pole << " Hz, " << seconds;
+            ASSERT_TRUE(r.distortion.grossPercent);
+            EXPECT_LT(*r.distortion.grossPercent, 2.0) << pole << " Hz, " << seconds;
+        }
+}
+
+// No noise, and no current where there is space: zeros are a condition of the line.
+TEST(HardInput, ALineWhoseSpaceIsExactlyNothingHasNoGaps) {
+    for (const float offset : {0.0F, 1.0F, -1.0F}) {
+        PlainSender sender;
+        sender.snrDb = 200.0;
+        std::vector<float> heard = sender.send(test::mixedText(60, 3));
+        const std::vector<float> again = heard;
+        const float most = *std::max_element(heard.begin(), heard.end());
+        heard.insert(heard.end(), 3 * 48000, heard.back());
+        heard.insert(heard.end(), again.begin(), again.end());
+        for (float& v : heard) v = std::abs(v + offset * most) < 1e-4F ? 0.0F : v + offset * most;
+        const Reading r = test::measureTwice(heard, sender.rateHz).reading();
+        EXPECT_EQ(r.input.gaps, 0) << offset;
+        EXPECT_EQ(r.text.characters, 120) << offset;
+    }
+}
+
 TEST(HardInput, ALineThatRestsInHumHasNotLostItsLevel) {
     for (const float hum : {0.02F, 0.06F, 0.12F}) {
         PlainSender sender;

@@ -2,6 +2,7 @@
 #include "core/condition/line_finder.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "core/condition/line_study.h"
@@ -54,6 +55,14 @@ bool LineFinder::heldHasSteps() const { return hasSteps(held_, rateHz_); }
 std::vector<float> LineFinder::release() {
     nextLook_ = nextLookAtAll_ = 0;
     return std::exchange(held_, {});
+}
+
+void startOn(DropoutWatch& watch, const FoundLine& line) {
+    if (line.tones) return watch.stop();
+    const LineFit& fit = line.fit;
+    const double lost = fit.coupling.cornersHz().empty() ? fit.lossAtStart[0] + fit.lossAtStart[1] : 0.0;  // for good
+    const std::array levels{fit.offset - (0.5 + lost) * fit.swing, fit.offset + (0.5 - lost) * fit.swing};
+    watch.start(levels);
 }
 
 std::optional<FoundLine> findLine(std::span<const float> samples, double rateHz, InputKind wanted,

@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "core/acquire/dropout_watch.h"
 #include "core/condition/line_fit.h"
 #include "core/condition/tone_finder.h"
 
@@ -46,6 +47,9 @@ private:
     std::uint64_t nextLookAtAll_ = 0;
     std::optional<FoundLine> found_;
 };
+
+// So that it tells silence of the line from samples that are missing.
+void startOn(DropoutWatch& watch, const FoundLine& line);
 
 // The line in a stretch of samples, tones demodulated first. Pure.
 std::optional<FoundLine> findLine(std::span<const float> samples, double rateHz, InputKind wanted,
