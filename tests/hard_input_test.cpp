@@ -254,6 +254,9 @@ TEST(HardInput, SamplesThatAreMissingInTheMidstAreAGap) {
                         0.0F);
             const Reading r = test::measureOnce(heard, sender.rateHz).reading();
             EXPECT_EQ(r.input.gaps, 1) << pole << " Hz, " << seconds;
+            EXPECT_TRUE(std::any_of(r.notes.begin(), r.notes.end(), [](const std::string& note) {
+                return note.starts_with("Samples are missing in the midst, so often: 1.");
+            }));
             EXPECT_EQ(r.text.framingErrors, 0) << pole << " Hz, " << seconds;
             EXPECT_GE(r.text.characters, 200 - 4 - static_cast<long>(seconds / 0.15)) << pole << " Hz, " << seconds;
             ASSERT_TRUE(r.distortion.grossPercent);

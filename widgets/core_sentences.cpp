@@ -247,12 +247,17 @@ constexpr std::array kSentences = {
                       "V) makes such a signal, and so does hum. Speed and bias cannot be told apart in it."),
     QT_TRANSLATE_NOOP(
         "Core", "Send RY, or any text. If a text is running: is this the right input, and the right pair of the loop?"),
-    QT_TRANSLATE_NOOP("Core", "The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have."),
+    QT_TRANSLATE_NOOP(
+        "Core", "The stop is %1 units, shorter than the %2 set: another machine, or another cam than it should have."),
     QT_TRANSLATE_NOOP("Core", "Places where every round of the tape has another character than its text: %1."),
     QT_TRANSLATE_NOOP("Core", "They are taken for the tape's own; look at both."),
     QT_TRANSLATE_NOOP("Core", "The level of the signal fell suddenly, so often: %1."),
     QT_TRANSLATE_NOOP("Core", "The characters just after are missing; look at plugs, gain and the stage."),
-    QT_TRANSLATE_NOOP("Core", "The bias changed within these characters, from about %1 to %2 %, the last time %3 characters before their end: a window no longer than that reads what is now."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The bias changed within these characters, from about %1 to %2 %, the last time %3 characters "
+                      "before their end: a window no longer than that reads what is now."),
+    QT_TRANSLATE_NOOP("Core", "Samples are missing in the midst, so often: %1."),
+    QT_TRANSLATE_NOOP("Core", "The characters about such a place are not read."),
 };
 
 }  // namespace

@@ -280,6 +280,7 @@ Reading composeReading(const WindowOfCharacters& characters, const Options& opti
     r.contact = contactOf(characters.window);
     noteWhatIsMissing(r);
     noteShortStop(r, options);
+    noteGaps(r);
     noteLevelSteps(r);
     noteBiasChange(r, characters.parts);
     readTape(r, characters.tape, options);

@@ -30,6 +30,12 @@ void noteShortStop(Reading& r, const Options& options) {
                       decimals(*options.stopUnits, 2) + " set: another machine, or another cam than it should have.");
 }
 
+void noteGaps(Reading& r) {
+    if (r.input.gaps > 0)
+        r.notes.push_back("Samples are missing in the midst, so often: " + std::to_string(r.input.gaps) +
+                          ". The characters about such a place are not read.");
+}
+
 void noteLevelSteps(Reading& r) {
     if (r.input.levelSteps > 0)
         r.notes.push_back("The level of the signal fell suddenly, so often: " + std::to_string(r.input.levelSteps) +

@@ -12,6 +12,7 @@ namespace trueunit {
 // Each adds its sentence to the notes of a reading where it applies. Pure.
 void noteWhatIsMissing(Reading& reading);
 void noteShortStop(Reading& reading, const Options& options);  // against the stop that was set; a long one is a finding
+void noteGaps(Reading& reading);
 void noteLevelSteps(Reading& reading);
 void noteBiasChange(Reading& reading, const std::optional<Decomposition>& parts);  // of the same characters
 void noteClock(Reading& reading, const Options& options);

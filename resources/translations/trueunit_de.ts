@@ -2655,6 +2655,14 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <translation>Der Pegel des Signals fiel plötzlich, so oft: %1.</translation>
     </message>
     <message>
+        <source>Samples are missing in the midst, so often: %1.</source>
+        <translation>Mittendrin fehlen Abtastwerte, so oft: %1.</translation>
+    </message>
+    <message>
+        <source>The characters about such a place are not read.</source>
+        <translation>Die Zeichen um eine solche Stelle werden nicht gelesen.</translation>
+    </message>
+    <message>
         <source>The characters just after are missing; look at plugs, gain and the stage.</source>
         <translation>Die Zeichen gleich danach fehlen; nach Steckern, Verstärkung und Trennstufe sehen.</translation>
     </message>
