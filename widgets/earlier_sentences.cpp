@@ -107,8 +107,11 @@ constexpr std::array kEarlier = {
                       "Input level and gain of the sound card, the series resistor or coupler at the loop, cables and "
                       "their screens, microphone boost."),
     QT_TRANSLATE_NOOP("Core", "Held against %1, so many characters came twice: %2; so many were passed over: %3."),
-    QT_TRANSLATE_NOOP("Core", "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, guide, reel; then the feed holes of the tape."),
-    QT_TRANSLATE_NOOP("Core", "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape."),
+    QT_TRANSLATE_NOOP("Core",
+                      "What moves the tape: feed pawl and its spring, feed wheel and its pins; what holds it back: "
+                      "lid, guide, reel; then the feed holes of the tape."),
+    QT_TRANSLATE_NOOP(
+        "Core", "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape."),
 };
 
 }  // namespace

@@ -257,7 +257,8 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP(
         "Core", "Measure with a resistor in place of the magnets, at the same current: the slope must become steep."),
     QT_TRANSLATE_NOOP("Core", "The stop is %1 units, nominal %2, and steady."),
-    QT_TRANSLATE_NOOP("Core", "Cam sleeve and cams; or several levels out of place at once, which together pass for a speed."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Cam sleeve and cams; or several levels out of place at once, which together pass for a speed."),
 };
 
 }  // namespace

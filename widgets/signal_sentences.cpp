@@ -135,12 +135,16 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core", "%1 of them come at one place of the tape, behind “%2”."),
     QT_TRANSLATE_NOOP("Core", "The tape at that place: a torn or blocked feed hole, a splice, a crease."),
     QT_TRANSLATE_NOOP("Core", "Then feed wheel and its pins, feed pawl and detent."),
-    QT_TRANSLATE_NOOP("Core", "The feed holes of the tape; then what moves it: feed pawl and its spring, feed wheel and its pins; what holds it back: lid, guide, reel."),
+    QT_TRANSLATE_NOOP("Core",
+                      "The feed holes of the tape; then what moves it: feed pawl and its spring, feed wheel and its "
+                      "pins; what holds it back: lid, guide, reel."),
     QT_TRANSLATE_NOOP("Core",
                       "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes "
                       "too far; then a tape that is pulled."),
     QT_TRANSLATE_NOOP("Core", "On RY a character sent twice looks the same as one passed over."),
-    QT_TRANSLATE_NOOP("Core", "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid."),
     QT_TRANSLATE_NOOP(
         "Core", "Mark the tape and let it run: the mark must come by after the same number of characters each round."),
     QT_TRANSLATE_NOOP("Core", "Try a new tape before the feed is touched."),
