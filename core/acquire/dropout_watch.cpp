@@ -35,12 +35,12 @@ void DropoutWatch::enter(float before) {
 }
 
 std::optional<DropoutWatch::Dropout> DropoutWatch::push(std::span<const float> samples, float peak) {
+    std::optional<Dropout> found;
     const std::size_t n = samples.size();
-    if (n == 0) return std::nullopt;
+    if (n == 0) return found;
     level_ = std::max(peak, kFade * level_);
     const float most = kSilent * level_;
     const auto isSilent = [&](std::size_t i) { return std::abs(samples[i]) <= most; };
-    std::optional<Dropout> found;
     runs_ *= std::exp(-static_cast<double>(n) / (kForgetSeconds * rateHz_));
     double since = sinceSilent_ + static_cast<double>(n);
     const std::size_t stride = std::max<std::size_t>(1, shortest_ / 2);  // a run that is long enough is met

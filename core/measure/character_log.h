@@ -42,7 +42,7 @@ public:
     }
 
 private:
-    static constexpr std::size_t kFirst = 256;  // most of a minute; after it all is taken at once, not over hours
+    static constexpr std::size_t kFirst = 1024;  // some minutes; after it all is taken at once, not over hours
 
     std::vector<LoggedCharacter> ring_;
     std::size_t newest_ = SIZE_MAX;
