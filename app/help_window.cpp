@@ -2,6 +2,7 @@
 #include "app/help_window.h"
 
 #include <QDialogButtonBox>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -12,10 +13,15 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/ask_file.h"
 #include "app/find_on_page.h"
 #include "app/help_pages.h"
+#include "app/help_paper.h"
+#include "app/message_line.h"
+#include "app/report_dialog.h"
 #include "app/window_memory.h"
 #include "widgets/theme.h"
+#include "widgets/told.h"
 
 namespace trueunit {
 
@@ -73,7 +79,11 @@ QString HelpWindow::pageUnder(const QWidget* widget) {
 }
 
 HelpWindow::HelpWindow(QWidget* parent)
-    : QDialog(parent), contents_(new QListWidget), pages_(new HelpPages), find_(new FindOnPage(pages_)) {
+    : QDialog(parent),
+      contents_(new QListWidget),
+      pages_(new HelpPages),
+      find_(new FindOnPage(pages_)),
+      foot_(new MessageLine(nullptr, 0)) {
     setWindowTitle(tr("Help"));
     contents_->setAccessibleName(tr("Contents of the help"));
     contents_->setFixedWidth(kContentsWidth);
@@ -95,6 +105,11 @@ HelpWindow::HelpWindow(QWidget* parent)
     back->setEnabled(false);
     back->setIcon({});
     buttons->button(QDialogButtonBox::Close)->setIcon({});
+    auto* paper = buttons->addButton(tr("As PDF\u2026"), QDialogButtonBox::ActionRole);
+    paper->setShortcut(QKeySequence::Print);
+    paper->setToolTip(tr("This page as a file to print (Ctrl+P)"));
+    paper->setIcon({});
+    connect(paper, &QPushButton::clicked, this, &HelpWindow::askForPaper);
     connect(pages_, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
     connect(back, &QPushButton::clicked, pages_, &QTextBrowser::backward);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -108,9 +123,31 @@ HelpWindow::HelpWindow(QWidget* parent)
     row->addLayout(right, 1);
     auto* column = new QVBoxLayout(this);
     column->addLayout(row, 1);
-    column->addWidget(buttons);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(foot_, 1);
+    foot->addWidget(buttons);
+    column->addLayout(foot);
     resizeOnScreen(*this, {960, 740});
     pages_->open(QStringLiteral("index.md"));
+}
+
+QString HelpWindow::pageTitle() const { return tr(kPages[std::max(0, contents_->currentRow())].title); }
+
+void HelpWindow::writePage(const QString& path, bool letter) {
+    const Outcome written = writeHelpPaper(pages_->source(), pageTitle(), letter ? Paper::letter : Paper::a4, path);
+    if (!written) return foot_->warn(told(written.error().text));
+    foot_->sayFiled(tr("This page is in %1.").arg(QFileInfo(path).fileName()), path);
+}
+
+void HelpWindow::askForPaper() {
+    const QString a4 = tr("PDF, A4 (*.pdf)"), letter = tr("PDF, Letter (*.pdf)");
+    QString kind;
+    QString path =
+        askToSave(this, tr("Write this page to"), ReportDialog::freshPath(pageTitle(), {}, QStringLiteral(".pdf")),
+                  a4 + QStringLiteral(";;") + letter, &kind);
+    if (path.isEmpty()) return;
+    if (!path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive)) path += QStringLiteral(".pdf");
+    writePage(path, kind == letter);
 }
 
 // Enter in the field finds on; no button takes it.

@@ -10,6 +10,7 @@ namespace trueunit {
 
 class FindOnPage;
 class HelpPages;
+class MessageLine;
 
 // The help: contents at the left, the page at the right. Stands beside the bench window, which stays usable.
 class HelpWindow : public QDialog {
@@ -19,6 +20,7 @@ public:
     explicit HelpWindow(QWidget* parent = nullptr);
     HelpPages& pages() { return *pages_; }
     FindOnPage& find() { return *find_; }
+    void writePage(const QString& path, bool letter);  // what is shown, as PDF
 
     static QStringList pageNames();                   // in the order of the contents
     static QString pageUnder(const QWidget* widget);  // that explains it; the contents where none does
@@ -30,6 +32,10 @@ private:
     QListWidget* contents_;
     HelpPages* pages_;
     FindOnPage* find_;
+    MessageLine* foot_;
+
+    QString pageTitle() const;
+    void askForPaper();
 };
 
 // Beside the window that asks, a dialog or the logbook, and usable even while that keeps all others waiting.

@@ -66,6 +66,23 @@ TEST(Help, EveryPageOpensWithItsDrawings) {
     }
 }
 
+// Ink on paper: with its drawings, as long as what is on the screen wants, and a sentence where nothing can be written.
+TEST(Help, APageIsWrittenAsPdf) {
+    const QTemporaryDir folder;
+    HelpWindow help;
+    help.pages().open("battery.md");
+    const QString path = folder.filePath("battery.pdf");
+    help.writePage(path, false);
+    QFile pdf(path);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    const QByteArray bytes = pdf.readAll();
+    EXPECT_TRUE(bytes.startsWith("%PDF-"));
+    EXPECT_GE(bytes.count("/Type /Page\n"), 2);
+    EXPECT_GE(bytes.count("/Subtype /Image"), 1);
+    help.writePage(folder.filePath("none/battery.pdf"), false);
+    EXPECT_TRUE(help.findChild<MessageLine*>()->warns());
+}
+
 TEST(Help, EveryLinkLeadsToAPageOfTheProgram) {
     HelpWindow help;
     static const QRegularExpression link("[^!]\\[[^]]*\\]\\(([^)#]*)(#[^)]*)?\\)");

@@ -169,6 +169,8 @@ constexpr std::array kRefusals = {
     QT_TRANSLATE_NOOP("Core", "%1 ± %2 %, passed"),
     QT_TRANSLATE_NOOP("Core", "%1 ± %2 %, NOT PASSED"),
     QT_TRANSLATE_NOOP("Core", "\"%1\": %2"),
+    QT_TRANSLATE_NOOP("Core",
+                      "The page could not be written to \"%1\" (%2); choose another folder or free some space."),
 };
 
 }  // namespace

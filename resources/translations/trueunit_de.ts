@@ -2674,6 +2674,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>Cam sleeve and cams; or several levels out of place at once, which together pass for a speed.</source>
         <translation>Nockenhülse und Nocken; oder mehrere Schritte zugleich am falschen Ort, die zusammen wie eine Geschwindigkeit aussehen.</translation>
     </message>
+    <message>
+        <source>The page could not be written to &quot;%1&quot; (%2); choose another folder or free some space.</source>
+        <translation>Die Seite konnte nicht nach „%1“ geschrieben werden (%2); anderen Ordner wählen oder Platz schaffen.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -5376,6 +5380,30 @@ Bitte den Namen prüfen.</translation>
         <source>en</source>
         <comment>folder of the help&apos;s language</comment>
         <translation>de</translation>
+    </message>
+    <message>
+        <source>As PDF…</source>
+        <translation>Als PDF …</translation>
+    </message>
+    <message>
+        <source>This page as a file to print (Ctrl+P)</source>
+        <translation>Diese Seite als Datei zum Drucken (Strg+P)</translation>
+    </message>
+    <message>
+        <source>This page is in %1.</source>
+        <translation>Diese Seite ist in %1.</translation>
+    </message>
+    <message>
+        <source>PDF, A4 (*.pdf)</source>
+        <translation>PDF, A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF, Letter (*.pdf)</source>
+        <translation>PDF, Letter (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Write this page to</source>
+        <translation>Diese Seite schreiben nach</translation>
     </message>
 </context>
 <context>
