@@ -23,14 +23,17 @@ namespace {
 
 // Keys of a panel count while it has the focus.
 QList<std::pair<QString, QString>> panelKeys() {
-    return {{MainWindow::tr("Left, Right"), MainWindow::tr("On the grid: an older or a newer character")},
-            {MainWindow::tr("C"), MainWindow::tr("On the grid: show or hide the two cursors")},
-            {MainWindow::tr("Shift+Left, Shift+Right"), MainWindow::tr("On the grid: move cursor A")},
-            {MainWindow::tr("Ctrl+Left, Ctrl+Right"), MainWindow::tr("On the grid: move cursor B")},
-            {MainWindow::tr("+, -, Home"), MainWindow::tr("On the grid: closer, farther, the whole character")},
-            {MainWindow::tr("Left, Right"), MainWindow::tr("On the eccentric: turn it a little; with Shift a lot")},
-            {MainWindow::tr("Up, Down"), MainWindow::tr("On the findings: choose one")},
-            {MainWindow::tr("Enter"), MainWindow::tr("On a button: press it")}};
+    return {
+        {MainWindow::tr("Left, Right"), MainWindow::tr("On the grid: an older or a newer character")},
+        {MainWindow::tr("C"), MainWindow::tr("On the grid: show or hide the two cursors")},
+        {MainWindow::tr("Shift+Left, Shift+Right"), MainWindow::tr("On the grid: move cursor A")},
+        {MainWindow::tr("Ctrl+Left, Ctrl+Right"), MainWindow::tr("On the grid: move cursor B")},
+        {MainWindow::tr("+, -, Home"), MainWindow::tr("On the grid: closer, farther, the whole character")},
+        {MainWindow::tr("Left, Right"), MainWindow::tr("On the eccentric: turn it a little; with Shift a lot")},
+        {MainWindow::tr("Left, Right"), MainWindow::tr("On the tape: back along it and on; Page Up and Down by more")},
+        {MainWindow::tr("Home, End"), MainWindow::tr("On the tape: the oldest and the newest characters")},
+        {MainWindow::tr("Up, Down"), MainWindow::tr("On the findings: choose one")},
+        {MainWindow::tr("Enter"), MainWindow::tr("On a button: press it")}};
 }
 
 }  // namespace

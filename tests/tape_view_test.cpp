@@ -161,5 +161,48 @@ TEST(TapeView, SaysHowOftenTheFeedSlipped) {
     EXPECT_EQ(view.remark(), u("39 slips of the feed, none marked here"));
 }
 
+// What is looked at stands still while the tape runs on, and the newest come back.
+TEST(TapeView, GoesBackAlongTheTapeAndStandsThere) {
+    Snapshot s = SnapshotBuilder().value();
+    s.tape.clear();
+    const auto add = [&s](quint64 number) { s.tape.push_back({number, 16, "T", true, 16U}); };
+    for (quint64 n = 1; n <= 90; ++n) add(n);
+    s.tape[9].code = 0;
+    TapeView view;
+    view.resize(700, 120);
+    view.show(std::make_shared<const Snapshot>(s));
+    ASSERT_LT(view.visibleCharacters(), 60);
+    EXPECT_TRUE(view.cellOf(10).isEmpty());
+    EXPECT_TRUE(view.remark().endsWith(u("elsewhere on the tape (turn the wheel)"))) << view.remark().toStdString();
+    QTest::keyClick(&view, Qt::Key_Home);
+    const QRectF there = view.cellOf(10);
+    EXPECT_FALSE(there.isEmpty());
+    EXPECT_TRUE(view.cellOf(90).isEmpty());
+    EXPECT_TRUE(view.remark().contains(u(" back: 1 character wrong on this tape"))) << view.remark().toStdString();
+    add(91);
+    view.show(std::make_shared<const Snapshot>(s));
+    EXPECT_EQ(view.cellOf(10), there);
+    s.tape.erase(s.tape.begin(), s.tape.begin() + 60);  // what was in view is no longer kept
+    view.show(std::make_shared<const Snapshot>(s));
+    EXPECT_FALSE(view.cellOf(61).isEmpty());
+    QTest::keyClick(&view, Qt::Key_End);
+    EXPECT_FALSE(view.cellOf(91).isEmpty());
+    EXPECT_FALSE(view.remark().contains(u(" back: ")));
+}
+
+TEST(TapeView, BringsTheSelectedCharacterIntoView) {
+    Snapshot s = SnapshotBuilder().value();
+    s.tape.clear();
+    for (quint64 n = 1; n <= 90; ++n) s.tape.push_back({n, 16, "T", true, 16U});
+    TapeView view;
+    view.resize(700, 120);
+    view.show(std::make_shared<const Snapshot>(s));
+    view.setSelected(20);
+    EXPECT_FALSE(view.cellOf(20).isEmpty());
+    view.setSelected(0);
+    EXPECT_FALSE(view.cellOf(90).isEmpty());
+    EXPECT_TRUE(view.cellOf(20).isEmpty());
+}
+
 }  // namespace
 }  // namespace trueunit::test

@@ -2,13 +2,17 @@
 #include "widgets/tape_view.h"
 
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QPushButton>
 #include <QStringList>
 #include <QToolTip>
+#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 
+#include "widgets/tape_drawing.h"
 #include "widgets/tape_words.h"
 #include "widgets/theme.h"
 #include "widgets/told.h"
@@ -20,9 +24,8 @@ namespace {
 
 constexpr double kLevelsWidth = 22;   // level numbers at the left
 constexpr double kLargestPitch = 30;  // between characters
-
-// The feed holes run between levels 2 and 3 of a five-level tape, 3 and 4 of a wider one (common practice).
-int levelsBeforeFeed(int levels) { return levels > 5 ? 3 : 2; }
+constexpr int kWholeTape = 1000000;   // more characters than any
+constexpr int kWheelStep = 4;         // characters
 
 // What is wrong with some of the characters, told above the tape.
 struct TapeFaults {
@@ -50,26 +53,27 @@ struct TapeFaults {
     }
 };
 
-// Rows of equal height: the levels, the feed row squeezed to half, and the print.
-struct TapeRows {
-    TapeRows(const QRectF& strip, int levels) : count(levels), pitch((strip.height() - 4) / (levels + 0.6 + 1.2)) {
-        top = strip.top() + 2;
-    }
-    double level(int i) const {  // centre of level i = 0 ..
-        return top + pitch * (i + 0.5) + (i >= levelsBeforeFeed(count) ? 0.6 * pitch : 0.0);
-    }
-    double feed() const { return top + pitch * (levelsBeforeFeed(count) + 0.3); }
-    QRectF print(const QRectF& cell) const {
-        return {cell.left() - 4, top + pitch * (count + 0.6), cell.width() + 8, 1.2 * pitch};
-    }
-    int count;
-    double pitch;
-    double top;
-};
+using OnTape = std::vector<TapeCharacter>::const_iterator;
+
+TapeFaults faultsOf(OnTape first, OnTape last, bool presumed) {
+    return {std::count_if(first, last, isWrong),
+            std::count_if(first, last, [](const TapeCharacter& c) { return c.slipped(); }), presumed,
+            std::count_if(first, last, [](const TapeCharacter& c) { return c.instead.has_value(); })};
+}
 
 }  // namespace
 
-TapeView::TapeView(QWidget* parent) : Panel(Words::tr("Tape"), parent) { refresh(shown()); }
+TapeView::TapeView(QWidget* parent)
+    : Panel(Words::tr("Tape"), parent), toNewest_(new QPushButton(Words::tr("Newest"), this)) {
+    setFocusPolicy(Qt::TabFocus);
+    toNewest_->setToolTip(Words::tr("Back to the newest characters (End)"));
+    toNewest_->setFont(theme::text(theme::kSmallPx));
+    toNewest_->setFocusPolicy(Qt::TabFocus);
+    toNewest_->hide();
+    connect(toNewest_, &QPushButton::clicked, this, [this] { scrollBack(-kWholeTape); });
+    addTool(toNewest_);
+    refresh(shown());
+}
 
 void TapeView::setEvidence(const EvidencePlaces& places) {
     evidence_ = places;
@@ -97,6 +101,8 @@ void TapeView::refresh(const Snapshot& s) {
     const bool same = std::equal(s.tape.begin(), s.tape.end(), drawn_.begin(), drawn_.end(), drawnAlike);
     if (!same) causes_ = wrongCase(s);
     if (s.tape.empty()) {
+        newest_ = 0;
+        toNewest_->hide();
         setRemark(QString());
         describe(whyNothing(s));
     } else {
@@ -110,33 +116,42 @@ void TapeView::refresh(const Snapshot& s) {
 
 void TapeView::remarkOn(const Snapshot& s) {
     const auto seen = s.tape.begin() + static_cast<std::ptrdiff_t>(firstVisible());
+    const auto end = s.tape.begin() + static_cast<std::ptrdiff_t>(endVisible());
     const bool presumed = std::any_of(s.tape.begin(), s.tape.end(), [](const auto& c) { return c.presumed; });
-    const TapeFaults inView{std::count_if(seen, s.tape.end(), isWrong),
-                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.slipped(); }), presumed,
-                            std::count_if(seen, s.tape.end(), [](const auto& c) { return c.instead.has_value(); })};
+    const TapeFaults inView = faultsOf(seen, end, presumed), kept = faultsOf(s.tape.begin(), s.tape.end(), presumed);
     const TextReading& text = s.reading.text;
-    const TapeFaults passed{
-        std::max(text.wrongCharacters.value_or(0), static_cast<long>(std::count_if(s.tape.begin(), seen, isWrong))),
-        text.feedSlips.value_or(0), presumed, 0};
+    const TapeFaults passed{std::max(text.wrongCharacters.value_or(0), kept.wrong), text.feedSlips.value_or(0),
+                            presumed, 0};
+    const QString back = end == s.tape.end() ? QString() : Words::tr("%1 back: ").arg(s.tape.end() - end);
     const QString count = counted(text.characters, Words::tr("character"), Words::tr("characters"));
     const QString fault = Words::tr("%1 without a stop").arg(text.framingErrors);
+    const auto say = [&](const QString& words, Tone tone, const QString& brief) {
+        setRemark(back + words, tone, {back + brief});
+    };
     if (inView.any()) {
-        const bool anyCase = std::any_of(causes_.begin() + (seen - s.tape.begin()), causes_.end(),
-                                         [](const auto& cause) { return cause.has_value(); });
-        setRemark(Words::tr("%1 on this tape: %2").arg(inView.words(), inView.legend(anyCase)), Tone::out,
-                  {inView.words()});
+        const auto causes = causes_.begin() + (seen - s.tape.begin());
+        const bool anyCase =
+            std::any_of(causes, causes + (end - seen), [](const auto& cause) { return cause.has_value(); });
+        say(Words::tr("%1 on this tape: %2").arg(inView.words(), inView.legend(anyCase)), Tone::out, inView.words());
     } else if (text.framingErrors > 0) {
-        setRemark(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, {fault + QStringLiteral(" ✕")});
+        say(Words::tr("%1, %2, boxed ✕").arg(count, fault), Tone::out, fault + QStringLiteral(" ✕"));
     } else if (passed.any()) {
-        setRemark(passed.words() + Words::tr(", none marked here"), Tone::out, {passed.words()});
+        const QString where =
+            kept.any() ? Words::tr(", elsewhere on the tape (turn the wheel)") : Words::tr(", none marked here");
+        say(passed.words() + where, Tone::out, passed.words());
     } else {
-        setRemark(count + Words::tr(", every one with its stop"), Tone::inOrder, {Words::tr("no framing errors")});
+        say(count + Words::tr(", every one with its stop"), Tone::inOrder, Words::tr("no framing errors"));
     }
 }
 
 void TapeView::setSelected(quint64 number) {
     if (number == selected_) return;
     selected_ = number;
+    const auto at = placeOf(number);
+    if (number == 0)
+        scrollBack(-kWholeTape);
+    else if (at && (*at < firstVisible() || *at >= endVisible()))
+        scrollBack(static_cast<int>(endVisible()) - static_cast<int>(*at) - visibleCharacters() / 2);
     update();
 }
 
@@ -148,25 +163,45 @@ double TapeView::pitch() const {
 
 int TapeView::visibleCharacters() const { return static_cast<int>(strip().width() / pitch()); }
 
+// Scrolled back it stands where it is while new characters come, until what it shows is no longer kept.
+std::size_t TapeView::endVisible() const {
+    const std::size_t all = shown().tape.size();
+    if (newest_ == 0) return all;
+    const auto fit = static_cast<std::size_t>(std::max(0, visibleCharacters()));
+    return std::max(placeOf(newest_).value_or(0) + 1, std::min(all, fit));
+}
+
 std::size_t TapeView::firstVisible() const {
     const auto fit = static_cast<std::size_t>(std::max(0, visibleCharacters()));
-    return shown().tape.size() > fit ? shown().tape.size() - fit : 0;
+    return endVisible() > fit ? endVisible() - fit : 0;
+}
+
+void TapeView::scrollBack(int characters) {
+    const auto& tape = shown().tape;
+    if (tape.empty()) return;
+    const auto fit = std::min<std::ptrdiff_t>(std::ssize(tape), std::max(1, visibleCharacters()));
+    const auto end =
+        std::clamp<std::ptrdiff_t>(static_cast<std::ptrdiff_t>(endVisible()) - characters, fit, std::ssize(tape));
+    newest_ = end == std::ssize(tape) ? 0 : tape[static_cast<std::size_t>(end - 1)].number;
+    toNewest_->setVisible(newest_ != 0);
+    remarkOn(shown());
+    update();
 }
 
 QRectF TapeView::cell(std::size_t index) const {
     const QRectF paper = strip();
-    const double fromRight = static_cast<double>(shown().tape.size() - index);
+    const double fromRight = static_cast<double>(endVisible()) - static_cast<double>(index);
     return {paper.right() - fromRight * pitch(), paper.top(), pitch(), paper.height()};
 }
 
 QRectF TapeView::cellOf(quint64 number) const {
-    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
+    for (std::size_t i = firstVisible(); i < endVisible(); ++i)
         if (shown().tape[i].number == number) return cell(i);
     return {};
 }
 
 const TapeCharacter* TapeView::at(QPointF position) const {
-    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
+    for (std::size_t i = firstVisible(); i < endVisible(); ++i)
         if (cell(i).contains(position)) return &shown().tape[i];
     return nullptr;
 }
@@ -176,6 +211,34 @@ void TapeView::mousePressEvent(QMouseEvent* event) {
         emit characterClicked(hit->number);
     else
         Panel::mousePressEvent(event);
+}
+
+void TapeView::wheelEvent(QWheelEvent* event) {
+    const QPoint turned = event->angleDelta();
+    wheel_ += std::abs(turned.y()) >= std::abs(turned.x()) ? turned.y() : turned.x();
+    constexpr int kNotch = QWheelEvent::DefaultDeltasPerStep;
+    scrollBack(wheel_ / kNotch * kWheelStep);
+    wheel_ %= kNotch;
+    event->accept();
+}
+
+void TapeView::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+        case Qt::Key_Left:
+            return scrollBack(1);
+        case Qt::Key_Right:
+            return scrollBack(-1);
+        case Qt::Key_PageUp:
+            return scrollBack(visibleCharacters());
+        case Qt::Key_PageDown:
+            return scrollBack(-visibleCharacters());
+        case Qt::Key_Home:
+            return scrollBack(kWholeTape);
+        case Qt::Key_End:
+            return scrollBack(-kWholeTape);
+        default:
+            Panel::keyPressEvent(event);
+    }
 }
 
 // So that the words do not hide the holes they speak of; the style moves them down by the height of the pointer.
@@ -196,12 +259,20 @@ bool TapeView::event(QEvent* event) {
     return true;
 }
 
+TapeEmphasis TapeView::emphasisOf(std::size_t index) const {
+    const TapeCharacter& c = shown().tape[index];
+    return {selected_ != 0 && c.number == selected_,
+            (evidence_.characters && isWrong(c)) || (evidence_.slips && c.slipped()),
+            index < causes_.size() && causes_[index].has_value()};
+}
+
 void TapeView::paintBody(QPainter& painter, const QRectF& body) {
     const QRectF paper = strip();
     painter.setPen(theme::pen(theme::kTapeEdge));
     painter.setBrush(theme::kTape);
     painter.drawRect(paper.adjusted(0.5, 0.5, -0.5, -0.5));
-    paintLevels(painter);
+    const TapePaper tape{paper, shown().levels};
+    drawTapeLevels(painter, tape, body.left(), evidence_.level);
     if (shown().tape.empty()) {
         painter.setFont(theme::text(theme::kSmallPx));
         painter.setPen(theme::kHole);
@@ -211,87 +282,9 @@ void TapeView::paintBody(QPainter& painter, const QRectF& body) {
     }
     painter.save();
     painter.setClipRect(body);
-    for (std::size_t i = firstVisible(); i < shown().tape.size(); ++i)
-        paintCharacter(painter, cell(i), shown().tape[i], i < causes_.size() && causes_[i]);
+    for (std::size_t i = firstVisible(); i < endVisible(); ++i)
+        drawTapeCharacter(painter, tape, cell(i), shown().tape[i], emphasisOf(i));
     painter.restore();
-}
-
-void TapeView::paintLevels(QPainter& painter) const {
-    const TapeRows rows(strip(), shown().levels);
-    if (evidence_.level > 0 && evidence_.level <= rows.count)
-        painter.fillRect(QRectF(body().left(), rows.level(evidence_.level - 1) - 0.5 * rows.pitch,
-                                strip().right() - body().left(), rows.pitch),
-                         theme::kChosen);
-    painter.setFont(theme::text(std::min(theme::kSmallPx - 1, 1.05 * rows.pitch)));
-    painter.setPen(theme::kSecondary);
-    for (int i = 0; i < rows.count; ++i)
-        painter.drawText(QRectF(body().left(), rows.level(i) - rows.pitch, kLevelsWidth - 8, 2 * rows.pitch),
-                         Qt::AlignRight | Qt::AlignVCenter, QString::number(i + 1));
-}
-
-// As it is on the tape: a ring where a hole was not felt, a cross where one was felt that should not be there.
-void TapeView::paintHole(QPainter& painter, QPointF centre, double radius, bool mark, bool due,
-                         const QColor& wrong) const {
-    if (!mark && !due) return;
-    painter.setPen(mark == due ? QPen(Qt::NoPen) : theme::pen(wrong, 1.8));
-    painter.setBrush(mark ? QBrush(mark == due ? theme::kHole : wrong) : QBrush(Qt::NoBrush));
-    painter.drawEllipse(centre, radius, radius);
-    if (!mark || due) return;
-    const QPointF arm(1.5 * radius, 1.5 * radius);
-    const QPointF other(arm.x(), -arm.y());
-    painter.drawLine(centre - arm, centre + arm);
-    painter.drawLine(centre - other, centre + other);
-}
-
-// Across from the feed hole before, where the tape stood still; down between the two, where holes were passed over.
-void TapeView::paintSlip(QPainter& painter, const QRectF& cell, const TapeCharacter& character) const {
-    const TapeRows rows(strip(), shown().levels);
-    painter.setPen(theme::pen(theme::kOut, 2.0));
-    const QPointF feed(cell.center().x(), rows.feed());
-    if (character.again) painter.drawLine(feed - QPointF(cell.width(), 0), feed);
-    if (!character.passed.empty())
-        painter.drawLine(QPointF(cell.left(), rows.level(0) - 0.4 * rows.pitch),
-                         QPointF(cell.left(), rows.level(rows.count - 1) + 0.4 * rows.pitch));
-}
-
-void TapeView::paintCharacter(QPainter& painter, const QRectF& cell, const TapeCharacter& character,
-                              bool wrongCase) const {
-    const TapeRows rows(strip(), shown().levels);
-    const double x = cell.center().x();
-    if (character.number == selected_ && selected_ != 0) {
-        painter.setPen(theme::pen(theme::kBlue, 1.5));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(cell.adjusted(1, 1.5, -1, -1.5));
-    }
-    if ((evidence_.characters && isWrong(character)) || (evidence_.slips && character.slipped())) {
-        painter.setPen(theme::pen(theme::kBlue));
-        painter.setBrush(theme::kChosen);
-        painter.drawRect(cell.adjusted(2, 2, -2, -2));
-    }
-    const double hole = 0.38 * rows.pitch;
-    const unsigned due = character.due.value_or(character.instead.value_or(character.code));
-    const QColor& wrong = character.instead ? theme::kSecondary : theme::kOut;
-    for (int i = 0; i < rows.count; ++i)
-        paintHole(painter, {x, rows.level(i)}, hole, (character.code >> i & 1u) != 0, (due >> i & 1u) != 0, wrong);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(theme::kHole);
-    painter.drawEllipse(QPointF(x, rows.feed()), 0.45 * hole, 0.45 * hole);
-
-    paintSlip(painter, cell, character);
-
-    const QString print = shortPrint(character.print);
-    const double px = std::min(theme::kSmallPx, 1.1 * rows.pitch);
-    QFont font = theme::text(print.size() > 1 ? 0.85 * px : px, QFont::Medium);
-    font.setUnderline(wrongCase);
-    painter.setFont(font);
-    painter.setPen(character.stopPresent && !isWrong(character) && !wrongCase ? theme::kHole : theme::kOut);
-    painter.drawText(rows.print(cell), Qt::AlignCenter, print);
-    if (character.stopPresent) return;
-    painter.setPen(theme::pen(theme::kOut, 1.5));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(cell.adjusted(3, 3, -3, -3));
-    painter.drawLine(QPointF(cell.left() + 3, cell.top() + 3), QPointF(cell.right() - 3, rows.print(cell).top()));
-    painter.drawLine(QPointF(cell.right() - 3, cell.top() + 3), QPointF(cell.left() + 3, rows.print(cell).top()));
 }
 
 }  // namespace trueunit

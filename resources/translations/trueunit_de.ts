@@ -4911,6 +4911,22 @@ Bitte den Namen prüfen.</translation>
         <source>The last %1 characters with the slips of the feed: [ ] sent twice, ( ) passed over.</source>
         <translation>Die letzten %1 Zeichen mit dem Schlupf des Vorschubs: [ ] zweimal gesendet, ( ) übergangen.</translation>
     </message>
+    <message>
+        <source>Newest</source>
+        <translation>Neueste</translation>
+    </message>
+    <message>
+        <source>Back to the newest characters (End)</source>
+        <translation>Zurück zu den neuesten Zeichen (Ende)</translation>
+    </message>
+    <message>
+        <source>%1 back: </source>
+        <translation>%1 zurück: </translation>
+    </message>
+    <message>
+        <source>, elsewhere on the tape (turn the wheel)</source>
+        <translation>, anderswo auf dem Streifen (am Rad drehen)</translation>
+    </message>
 </context>
 <context>
     <name>trueunit::AppearanceDialog</name>
@@ -6853,6 +6869,18 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>Frozen for the report.</source>
         <translation>Für den Bericht festgehalten.</translation>
+    </message>
+    <message>
+        <source>On the tape: back along it and on; Page Up and Down by more</source>
+        <translation>Auf dem Streifen: zurück und vor; mit Bild auf und ab um mehr</translation>
+    </message>
+    <message>
+        <source>Home, End</source>
+        <translation>Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>On the tape: the oldest and the newest characters</source>
+        <translation>Auf dem Streifen: die ältesten und die neuesten Zeichen</translation>
     </message>
 </context>
 <context>
