@@ -77,6 +77,8 @@ TEST_F(InputOfTheWindow, ARecordingTellsHowFarItIsAndItsEndIsNoFault) {
     EXPECT_EQ(window.messages().sentence(), "tape.wav has come to its end. It is silent throughout.");
     EXPECT_FALSE(window.messages().warns());
     EXPECT_EQ(window.findChild<LevelMeter*>()->levelWords(), QString::fromUtf8("—"));
+    ASSERT_TRUE(waitUntil([this] { return session.latest()->seconds > 2.9; }));
+    QTest::qWait(100);     // the window has shown it
     press(Qt::Key_Space);  // the place in the recording, and nothing of a "now" that there is not
     QTest::qWait(50);
     QStringList said;
