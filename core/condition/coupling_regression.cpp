@@ -116,6 +116,7 @@ void add(NormalEquations<N>& equations, const std::vector<Row>& rows) {
 // A slow edge comes from behind: a tail on the other side of its level would be the coupling's own droop in disguise.
 template <std::size_t N>
 std::optional<std::array<double, N>> solveWithoutDisguise(NormalEquations<N> equations) {
+    std::array<bool, kFirst> out{};  // once only: of a line without levels one that is out may still seem to be beyond
     for (;;) {
         const auto x = equations.solve();
         if (!x) return x;
@@ -123,11 +124,12 @@ std::optional<std::array<double, N>> solveWithoutDisguise(NormalEquations<N> equ
         double most = 1e-6 * std::abs((*x)[kLevel]);
         for (std::size_t k = kTails; k < kFirst; ++k) {
             const double beyond = k < kTails + kTailSeconds.size() ? (*x)[k] : -(*x)[k];
-            if (beyond <= most) continue;
+            if (out[k] || !(beyond > most)) continue;
             most = beyond;
             worst = k;
         }
         if (worst == 0) return x;
+        out[worst] = true;
         equations.stiffen(worst, kOut);
     }
 }
