@@ -101,11 +101,44 @@ TapePlace placeOf(const Alignment& walk, std::span<const LoopCode> loop, std::si
     if (loop[at].unknown) return place;
     place.hole = loop[at].code;
     place.tells = tells;
+    if (i + kYetOpen >= walk.place.size()) return place;  // what follows may show that it slipped elsewhere
     place.again = walk.step[i] == Alignment::Step::again;
     if (walk.step[i] != Alignment::Step::over || loop[beforeOn(loop, at)].unknown) return place;
     for (auto back = static_cast<std::size_t>(walk.skipped[i]); back > 0; --back)
         place.passed.push_back(loop[(at + loop.size() - back % loop.size()) % loop.size()].code);
     return place;
+}
+
+// Which characters, wrong by a level or by several, are so few beside the slips that these may be the cause.
+class Doubt {
+public:
+    explicit Doubt(const TapeStudy& study) {
+        const long slips = study.repeated + study.skipped;
+        strange_ = mayBeSlips(study.strange, slips);
+        for (const LevelCount& l : study.levels) {
+            if (mayBeSlips(l.marksMissed, slips)) missed_ |= 1U << (l.level - 1);
+            if (mayBeSlips(l.spacesFilled, slips)) filled_ |= 1U << (l.level - 1);
+        }
+    }
+    bool covers(unsigned came, unsigned due) const {
+        if (levelsApart(came, due) > kMostLevelsOff) return strange_;
+        return (due & ~came & ~missed_) == 0 && (came & ~due & ~filled_) == 0;
+    }
+
+private:
+    bool strange_ = false;
+    unsigned missed_ = 0, filled_ = 0;  // levels
+};
+
+void leaveOpenWhatMayBeSlips(TapeStudy& study, std::span<const SentCode> sent, std::size_t begin) {
+    const Doubt doubt(study);
+    for (std::size_t i = 0; i < sent.size(); ++i) {
+        TapePlace& place = study.places[i];
+        if (!place.tells || !sent[i].sure || *place.hole == sent[i].code) continue;
+        if (!doubt.covers(sent[i].code, *place.hole)) continue;
+        place.tells = false;
+        study.wrong -= i < begin ? 0 : 1;
+    }
 }
 
 TapeStudy count(const CodeTable& table, const TapeText& text, std::span<const SentCode> sent, std::size_t counted) {
@@ -140,6 +173,7 @@ TapeStudy count(const CodeTable& table, const TapeText& text, std::span<const Se
         }
         countLevels(study.levels, c.code, due.code);
     }
+    if (study.repeated + study.skipped > 0) leaveOpenWhatMayBeSlips(study, sent, begin);
     study.slipPlaces = slipPlaces(table, text.loop, walk, begin);
     return study;
 }

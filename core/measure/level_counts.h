@@ -20,10 +20,14 @@ struct LevelCount {
     long spacesFilled = 0;
 };
 
+// A character that the feed sent in place of another reads as lost marks or filled spaces while it is not told for a
+// slip: so few beside slips prove nothing of the levels. None at all proves nothing either way.
+constexpr bool mayBeSlips(long hits, long slips) { return hits <= 3 && hits <= slips; }
+
 // Where a character lies on the tape, and how the feed brought it there.
 struct TapePlace {
     std::optional<unsigned> hole;  // the combination there; empty: not known
-    bool tells = false;            // it counts for the levels: not what lies about a slip or beside unknown text
+    bool tells = false;            // what came is right or wrong beyond doubt: not about a slip or beside unknown text
     bool again = false;            // sent once before
     std::vector<unsigned> passed;  // combinations passed over just before, in their order
 };
@@ -35,7 +39,7 @@ struct TapeStudy {
     long compared = 0;               // characters
     long repeated = 0;               // feed slips: sent once more
     long skipped = 0;                // feed slips: passed over
-    long wrong = 0;                  // characters that are not what they should be
+    long wrong = 0;                  // characters that are not what they should be, beyond what may be slips
     long strange = 0;                // of them more than two levels off: no level's fault
     double costPerCharacter = 0.0;   // of the alignment
     std::vector<LevelCount> levels;  // by level

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdint>
 
+#include "core/measure/loop_editing.h"
 #include "core/measure/loop_mending.h"
 
 namespace trueunit {
@@ -126,9 +127,12 @@ std::vector<double> voteOnLevel(std::span<const Tally> tallies) {
     return best.mark;
 }
 
-std::vector<LoopCode> voteOnLoop(std::span<const SentCode> sent, const Alignment& walk, std::size_t places,
+// What is certain stays as it is.
+std::vector<LoopCode> voteOnLoop(std::span<const SentCode> sent, const Alignment& walk, std::vector<LoopCode> loop,
                                  int levels) {
-    std::vector<LoopCode> loop(places);
+    const std::size_t places = loop.size();
+    for (LoopCode& hole : loop)
+        if (!hole.certain) hole = {};
     sent = sent.last(walk.place.size());
     for (int level = 0; level < levels; ++level) {
         std::vector<Tally> tallies(places);
@@ -140,7 +144,7 @@ std::vector<LoopCode> voteOnLoop(std::span<const SentCode> sent, const Alignment
         }
         const std::vector<double> mark = voteOnLevel(tallies);
         for (std::size_t j = 0; j < places; ++j)
-            if (mark[j] > 0.5) loop[j].code |= 1U << level;
+            if (mark[j] > 0.5 && !loop[j].certain) loop[j].code |= 1U << level;
     }
     return loop;
 }
@@ -175,7 +179,8 @@ std::optional<std::size_t> driftingPeriod(std::span<const SentCode> sent) {
 }
 
 LearnedLoop priced(std::vector<LoopCode> loop, const Alignment& walk) {
-    const double holes = kHoleCost * static_cast<double>(loop.size());
+    const auto said = std::count_if(loop.begin(), loop.end(), [](const LoopCode& c) { return !c.certain; });
+    const double holes = kHoleCost * static_cast<double>(said);
     return {std::move(loop), walk.cost, walk.cost * static_cast<double>(walk.place.size()) + holes};
 }
 
@@ -183,7 +188,7 @@ LearnedLoop priced(std::vector<LoopCode> loop, const Alignment& walk) {
 LearnedLoop votedOn(std::span<const SentCode> sent, std::vector<LoopCode> loop, int levels) {
     Alignment walk = alignToLoop(sent, loop);
     for (int vote = 0; vote < kVotes; ++vote) {
-        loop = voteOnLoop(sent, walk, loop.size(), levels);
+        loop = voteOnLoop(sent, walk, std::move(loop), levels);
         walk = alignToLoop(sent, loop);
         if (mendLoop(loop, lookAtRounds(sent, walk, loop))) walk = alignToLoop(sent, loop);
     }
@@ -215,7 +220,7 @@ std::optional<std::size_t> repetitionPeriod(std::span<const SentCode> sent) {
 }
 
 std::optional<LearnedLoop> learnLoopFrom(std::span<const SentCode> sent, std::vector<LoopCode> guess, int levels) {
-    LearnedLoop learned = votedOn(sent, std::move(guess), levels);
+    LearnedLoop learned = editedWhereRoundsSlip(sent, votedOn(sent, std::move(guess), levels));
     return learned.perCharacter < kLargestCost ? std::optional(std::move(learned)) : std::nullopt;
 }
 
@@ -233,6 +238,7 @@ std::optional<LearnedLoop> learnLoop(std::span<const SentCode> sent, int levels)
             if (cost < kGoodCost || (part > 1 && cost > kOtherRound)) break;
         }
     }
+    if (best) best = editedWhereRoundsSlip(sent, std::move(*best));
     return best;
 }
 

@@ -77,14 +77,14 @@ bool mendLoop(std::vector<LoopCode>& loop, const std::vector<SeenAtPlace>& seen)
     bool changed = false;
     for (std::size_t j = 0; j < loop.size(); ++j) {
         const SeenAtPlace& s = seen[j];
-        const bool struck = s.passedOver >= 2 && s.passedOver > s.visits && loop.size() > 2;
+        const bool struck = !loop[j].certain && s.passedOver >= 2 && s.passedOver > s.visits && loop.size() > 2;
         if (!struck) mended.push_back(loop[j]);
         changed |= struck;
         const std::optional<unsigned> further = combinationOfMost(s.inserted, s.visits);
         if (!further) continue;
         // The hole itself may be the one that was inserted, and the new one have come before it.
         const std::optional<unsigned> here = combinationOfMost(s.came, s.visits);
-        if (!struck && here && *further == loop[j].code) mended.back().code = *here;
+        if (!struck && !loop[j].certain && here && *further == loop[j].code) mended.back().code = *here;
         mended.push_back({*further, false});
         changed = true;
     }

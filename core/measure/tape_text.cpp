@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
+#include <set>
 
 #include "core/measure/loop_learning.h"
 #include "core/measure/loop_mending.h"
@@ -19,6 +19,7 @@ constexpr double kReversalsCost = 1.3;  // per character: six in ten characters 
 constexpr double kPhraseCost = 1.2;     // per character of a known text
 constexpr std::size_t kFewestOfPhrase = 20;
 constexpr int kMendings = 3;
+constexpr std::size_t kStretchesTried = 12;
 constexpr std::size_t kLearnedFrom = 2048;  // characters; more rounds than that teach nothing new
 
 std::vector<LoopCode> asLoop(const std::basic_string<unsigned char>& codes) {
@@ -93,23 +94,26 @@ std::optional<TapeText> recogniseReversals(const CodeTable& table, std::span<con
 // A text of which any part, or none, stands between stretches that are not known.
 std::vector<LoopCode> phrase(const CodeTable& table, std::string_view text) {
     std::vector<LoopCode> loop = asLoop(encode(table, text));
+    for (LoopCode& hole : loop) hole.certain = true;
     loop.push_back({0, true});
     return loop;
 }
 
-// Whether enough of the characters lie on the known text, and close enough to it.
+// Whether enough of the characters lie on the known text, on most of it, and close enough to it.
 bool fits(std::span<const SentCode> sent, const Alignment& walk, std::span<const LoopCode> loop) {
     sent = sent.last(walk.place.size());
     std::size_t on = 0;
     double cost = 0.0;
+    std::set<std::size_t> passed;
     for (std::size_t i = 0; i < sent.size(); ++i) {
         const LoopCode& due = loop[walk.place[i]];
         if (due.unknown) continue;
         ++on;
+        passed.insert(walk.place[i]);
         cost += 2.0 * std::min(3, levelsApart(sent[i].code, due.code));
         if (walk.step[i] == Alignment::Step::again || walk.step[i] == Alignment::Step::over) cost += 6.0;
     }
-    return on >= kFewestOfPhrase && cost < kPhraseCost * static_cast<double>(on);
+    return on >= kFewestOfPhrase && 2 * passed.size() >= loop.size() && cost < kPhraseCost * static_cast<double>(on);
 }
 
 // The fox sentence, whatever stands between its repetitions, where it is what was sent.
@@ -119,11 +123,11 @@ std::optional<std::vector<LoopCode>> foxBetweenOthers(const CodeTable& table, st
     return fits(sent, walk, fox) ? std::optional(std::move(fox)) : std::nullopt;
 }
 
-// The loop with what stood most often on the stretch at its end that is not known.
-std::optional<std::vector<LoopCode>> withStretchBetween(std::span<const SentCode> sent, std::vector<LoopCode> loop) {
-    const Alignment walk = alignToLoop(sent, loop);
+// What stood on the stretch at the loop's end that is not known, each time that it came whole.
+std::set<std::vector<unsigned>> stretchesBetween(std::span<const SentCode> sent, const Alignment& walk,
+                                                 std::span<const LoopCode> loop) {
     sent = sent.last(walk.place.size());
-    std::map<std::vector<unsigned>, int> stretches;
+    std::set<std::vector<unsigned>> stretches;
     std::vector<unsigned> stretch;
     bool whole = false;  // its beginning was heard
     for (std::size_t i = 1; i < sent.size(); ++i) {
@@ -131,32 +135,40 @@ std::optional<std::vector<LoopCode>> withStretchBetween(std::span<const SentCode
         if (on && !loop[walk.place[i - 1]].unknown) whole = true;
         if (on) stretch.push_back(sent[i].code);
         if (on || stretch.empty()) continue;
-        if (whole) ++stretches[stretch];
+        if (whole) stretches.insert(stretch);
         stretch.clear();
     }
-    const auto most = std::max_element(stretches.begin(), stretches.end(),
-                                       [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (most == stretches.end()) return std::nullopt;
-    loop.pop_back();
-    for (const unsigned code : most->first) loop.push_back({code, false});
-    return loop;
+    return stretches;
 }
 
-void takeCheaper(std::optional<LearnedLoop>& best, std::optional<LearnedLoop> other) {
-    if (other && (!best || other->cost <= best->cost)) best = std::move(other);
+// The cheapest of those loops.
+LearnedLoop withStretchBetween(std::span<const SentCode> sent, const std::vector<LoopCode>& fox,
+                               const std::set<std::vector<unsigned>>& stretches) {
+    LearnedLoop best = pricedLoop(sent, fox);
+    for (const auto& stretch : stretches) {
+        std::vector<LoopCode> loop(fox.begin(), fox.end() - 1);
+        for (const unsigned code : stretch) loop.push_back({code, false});
+        if (LearnedLoop tried = pricedLoop(sent, std::move(loop)); tried.cost < best.cost) best = std::move(tried);
+    }
+    return best;
 }
 
-// Where the feed slips a learned loop may keep a slip that it began with: the fox sentence as it stands, with what came
-// most often between, with the learned loop's own stretch between, or with anything between, unless that costs more.
+// Where the feed slips a learned loop may keep a slip that it began with: the fox sentence as it stands, with one of
+// the stretches that came between, with the learned loop's own, or with anything between, unless that costs more.
 void holdToFox(const CodeTable& table, std::span<const SentCode> sent, std::optional<LearnedLoop>& learned) {
     const auto fox = foxBetweenOthers(table, sent);
     if (!fox) return;
-    if (auto guess = withStretchBetween(sent, *fox))
-        takeCheaper(learned, learnLoopFrom(sent, std::move(*guess), table.levels));
-    if (learned)
-        if (auto held = withStretchBetween(sentTwice(learned->loop), *fox))
-            takeCheaper(learned, pricedLoop(sent, std::move(*held)));
-    takeCheaper(learned, pricedLoop(sent, *fox));
+    auto stretches = stretchesBetween(sent, alignToLoop(sent, *fox), *fox);
+    while (stretches.size() > kStretchesTried) stretches.erase(stretches.begin());
+    if (learned) {
+        const std::vector<SentCode> twice = sentTwice(learned->loop);
+        stretches.merge(stretchesBetween(twice, alignToLoop(twice, *fox), *fox));
+    }
+    LearnedLoop held = withStretchBetween(sent, *fox, stretches);
+    if (!held.loop.back().unknown)
+        if (auto voted = learnLoopFrom(sent, held.loop, table.levels); voted && voted->cost < held.cost)
+            held = std::move(*voted);
+    if (!learned || held.cost <= learned->cost) learned = std::move(held);
 }
 
 // Levels that differ from a known text at most of its places, a fault that never rests; either way.
@@ -195,8 +207,12 @@ bool correctBy(const std::vector<LoopCode>& known, std::vector<LoopCode>& loop) 
 std::optional<TapeText> givenText(const CodeTable& table, std::string_view text, std::span<const SentCode> sent) {
     TapeText out{TextSource::given, asLoop(encodeRound(table, text))};
     if (out.loop.empty()) return std::nullopt;
-    for (int i = 0; i < kMendings; ++i)
-        if (!mendLoop(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop))) break;
+    for (int i = 0; i < kMendings; ++i) {
+        const Alignment walk = alignToLoop(sent, out.loop);
+        std::vector<LoopCode> mended = out.loop;
+        if (!mendLoop(mended, lookAtRounds(sent, walk, mended)) || alignToLoop(sent, mended).cost >= walk.cost) break;
+        out.loop = std::move(mended);
+    }
     out.loop = withLineEnd(sent, std::move(out.loop));
     out.otherCharacters =
         mendCharacters(out.loop, lookAtRounds(sent, alignToLoop(sent, out.loop), out.loop), table.levels);

@@ -20,6 +20,7 @@ struct SentCode {
 struct LoopCode {
     unsigned code = 0;
     bool unknown = false;
+    bool certain = false;  // of a known sentence: the rounds do not vote on it
 };
 
 // Where each received character belongs on the loop, and how the feed went.

@@ -21,8 +21,4 @@ std::vector<std::string> textFaultWords(const Reading& reading);
 // and the other way about. Of very unlike counts on one level the small one proves nothing.
 inline bool prevails(long many, long few) { return many >= 4 * few; }
 
-// A character that the feed sent in place of another reads as lost marks or filled spaces while it is not told for a
-// slip: so few beside slips prove nothing of the levels. None at all proves nothing either way.
-constexpr bool mayBeSlips(long hits, long slips) { return hits <= 3 && hits <= slips; }
-
 }  // namespace trueunit
