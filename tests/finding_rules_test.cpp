@@ -204,9 +204,9 @@ TEST(FindingRules, TheNoiseExplainsWhatTheBoundOfAnEdgeSays) {
 
 TEST(FindingRules, BounceIsToldWithItsCountAndLength) {
     Bench b;
-    b.reading.contact = ContactReading{300, 1.8};
+    b.reading.contact = ContactReading{300, 1.8, 210, 600};
     EXPECT_EQ(b.first(), "contact-bounce");
-    EXPECT_TRUE(says(b.findings()[0].evidence, "300 re-openings or halts at 600 closures"));
+    EXPECT_TRUE(says(b.findings()[0].evidence, "210 of 600 closures bounced, with 300 re-openings or halts in all"));
     b.reading.contact = ContactReading{2, 1.8};
     EXPECT_EQ(b.first(), "in-order");
 }

@@ -112,6 +112,10 @@ constexpr std::array kEarlier = {
                       "lid, guide, reel; then the feed holes of the tape."),
     QT_TRANSLATE_NOOP(
         "Core", "Feed wheel and its pins, feed pawl and detent, tape guide and lid; then the feed holes of the tape."),
+    QT_TRANSLATE_NOOP("Core",
+                      "%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first "
+                      "closure to steady."),
+    QT_TRANSLATE_NOOP("Core", "Clean the contact, set the spring tension, and measure again."),
 };
 
 }  // namespace

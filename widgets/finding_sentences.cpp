@@ -81,15 +81,15 @@ constexpr std::array kFindings = {
                       "In its place everywhere, it is off at speed alone: clean the pivots and look at the springs."),
     QT_TRANSLATE_NOOP("Core", "The contact bounces for up to %1 ms"),
     QT_TRANSLATE_NOOP("Core",
-                      "%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first "
-                      "closure to steady."),
+                      "%1 of %2 closures bounced, with %3 re-openings or halts in all; the longest took %4 ms (%5 of a "
+                      "unit) from the first closure to steady."),
     QT_TRANSLATE_NOOP("Core",
                       "Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring "
                       "tension."),
     QT_TRANSLATE_NOOP("Core",
                       "Look at the front of the marks on the grid: the line falls back after it has closed, or where "
                       "that is too short for it halts half way up."),
-    QT_TRANSLATE_NOOP("Core", "Clean the contact, set the spring tension, and measure again."),
+    QT_TRANSLATE_NOOP("Core", "Tighten, clean, set the spring, in this order, and measure again after each."),
     QT_TRANSLATE_NOOP("Core", "Now and then an instant stands far out, by up to %1"),
     QT_TRANSLATE_NOOP("Core", "The instants scatter by %1 at random"),
     QT_TRANSLATE_NOOP("Core",
@@ -259,6 +259,9 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core", "The stop is %1 units, nominal %2, and steady."),
     QT_TRANSLATE_NOOP("Core",
                       "Cam sleeve and cams; or several levels out of place at once, which together pass for a speed."),
+    QT_TRANSLATE_NOOP("Core",
+                      "On a battery of 12 V in place of the loop dirt alone can do it, which the loop's higher voltage "
+                      "breaks through."),
 };
 
 }  // namespace

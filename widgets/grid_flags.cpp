@@ -20,6 +20,11 @@ constexpr double kMarkerSize = 8.0;
 constexpr double kRing = 8.0;       // its radius
 constexpr double kWideUnit = 60.0;  // pixels; narrower units take smaller figures
 
+bool isEvidence(const TraceInstant& i, const EvidencePlaces& places) {
+    const bool bounced = i.to == Condition::mark && i.steadySeconds > 0.0;
+    return restsOn(places, i.k, i.to) || (places.bounces && bounced);
+}
+
 }  // namespace
 
 std::vector<InstantFlag> flagsOf(const GridContent& content) {
@@ -27,9 +32,9 @@ std::vector<InstantFlag> flagsOf(const GridContent& content) {
     if (!content.chosen || content.snapshot->gridUnitSeconds <= 0.0) return flags;
     flags.reserve(content.chosen->instants.size());
     for (const TraceInstant& i : content.chosen->instants)
-        flags.push_back({i.seconds / content.snapshot->gridUnitSeconds, i.k, i.to,
-                         signedNumber(i.displacementPercent, 1),
-                         instantIsOut(i.to, i.displacementPercent, *content.snapshot)});
+        flags.push_back(
+            {i.seconds / content.snapshot->gridUnitSeconds, i.k, i.to, signedNumber(i.displacementPercent, 1),
+             instantIsOut(i.to, i.displacementPercent, *content.snapshot), isEvidence(i, content.evidence)});
     return flags;
 }
 
@@ -62,10 +67,9 @@ void GridFlags::draw(QCPPainter* painter) {
     for (const InstantFlag& flag : flagsOf(content())) {
         const double x = xOf(flag.units);
         if (!isVisibleX(x)) continue;
-        const bool ringed = restsOn(content().evidence, flag.k, flag.to);
-        const bool withText = x - (ringed ? kRing : kMarkerSize / 2) >= freeFrom;
+        const bool withText = x - (flag.ringed ? kRing : kMarkerSize / 2) >= freeFrom;
         drawFlag(*painter, flag, withText);
-        if (withText) freeFrom = x + (ringed ? kRingedGap : kTextGap) + figuresWidth(metrics, flag.text);
+        if (withText) freeFrom = x + (flag.ringed ? kRingedGap : kTextGap) + figuresWidth(metrics, flag.text);
     }
 }
 
@@ -77,9 +81,8 @@ void GridFlags::drawFlag(QCPPainter& painter, const InstantFlag& flag, bool with
     const double middle = bottom + kBaseline - 4.5;
     painter.setPen(theme::pen(color, 3.0));
     painter.drawLine(QPointF(boundary, bottom + 8), QPointF(x, bottom + 8));
-    const bool ringed = restsOn(content().evidence, flag.k, flag.to);
-    const double textLeft = x + (ringed ? kRingedGap : kTextGap);
-    if (ringed) {
+    const double textLeft = x + (flag.ringed ? kRingedGap : kTextGap);
+    if (flag.ringed) {
         painter.setPen(theme::pen(theme::kBlue, 1.5));
         painter.setBrush(theme::kChosen);
         painter.drawEllipse(QPointF(x, middle), kRing, kRing);

@@ -14,6 +14,7 @@ struct InstantFlag {
     Condition to = Condition::mark;
     QString text;  // "−7.1"
     bool out = false;
+    bool ringed = false;  // the chosen finding is seen at it
 };
 
 std::vector<InstantFlag> flagsOf(const GridContent& content);

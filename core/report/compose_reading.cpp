@@ -74,6 +74,11 @@ ContactReading contactOf(const std::vector<const LoggedCharacter*>& window) {
     for (const LoggedCharacter* c : window) {
         contact.bounces += c->character.bounces;
         contact.longestMs = std::max(contact.longestMs, 1e3 * c->character.longestBounceSeconds);
+        for (const Instant& i : c->character.instants) {
+            if (i.to != Condition::mark) continue;
+            ++contact.closures;
+            contact.bouncedClosures += i.steadySeconds > 0.0 ? 1 : 0;
+        }
     }
     return contact;
 }

@@ -23,7 +23,8 @@ struct EvidencePlaces {
     bool characters = false;  // the characters that came wrong
     bool slips = false;       // those about which the feed slipped
     bool speed = false;       // how it ran over the last minutes
-    bool empty() const { return instants.empty() && level == 0 && !characters && !slips && !speed; }
+    bool bounces = false;     // the closures at which the contact bounced
+    bool empty() const { return instants.empty() && level == 0 && !characters && !slips && !speed && !bounces; }
     friend bool operator==(const EvidencePlaces&, const EvidencePlaces&) = default;
 };
 

@@ -228,17 +228,20 @@ std::optional<RankedFinding> contactBounce(const Symptoms& s) {
     if (share < 0.02) return std::nullopt;
     Finding f;
     f.id = "contact-bounce";
-    f.seenAt.instants = {{0, Condition::mark}};
+    f.seenAt.bounces = true;
     const bool noisy = s.reading.input.snrDb.value_or(0.0) < 16.0;
     f.confidence = noisy ? 0.6 : std::min(0.98, 0.85 + share);
     f.title = "The contact bounces for up to " + decimals(contact->longestMs, 1) + " ms";
-    f.evidence = std::to_string(contact->bounces) + " re-openings or halts at " + std::to_string(closures) +
-                 " closures; the longest took " + decimals(contact->longestMs, 2) + " ms (" +
+    f.evidence = std::to_string(contact->bouncedClosures) + " of " + std::to_string(contact->closures) +
+                 " closures bounced, with " + std::to_string(contact->bounces) +
+                 " re-openings or halts in all; the longest took " + decimals(contact->longestMs, 2) + " ms (" +
                  percent(100.0 * contact->longestMs / s.unitMs()) + " of a unit) from the first closure to steady.";
     f.lookAt = "Contact, what is easiest to try first: a loose screw or bracket, burnt or dirty faces, spring tension.";
     f.confirm =
         "Look at the front of the marks on the grid: the line falls back after it has closed, or where that is too "
-        "short for it halts half way up. Clean the contact, set the spring tension, and measure again." +
+        "short for it halts half way up. Tighten, clean, set the spring, in this order, and measure again after each. "
+        "On a battery of 12 V in place of the loop dirt alone can do it, which the loop's higher voltage breaks "
+        "through." +
         kUnplug + kLoopOff + kNoOil;
     const double size = contact->longestMs / (kBounceUnit * s.unitMs());
     return RankedFinding{f, 0.5 + size * std::min(1.0, 4.0 * share)};

@@ -12,6 +12,7 @@ TRUEUNIT_FIELDS(TraceInstant) {
     f("to", v.to);
     f("seconds", v.seconds);
     f("displacement_percent", v.displacementPercent);
+    f("steady_seconds", v.steadySeconds);
 }
 
 TRUEUNIT_FIELDS(CharacterTrace) {

@@ -81,7 +81,7 @@ void Picture::addTrace(const LoggedCharacter& logged, const Framing& framing, co
     trace->level = excerpt.line;
     if (framing.inverted)
         for (float& v : trace->level) v = 1.0F - v;
-    for (const Instant& i : c.instants) trace->instants.push_back({i.k, i.to, i.seconds, 0.0});
+    for (const Instant& i : c.instants) trace->instants.push_back({i.k, i.to, i.seconds, 0.0, i.steadySeconds});
     traces_.push_back(std::move(trace));
     if (traces_.size() > kTraces) traces_.erase(traces_.begin());
 }

@@ -126,8 +126,10 @@ struct MarginReading {
 };
 
 struct ContactReading {
-    long bounces = 0;
+    long bounces = 0;  // in all
     double longestMs = 0.0;
+    long bouncedClosures = 0;  // of so many:
+    long closures = 0;
 };
 
 // With the uncertainty as a guard band; open: the limit lies inside it, and more characters may settle it.

@@ -118,6 +118,8 @@ TRUEUNIT_FIELDS(MarginReading) {
 TRUEUNIT_FIELDS(ContactReading) {
     f("bounces", v.bounces);
     f("longest_ms", v.longestMs);
+    f("bounced_closures", v.bouncedClosures);
+    f("closures", v.closures);
 }
 
 TRUEUNIT_FIELDS(EvidencePlace) {
@@ -131,6 +133,7 @@ TRUEUNIT_FIELDS(EvidencePlaces) {
     f("characters", v.characters);
     f("slips", v.slips);
     f("speed", v.speed);
+    f("bounces", v.bounces);
 }
 
 TRUEUNIT_FIELDS(DriveExplanation) {

@@ -35,7 +35,10 @@ double showing(const CharacterTrace& trace, const EvidencePlaces& places, const 
     }
     double most = 0.0;
     for (const TraceInstant& i : trace.instants)
-        if (restsOn(places, i.k, i.to)) most = std::max(most, std::abs(i.displacementPercent));
+        if (places.bounces && i.to == Condition::mark)
+            most = std::max(most, i.steadySeconds);
+        else if (restsOn(places, i.k, i.to))
+            most = std::max(most, std::abs(i.displacementPercent));
     return most;
 }
 

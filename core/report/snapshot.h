@@ -20,6 +20,7 @@ struct TraceInstant {
     Condition to = Condition::mark;
     double seconds = 0.0;              // after the start instant
     double displacementPercent = 0.0;  // from the ideal boundary of the grid unit, late positive
+    double steadySeconds = 0.0;        // until a contact that bounced was steady; 0: it was at once
 };
 
 // One received character with its line signal, restored and scaled: 0 = space, 1 = mark.

@@ -2678,6 +2678,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>The page could not be written to &quot;%1&quot; (%2); choose another folder or free some space.</source>
         <translation>Die Seite konnte nicht nach „%1“ geschrieben werden (%2); anderen Ordner wählen oder Platz schaffen.</translation>
     </message>
+    <message>
+        <source>%1 of %2 closures bounced, with %3 re-openings or halts in all; the longest took %4 ms (%5 of a unit) from the first closure to steady.</source>
+        <translation>%1 von %2 Schließungen prellten, mit insgesamt %3 Wiederöffnungen oder Halten; das längste Prellen dauerte %4 ms (%5 eines Schritts) vom ersten Schließen bis zur Ruhe.</translation>
+    </message>
+    <message>
+        <source>Tighten, clean, set the spring, in this order, and measure again after each.</source>
+        <translation>Festziehen, reinigen, Feder einstellen, in dieser Reihenfolge, und nach jedem neu messen.</translation>
+    </message>
+    <message>
+        <source>On a battery of 12 V in place of the loop dirt alone can do it, which the loop&apos;s higher voltage breaks through.</source>
+        <translation>An einer Batterie von 12 V anstelle der Schleife kann schon Schmutz es bewirken, den die höhere Spannung der Schleife durchschlägt.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
