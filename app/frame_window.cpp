@@ -70,8 +70,7 @@ FrameWindow::FrameWindow(KeptFrame kept, QWidget* parent)
     findings->setProperty(theme::kHelpPage, QStringLiteral("findings.md"));
     auto* help = new QAction(tr("Help"), this);
     help->setShortcut(Qt::Key_F1);
-    connect(help, &QAction::triggered, this,
-            [this] { openHelpBeside(this, HelpWindow::pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
+    connect(help, &QAction::triggered, this, [this] { openHelpBeside(this, HelpWindow::pageWanted(*this)); });
     addAction(help);
     fill(nullptr);
     resize(QSize(kWideEnough, kTallEnough).boundedTo(screen()->availableSize() - QSize(kDesktopWidth, kDesktopHeight)));

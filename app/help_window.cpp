@@ -63,6 +63,8 @@ const Page kPages[] = {
     {"check.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Self-check")},
     {"glossary.md", QT_TRANSLATE_NOOP("trueunit::HelpWindow", "Glossary")},
 };
+const QString kContents = QStringLiteral("index.md");
+
 }  // namespace
 
 QStringList HelpWindow::pageNames() {
@@ -75,7 +77,12 @@ QStringList HelpWindow::pageNames() {
 QString HelpWindow::pageUnder(const QWidget* widget) {
     for (; widget; widget = widget->parentWidget())
         if (const QString page = widget->property(theme::kHelpPage).toString(); !page.isEmpty()) return page;
-    return QStringLiteral("index.md");
+    return kContents;
+}
+
+QString HelpWindow::pageWanted(const QWidget& window) {
+    const QString pointed = pageUnder(window.childAt(window.mapFromGlobal(QCursor::pos())));
+    return pointed != kContents ? pointed : pageUnder(window.focusWidget());
 }
 
 HelpWindow::HelpWindow(QWidget* parent)

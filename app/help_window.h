@@ -22,8 +22,9 @@ public:
     FindOnPage& find() { return *find_; }
     void writePage(const QString& path, bool letter);  // what is shown, as PDF
 
-    static QStringList pageNames();                   // in the order of the contents
-    static QString pageUnder(const QWidget* widget);  // that explains it; the contents where none does
+    static QStringList pageNames();                    // in the order of the contents
+    static QString pageUnder(const QWidget* widget);   // that explains it; the contents where none does
+    static QString pageWanted(const QWidget& window);  // of what the pointer is on, or else has the keys
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -42,7 +42,7 @@ QString localFile(const QMimeData* data) {
 void MainWindow::makeHelpActions() {
     group_ = tr("Help and settings");
     help_ = act(tr("Help"), tr("Help: on the reading under the pointer, else the contents with guide and glossary"),
-                {Qt::Key_F1}, [this] { showHelp(HelpWindow::pageUnder(childAt(mapFromGlobal(QCursor::pos())))); });
+                {Qt::Key_F1}, [this] { showHelp(HelpWindow::pageWanted(*this)); });
     act(tr("Connecting"), tr("How to connect a loop safely"), {Qt::CTRL | Qt::Key_F1},
         [this] { showHelp(QStringLiteral("connect.md")); });
     act(tr("First steps"), tr("Show the first steps again, on the demonstration"), {Qt::ALT | Qt::Key_F1}, [this] {

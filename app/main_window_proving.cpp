@@ -126,7 +126,9 @@ QString MainWindow::textFound() const {
 }
 
 void MainWindow::askTapeText() {
-    TapeTextDialog dialog(session_.options().expect, session_.options().code, textFound(), this);
+    const QString how = textFound();
+    const std::string round = how.isEmpty() || !live_->reading.levels ? std::string() : live_->reading.text.round;
+    TapeTextDialog dialog(session_.options().expect, session_.options().code, {how, round}, this);
     if (dialog.exec() != QDialog::Accepted) return;
     Options options = session_.options();
     options.expect = dialog.text();

@@ -17,11 +17,12 @@
 namespace trueunit {
 
 namespace {
-constexpr qint64 kLargestText = 65536;  // bytes; a loop of tape has some hundred characters
-}
+constexpr qsizetype kLongestShown = 240;  // characters
+constexpr qint64 kLargestText = 65536;    // bytes; a loop of tape has some hundred characters
+}  // namespace
 
-TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, const QString& found, QWidget* parent)
-    : QDialog(parent), code_(code), found_(found), text_(new QPlainTextEdit), message_(new QLabel) {
+TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code, FoundText found, QWidget* parent)
+    : QDialog(parent), code_(code), found_(std::move(found)), text_(new QPlainTextEdit), message_(new QLabel) {
     setWindowTitle(tr("Text of the tape"));
     auto* what = new QLabel(tr(
         "What the tape says, once, from any point of it; a new line stands for carriage return and line feed, shifts "
@@ -37,6 +38,9 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
     buttons->addButton(tr("&Use"), QDialogButtonBox::AcceptRole)->setDefault(true);
     buttons->button(QDialogButtonBox::Cancel)->setIcon({});
     auto* file = buttons->addButton(tr("From a &file"), QDialogButtonBox::ActionRole);
+    auto* taken = buttons->addButton(tr("As f&ound"), QDialogButtonBox::ActionRole);
+    taken->setToolTip(tr("Puts the text that was found into the field, to be corrected there"));
+    taken->setVisible(!found_.round.empty());
     auto* forget = buttons->addButton(tr("&Not known"), QDialogButtonBox::ActionRole);
     buttons->addButton(makeHelpButton(this, QStringLiteral("tape.md")), QDialogButtonBox::HelpRole);
     auto* column = new QVBoxLayout(this);
@@ -46,6 +50,7 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
     column->addWidget(buttons);
     connect(text_, &QPlainTextEdit::textChanged, this, &TapeTextDialog::count);
     connect(file, &QPushButton::clicked, this, &TapeTextDialog::askFile);
+    connect(taken, &QPushButton::clicked, this, [this] { setText(found_.round); });
     connect(forget, &QPushButton::clicked, this, [this] {
         text_->clear();
         accept();
@@ -59,7 +64,8 @@ TapeTextDialog::TapeTextDialog(const std::string& text, const std::string& code,
 }
 
 void TapeTextDialog::setText(const std::string& text) {
-    text_->setPlainText(QString::fromStdString(text).remove(QLatin1Char('\r')));
+    const QChar notKnown(0x2026);  // between its rounds
+    text_->setPlainText(QString::fromStdString(text).remove(QLatin1Char('\r')).remove(notKnown));
 }
 
 std::string TapeTextDialog::text() const {
@@ -73,7 +79,7 @@ void TapeTextDialog::count() {
     const auto holes = table ? static_cast<int>(encodeRound(*table, text()).size()) : 0;
     const QString given = text_->toPlainText();
     if (given.isEmpty())
-        message_->setText(tr("No text is given: it is looked for in the signal. %1").arg(found_).trimmed());
+        message_->setText(tr("No text is given: it is looked for in the signal. %1").arg(foundWords()).trimmed());
     else if (holes == 0)
         message_->setText(tr("The code has none of these characters."));
     else if (given.endsWith(u'\n'))
@@ -82,6 +88,15 @@ void TapeTextDialog::count() {
         message_->setText(tr("%1 characters of tape, shifts included; a line end that the tape has after them is "
                              "found without being given.")
                               .arg(holes));
+}
+
+// "RY or the fox sentence was recognised: “RYRYRY⏎”"
+QString TapeTextDialog::foundWords() const {
+    if (found_.round.empty()) return found_.how;
+    QString round = QString::fromStdString(found_.round).remove(QLatin1Char('\r'));
+    round.replace(QLatin1Char('\n'), QChar(0x23ce));
+    if (round.size() > kLongestShown) round = round.left(kLongestShown) + QChar(0x2026);
+    return found_.how.chopped(1) + QStringLiteral(": ") + tr("\u201c%1\u201d").arg(round);
 }
 
 void TapeTextDialog::askFile() {

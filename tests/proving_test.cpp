@@ -198,7 +198,7 @@ TEST_F(Proving, TheLastMinutesAreKeptFromTheWindow) {
 }
 
 TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
-    TapeTextDialog dialog("RY\r\n", "ita2", "The fox sentence was recognised.");
+    TapeTextDialog dialog("RY\r\n", "ita2", {"The fox sentence was recognised.", "RYRY\r\n"});
     EXPECT_EQ(dialog.text(), "RY\r\n");
     EXPECT_EQ(dialog.message(), "4 characters of tape, shifts included.");
     QTemporaryDir folder;
@@ -214,7 +214,12 @@ TEST(TapeText, IsTypedOrTakenFromAFileAndCountedInCharactersOfTape) {
     dialog.setText("RY");
     EXPECT_TRUE(dialog.message().startsWith("2 characters of tape, shifts included; a line end"));
     dialog.setText("");
-    EXPECT_EQ(dialog.message(), "No text is given: it is looked for in the signal. The fox sentence was recognised.");
+    EXPECT_EQ(dialog.message(),
+              "No text is given: it is looked for in the signal. The fox sentence was recognised: "
+              "\u201cRYRY\u23ce\u201d");
+    for (QPushButton* button : dialog.findChildren<QPushButton*>())
+        if (button->text() == "As f&ound") button->click();
+    EXPECT_EQ(dialog.text(), "RYRY\r\n");
 }
 
 }  // namespace

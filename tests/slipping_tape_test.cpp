@@ -80,3 +80,11 @@ TEST(SlippingTape, IsNotHeldToASentenceThatItDoesNotCarry) {
         }
     }
 }
+
+TEST(SlippingTape, IsNamedByWhatItPrintsOnceRound) {
+    const std::string text = "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\r\n";
+    const SlippingTape tape = slippingTape(text, 0.02, 3, 300);
+    const auto study = studyTape(*findCode("ita2"), "", tape.sent, tape.sent.size());
+    ASSERT_TRUE(study);
+    EXPECT_EQ(study->round, "THE QUICK BROWN FOX JUMPS OVER THE LAZY DOG 1234567890\n");
+}

@@ -164,7 +164,7 @@ TEST(FindingsPanel, AsksForMoreHeightOnlyWhileSomethingIsOutOfSight) {
 TEST(FindingsPanel, AFindingUnderThePointerHasThePageOfWhatItIs) {
     Snapshot s = SnapshotBuilder().bias(7.3).value();
     s.reading.findings =
-        std::vector<Finding>{{"contact-bounce", 0.97, "a", "b", "c", "d"}, {"hum", 0.97, "a", "b", "c", "d"}};
+        std::vector<Finding>{{"contact-bounce", 0.97, "a", "b", "c", "d"}, {"two-of-a-kind", 0.97, "a", "b", "c", "d"}};
     FindingsPanel panel;
     panel.setProperty(theme::kHelpPage, "findings.md");
     panel.resize(378, 400);
@@ -176,6 +176,10 @@ TEST(FindingsPanel, AFindingUnderThePointerHasThePageOfWhatItIs) {
     EXPECT_EQ(list->property(theme::kHelpPage).toString(), "bounce.md");
     QTest::mouseMove(list, {40, list->topOf(1) + 8});
     EXPECT_EQ(list->property(theme::kHelpPage).toString(), "");  // that of the panel
+    s.reading.findings = std::vector<Finding>{{"feed-slip", 0.97, "a", "b", "c", "d"}};
+    panel.show(std::make_shared<const Snapshot>(s));
+    list->setChosen(0);  // with the keys, the pointer elsewhere
+    EXPECT_EQ(list->property(theme::kHelpPage).toString(), "findings.md#when-the-feed-slips");
 }
 
 TEST(FindingsPanel, SaysOverHowManyCharacters) {

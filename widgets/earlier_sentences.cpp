@@ -116,6 +116,10 @@ constexpr std::array kEarlier = {
                       "%1 re-openings or halts at %2 closures; the longest took %3 ms (%4 of a unit) from the first "
                       "closure to steady."),
     QT_TRANSLATE_NOOP("Core", "Clean the contact, set the spring tension, and measure again."),
+    QT_TRANSLATE_NOOP("Core", "That is %1 of the characters; the levels themselves are right there."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid."),
 };
 
 }  // namespace

@@ -24,20 +24,18 @@ constexpr double kFrame = 4;                   // between the frame and the text
 constexpr double kBetween = 10;                // entries
 constexpr double kLeading = 2;                 // paragraphs
 
-// Of the help, where a finding has one of its own: the others are told by the page of all findings.
+// Of the help, where a finding has a page or a part of one of its own: the others are told by the page of all findings.
 QString pageOf(const std::string& id) {
-    static const std::map<std::string, const char*> kPages = {{"contact-offset", "bias.md"},
-                                                              {"end-offset", "end.md"},
-                                                              {"contact-bounce", "bounce.md"},
-                                                              {"contact-scatter", "scatter.md"},
-                                                              {"wrong-speed", "speed.md"},
-                                                              {"unsteady-speed", "speed.md"},
-                                                              {"cyclic-drive", "cyclic.md"},
-                                                              {"level-late", "instants.md"},
-                                                              {"slow-rise", "characteristic.md"},
-                                                              {"trip-late", "stop.md"},
-                                                              {"level-dropout", "findings.md#marks-that-get-lost"},
-                                                              {"level-stuck", "findings.md#marks-that-get-lost"}};
+    static const std::map<std::string, const char*> kPages = {
+        {"contact-offset", "bias.md"},     {"end-offset", "end.md"},      {"contact-bounce", "bounce.md"},
+        {"contact-scatter", "scatter.md"}, {"wrong-speed", "speed.md"},   {"unsteady-speed", "speed.md"},
+        {"cyclic-drive", "cyclic.md"},     {"level-late", "instants.md"}, {"slow-rise", "characteristic.md"},
+        {"trip-late", "stop.md"}};
+    if (id == "level-dropout" || id == "level-stuck")
+        return Words::tr("findings.md#marks-that-get-lost", "page of the help");
+    if (id == "feed-slip") return Words::tr("findings.md#when-the-feed-slips", "page of the help");
+    if (id == "weak-signal" || id == "hum" || id == "clipped")
+        return Words::tr("connect.md#levels-and-grounds", "page of the help");
     const auto page = kPages.find(id);
     return page == kPages.end() ? QString() : QString::fromLatin1(page->second);
 }
@@ -71,6 +69,7 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
 void FindingList::setChosen(int index) {
     if (index == chosen_) return;
     chosen_ = index;
+    explainedBy(index);
     std::vector<double> tops;
     const double height = layOut(width(), nullptr, &tops);
     if (chosen_ >= 0 && chosen_ < static_cast<int>(tops.size())) {
@@ -106,9 +105,11 @@ void FindingList::mousePressEvent(QMouseEvent* event) {
     emit wanted(hit == chosen_ ? -1 : hit);
 }
 
-void FindingList::mouseMoveEvent(QMouseEvent* event) {
-    const int under = findingAt(event->position().y());
-    setProperty(theme::kHelpPage, under < 0 ? QString() : pageOf(entries_[static_cast<std::size_t>(under)].id));
+void FindingList::mouseMoveEvent(QMouseEvent* event) { explainedBy(findingAt(event->position().y())); }
+
+void FindingList::explainedBy(int index) {
+    const bool any = index >= 0 && index < static_cast<int>(entries_.size());
+    setProperty(theme::kHelpPage, any ? pageOf(entries_[static_cast<std::size_t>(index)].id) : QString());
 }
 
 void FindingList::keyPressEvent(QKeyEvent* event) {

@@ -64,6 +64,7 @@ private:
     void take(std::vector<Entry> entries);
     static void drawBar(QPainter& painter, const QRectF& bar, const Entry& entry);
     double layOut(double width, QPainter* painter, std::vector<double>* tops = nullptr) const;  // height; may paint
+    void explainedBy(int index);  // F1 opens the help for that finding; -1: for all
     int findingCount() const;
     int findingAt(double y) const;                     // -1: none
     QRectF wholeLines(double top, double line) const;  // of a paragraph that begins at top: what may be painted

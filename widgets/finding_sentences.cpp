@@ -262,6 +262,7 @@ constexpr std::array kFindings = {
     QT_TRANSLATE_NOOP("Core",
                       "On a battery of 12 V in place of the loop dirt alone can do it, which the loop's higher voltage "
                       "breaks through."),
+    QT_TRANSLATE_NOOP("Core", "%1 where it stands, in %2 of %3 characters"),
 };
 
 }  // namespace

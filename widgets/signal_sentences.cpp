@@ -144,11 +144,12 @@ constexpr std::array kOfSignal = {
     QT_TRANSLATE_NOOP("Core", "On RY a character sent twice looks the same as one passed over."),
     QT_TRANSLATE_NOOP(
         "Core",
-        "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid."),
+        "The tape itself, its feed holes: try a new one. Then what lets the tape go short and far by turns: detent of "
+        "the feed wheel and its spring, the wheel's pins and play, feed pawl, tape guide and lid."),
     QT_TRANSLATE_NOOP(
         "Core", "Mark the tape and let it run: the mark must come by after the same number of characters each round."),
     QT_TRANSLATE_NOOP("Core", "Try a new tape before the feed is touched."),
-    QT_TRANSLATE_NOOP("Core", "That is %1 of the characters; the levels themselves are right there."),
+    QT_TRANSLATE_NOOP("Core", "That is %1 of the characters; level by level what came is right."),
 };
 
 }  // namespace

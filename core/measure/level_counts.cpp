@@ -146,6 +146,7 @@ TapeStudy count(const CodeTable& table, const TapeText& text, std::span<const Se
     study.source = text.source;
     study.loopLength = text.loop.size();
     study.otherCharacters = text.otherCharacters;
+    study.round = printOf(table, text);
     study.othersBetween = text.source == TextSource::given && text.loop.back().unknown;
     for (int level = 1; level <= table.levels; ++level) study.levels.push_back({level, 0, 0, 0, 0});
     const Alignment first = alignToLoop(sent, text.loop);

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -47,6 +48,7 @@ struct TapeStudy {
     std::optional<SlipPlaces> slipPlaces{};
     bool othersBetween = false;  // characters that the given text does not hold, before it begins anew
     int otherCharacters = 0;     // of the given text, that every round has otherwise: taken as the tape's own
+    std::string round = {};      // what a round of it prints; see printOf()
 };
 
 // Looks in all of `sent` for the text, and counts over the last `counted` of them. Empty when it is not known what the

@@ -232,4 +232,15 @@ std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const Se
     return TapeText{fox ? TextSource::fox : TextSource::learned, std::move(loop)};
 }
 
+std::string printOf(const CodeTable& table, const TapeText& text) {
+    Decoder decoder(table);
+    std::string round;
+    for (int turn = 0; turn < 2; ++turn) {  // the first finds the shift that the loop begins in
+        round.clear();
+        for (const LoopCode& hole : text.loop) round += hole.unknown ? "\u2026" : decoder.text(hole.code);
+    }
+    const std::size_t end = round.rfind('\n');
+    return end == std::string::npos ? round : round.substr(end + 1) + round.substr(0, end + 1);
+}
+
 }  // namespace trueunit

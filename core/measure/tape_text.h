@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -33,5 +34,8 @@ std::optional<TapeText> givenText(const CodeTable& table, std::string_view text,
 
 // RY or the fox sentence, though levels may fail; else a loop of at least three rounds learned from its repetition.
 std::optional<TapeText> recogniseText(const CodeTable& table, std::span<const SentCode> sent);
+
+// What a round of the tape prints, from behind a line end where it has one; a stretch that is not known is "…". UTF-8.
+std::string printOf(const CodeTable& table, const TapeText& text);
 
 }  // namespace trueunit

@@ -42,7 +42,9 @@ std::string whatFeeds(const TapeStudy& t) {
     if (allOneWay(t.skipped, t.repeated))
         return "What holds the tape where it is: detent of the feed wheel and its spring, a feed pawl that goes too "
                "far; then a tape that is pulled.";
-    return "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid.";
+    return "The tape itself, its feed holes: try a new one. Then what lets the tape go short and far by turns: detent "
+           "of the "
+           "feed wheel and its spring, the wheel's pins and play, feed pawl, tape guide and lid.";
 }
 
 }  // namespace
@@ -61,7 +63,7 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
         "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
     f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ": sent twice " +
                  std::to_string(s.tape->repeated) + ", passed over " + std::to_string(s.tape->skipped) + ". That is " +
-                 rateWords(slips, s.tape->compared) + " of the characters; the levels themselves are right there.";
+                 rateWords(slips, s.tape->compared) + " of the characters; level by level what came is right.";
     if (s.tape->slipPlaces) f.evidence += whereItSlips(*s.tape->slipPlaces);
     if (s.tape->loopLength == 2) f.evidence += " On RY a character sent twice looks the same as one passed over.";
     f.lookAt = whatFeeds(*s.tape);

@@ -86,6 +86,9 @@ std::string sourceName(TextSource source) {
 
 std::string heldAgainst(const TapeStudy& tape, long windowCharacters) {
     const std::string name = sourceName(tape.source);
+    if (10 * tape.compared < 9 * windowCharacters)  // the rest stands between its rounds
+        return name + " where it stands, in " + std::to_string(tape.compared) + " of " +
+               std::to_string(windowCharacters) + " characters";
     if (tape.compared <= windowCharacters) return name;
     return name + " over the last " + std::to_string(tape.compared) + " characters";
 }

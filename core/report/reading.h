@@ -43,6 +43,7 @@ struct TextReading {
     std::optional<long> wrongCharacters{};  // held against the text of the tape; empty: it is not known
     std::optional<long> feedSlips{};        // characters sent twice or passed over,
     long compared = 0;                      // of so many held against it
+    std::string round{};                    // what it prints once round, given, recognised or learned; empty: not known
 };
 
 struct SpeedReading {

@@ -42,6 +42,7 @@ TRUEUNIT_FIELDS(TextReading) {
     f("wrong_characters", v.wrongCharacters);
     f("feed_slips", v.feedSlips);
     f("compared", v.compared);
+    f("round", v.round);
 }
 
 TRUEUNIT_FIELDS(SpeedReading) {

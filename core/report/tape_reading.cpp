@@ -41,6 +41,7 @@ void readTape(Reading& r, const std::optional<TapeStudy>& tape, const Options& o
     r.text.wrongCharacters = tape->wrong;
     r.text.feedSlips = tape->repeated + tape->skipped;
     r.text.compared = tape->compared;
+    r.text.round = tape->round;
     r.levels.emplace();
     for (const LevelCount& l : tape->levels)
         r.levels->push_back({l.level, l.marksExpected, l.marksMissed, l.spacesExpected, l.spacesFilled});

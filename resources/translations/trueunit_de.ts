@@ -2690,6 +2690,18 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>On a battery of 12 V in place of the loop dirt alone can do it, which the loop&apos;s higher voltage breaks through.</source>
         <translation>An einer Batterie von 12 V anstelle der Schleife kann schon Schmutz es bewirken, den die höhere Spannung der Schleife durchschlägt.</translation>
     </message>
+    <message>
+        <source>%1 where it stands, in %2 of %3 characters</source>
+        <translation>%1, wo er steht, in %2 von %3 Zeichen</translation>
+    </message>
+    <message>
+        <source>The tape itself, its feed holes: try a new one. Then what lets the tape go short and far by turns: detent of the feed wheel and its spring, the wheel&apos;s pins and play, feed pawl, tape guide and lid.</source>
+        <translation>Der Streifen selbst, seine Vorschublöcher: einen neuen versuchen. Dann, was den Streifen mal zu kurz, mal zu weit gehen lässt: Raste des Vorschubrads und ihre Feder, Stifte und Spiel des Rads, Vorschubklinke, Streifenführung und Deckel.</translation>
+    </message>
+    <message>
+        <source>That is %1 of the characters; level by level what came is right.</source>
+        <translation>Das sind %1 der Zeichen; Schritt für Schritt ist richtig, was kam.</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -4938,6 +4950,21 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>, elsewhere on the tape (turn the wheel)</source>
         <translation>, anderswo auf dem Streifen (am Rad drehen)</translation>
+    </message>
+    <message>
+        <source>findings.md#marks-that-get-lost</source>
+        <comment>page of the help</comment>
+        <translation>findings.md#zeichenschritte-die-verloren-gehen</translation>
+    </message>
+    <message>
+        <source>findings.md#when-the-feed-slips</source>
+        <comment>page of the help</comment>
+        <translation>findings.md#wenn-der-vorschub-schlüpft</translation>
+    </message>
+    <message>
+        <source>connect.md#levels-and-grounds</source>
+        <comment>page of the help</comment>
+        <translation>connect.md#pegel-und-masse</translation>
     </message>
 </context>
 <context>
@@ -7390,6 +7417,18 @@ Worauf gehört wird (Strg+I)</translation>
     <message>
         <source>%1 characters of tape, shifts included; a line end that the tape has after them is found without being given.</source>
         <translation>%1 Zeichen auf dem Streifen, Umschaltungen mitgezählt; ein Zeilenende, das der Streifen danach hat, wird gefunden, ohne angegeben zu sein.</translation>
+    </message>
+    <message>
+        <source>As f&amp;ound</source>
+        <translation>Wie &amp;gefunden</translation>
+    </message>
+    <message>
+        <source>Puts the text that was found into the field, to be corrected there</source>
+        <translation>Setzt den gefundenen Text in das Feld, um ihn dort zu berichtigen</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
