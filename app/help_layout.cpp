@@ -67,7 +67,8 @@ QString helpFormulasWhole(QString page) {
     page.replace(quotient, QStringLiteral("/") + kJoin);
     page.replace(minus, QStringLiteral("(-") + kJoin);
     page.replace(times, kSpace + QChar(0xd7) + kSpace);
-    page.replace(sum, kSpace + QStringLiteral("\\1") + kSpace);
+    page.replace(
+        sum, kSpace + QStringLiteral("\\1") + kJoin + kSpace);  // behind a hyphen a line may end, even before a space
     return page.replace(unit, kSpace);
 }
 

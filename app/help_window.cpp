@@ -166,8 +166,8 @@ void HelpWindow::keyPressEvent(QKeyEvent* event) {
 void openHelpBeside(QWidget* window, const QString& page) {
     auto* help = window->findChild<HelpWindow*>(QString(), Qt::FindDirectChildrenOnly);
     if (!help) help = new HelpWindow(window);
+    help->show();  // first: what is not yet laid out cannot be scrolled to a heading
     if (help->pages().source().fileName() != page) help->pages().open(page);  // else it stays where it was read to
-    help->show();
     help->raise();
     help->activateWindow();
     help->pages().setFocus();  // the keys turn the page that was asked for

@@ -77,8 +77,9 @@ void drawInstants(PageFlow& page, const std::vector<PageRow>& rows) {
 QString footnote(const MomentsCompared& moments, std::size_t unchanged, std::size_t leftOut) {
     QString text = Words::tr(
         "Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was "
-        "changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the "
-        "sender's own speed (where a fault pulls at that, at the speed without it), percent of a unit, late positive.");
+        "changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement in "
+        "percent of a unit, late positive, each against the sender's own speed; a fault that makes that read wrong is "
+        "set aside first.");
     if (unchanged > 0) text += QLatin1Char(' ') + Words::tr("No change seen at %1 other instants.").arg(unchanged);
     if (leftOut > 0)
         text += QLatin1Char(' ') +

@@ -145,6 +145,21 @@ TEST(Help, AHeadingIsFoundByItsLink) {
     EXPECT_EQ(help.pages().textCursor().block().text(), "When to fetch a licensed person");
 }
 
+TEST(Help, AHeadingComesToTheTopHoweverTheHelpIsOpened) {
+    const auto fromTop = [](HelpPages& pages) { return pages.cursorRect(pages.textCursor()).top(); };
+    QWidget window;
+    openHelpBeside(&window, "findings.md#when-the-feed-slips");  // for the first time
+    auto* help = window.findChild<HelpWindow*>();
+    QTest::qWait(50);
+    EXPECT_EQ(help->pages().textCursor().block().text(), "When the feed slips");
+    EXPECT_GT(help->pages().verticalScrollBar()->value(), 100);
+    EXPECT_LT(fromTop(help->pages()), 40);
+    help->pages().verticalScrollBar()->setValue(0);
+    openHelpBeside(&window, "findings.md#when-the-feed-slips");  // once more
+    EXPECT_GT(help->pages().verticalScrollBar()->value(), 100);
+    EXPECT_LT(fromTop(help->pages()), 40);
+}
+
 TEST(Help, TheWayBackBringsThePageAsItWasAndItsPlaceInTheContents) {
     HelpWindow help;
     help.show();

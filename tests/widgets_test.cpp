@@ -102,7 +102,7 @@ TEST(LevelMeter, SaysClippingLossesAndTheWiring) {
     LevelMeter meter;
     meter.show(std::make_shared<const Snapshot>(s));
     EXPECT_EQ(meter.levelWords(), u("−11 dBFS"));
-    EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz, signal to noise 43 dB"));
+    EXPECT_EQ(meter.inputWords(), u("loop, upright, coupling 8 Hz evened out, signal to noise 43 dB"));
     Snapshot sliced = SnapshotBuilder().value();
     sliced.options.slicePercent = 42.0;
     meter.show(std::make_shared<const Snapshot>(sliced));

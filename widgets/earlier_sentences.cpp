@@ -120,6 +120,7 @@ constexpr std::array kEarlier = {
     QT_TRANSLATE_NOOP(
         "Core",
         "The tape itself, its feed holes; then feed wheel and its pins, feed pawl and detent, tape guide and lid."),
+    QT_TRANSLATE_NOOP("Core", "The tape feed slips: %1 in %2 characters"),
 };
 
 }  // namespace

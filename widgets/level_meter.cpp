@@ -43,7 +43,7 @@ QString wiringWords(const InputReading& input, double slicePercent) {
     if (!input.couplingHz.empty()) {
         QStringList corners;
         for (const double hz : input.couplingHz) corners << number(hz, hz < 2.0 ? 1 : 0);
-        words << Words::tr("coupling %1 Hz").arg(corners.join(Words::tr(" and ")));
+        words << Words::tr("coupling %1 Hz evened out").arg(corners.join(Words::tr(" and ")));
     }
     if (input.snrDb) words << Words::tr("signal to noise %1 dB").arg(number(*input.snrDb, 0));
     if (input.humPercent) words << Words::tr("hum %1 %").arg(number(*input.humPercent, 0));

@@ -129,7 +129,7 @@ constexpr std::array kOfSignal = {
                       "Compare the points of %1 with its neighbours in the displacement plot; move that lever by hand "
                       "with the power off and feel its way: drag speaks for gum or a weak spring, play for wear, "
                       "neither for the cam or the contact gap."),
-    QT_TRANSLATE_NOOP("Core", "The tape feed slips: %1 in %2 characters"),
+    QT_TRANSLATE_NOOP("Core", "The feed slips: %1 in %2 characters"),
     QT_TRANSLATE_NOOP("Core", "Held against %1: sent twice %2, passed over %3."),
     QT_TRANSLATE_NOOP("Core", "They come anywhere on the tape."),
     QT_TRANSLATE_NOOP("Core", "%1 of them come at one place of the tape, behind “%2”."),

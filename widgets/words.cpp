@@ -79,6 +79,7 @@ QString biasWords(double biasPercent, double limitPercent) {
 QString othersOutWords(const Verdict& verdict) {
     const QStringList names = namesBesideBias([&verdict](const std::string& key) { return exceeds(verdict, key); });
     if (names.isEmpty()) return {};
+    if (names == QStringList{Words::tr("feed")}) return Words::tr("feed slips");
     if (names.size() == 1) return Words::tr("%1 out").arg(names.front());
     if (names.size() == 2) return Words::tr("%1 and %2 out").arg(names.front(), names.back());
     return Words::tr("%1 and %2 more out").arg(names.front()).arg(names.size() - 1);

@@ -59,8 +59,7 @@ std::optional<RankedFinding> feedSlip(const Symptoms& s) {
     f.seenAt.slips = true;
     f.confidence = slips >= 3 ? 0.96 : slips == 2 ? 0.9 : 0.75;
     if (s.tape->strange > slips) f.confidence *= 0.7;
-    f.title =
-        "The tape feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
+    f.title = "The feed slips: " + std::to_string(slips) + " in " + std::to_string(s.tape->compared) + " characters";
     f.evidence = "Held against " + heldAgainst(*s.tape, s.reading.text.characters) + ": sent twice " +
                  std::to_string(s.tape->repeated) + ", passed over " + std::to_string(s.tape->skipped) + ". That is " +
                  rateWords(slips, s.tape->compared) + " of the characters; level by level what came is right.";

@@ -54,10 +54,10 @@ class Drawing:
         self.box(x - w / 2, y - h / 2, w, h)
         if upright:
             self.text(x + side * 18, y - 2 if below else y + 5, name, anchor="start" if side > 0 else "end")
-            self.text(x + side * 18, y + 15, below, GREY, 12, "start" if side > 0 else "end")
+            self.text(x + side * 18, y + 15, below, INK, 12, "start" if side > 0 else "end")
         else:
             self.text(x, y - 16, name, anchor="middle")
-            self.text(x, y + 27, below, GREY, 12, "middle")
+            self.text(x, y + 27, below, INK, 12, "middle")
 
     def fuse(self, x, y, name, below):
         self.box(x - 25, y - 10, 50, 20)
@@ -219,14 +219,22 @@ def quantities():
     d.save("margin")
 
     d = Drawing(640, 214, "Contact bounce")
-    y0, y1 = 150, 62
-    d.line((60, y0), (200, y0), (200, y1), (216, y1), (216, y0), (226, y0), (226, y1), (236, y1), (236, y0), (243, y0),
-           (243, y1), (560, y1), (560, y0), (600, y0), width=3)
-    d.arrow(200, 40, 243, both=True)
-    d.text(221, 30, "from first closure to steady", OUT, 12, "middle")
-    d.text(52, y1 + 5, "mark", GREY, 12, "end")
-    d.text(52, y0 + 4, "space", GREY, 12, "end")
-    d.text(60, 196, "the instant is taken where the contact closes for good; the openings are counted beside it", GREY, 12)
+    y0, y1, first, second = 150, 62, 150, 380
+    for x in (first, second):
+        d.line((x, 40), (x, 166), color=GREY, width=1, dash="3 3")
+        d.text(x, 182, "instant", GREY, 13, "middle")
+    d.line((60, y0), (first, y0), (first, y1), (166, y1), (166, y0), (176, y0), (176, y1), (186, y1), (186, y0), (193, y0),
+           (193, y1), (310, y1), (310, y0), (second, y0), (384, 108), (388, 103), (394, 110), (400, 102), (406, 109),
+           (410, 104), (414, y1), (590, y1), (590, y0), (620, y0), width=3)
+    for x, steady in ((first, 193), (second, 414)):
+        d.arrow(x, 40, steady, both=True)
+        d.text((x + steady) / 2, 28, "first closure to steady", OUT, 13, "middle")
+    d.text(52, y1 + 5, "mark", GREY, 13, "end")
+    d.text(52, y0 + 4, "space", GREY, 13, "end")
+    d.text(204, 102, "re-opens", GREY, 13)
+    d.text(426, 98, "halts: the line is", GREY, 13)
+    d.text(426, 116, "too slow to fall", GREY, 13)
+    d.text(52, 206, "the instant is the first closure in both; re-openings and halts are counted and timed beside it", GREY, 12)
     d.save("bounce")
 
 
@@ -320,7 +328,7 @@ def circuits():
     d.line((470, 258), (480, 272), (464, 270))
     d.line((640, 80), (780, 80), (780, 190))
     d.opening(640, 80)
-    d.text(660, 107, "switch", GREY, 12, "middle")
+    d.text(660, 107, "switch", INK, 12, "middle")
     d.line((764, 190), (796, 190))
     d.line((772, 200), (788, 200), width=4)
     d.text(756, 194, "battery", INK, 14, "end")
@@ -345,16 +353,16 @@ def circuits():
     d.line((91, 140), (109, 140), width=4)
     d.text(112, 122, "+")
     d.text(78, 132, "12 V", anchor="end")
-    d.text(78, 148, "eight AA", GREY, 12, "end")
+    d.text(78, 148, "eight AA", INK, 12, "end")
     d.opening(132, 80)
-    d.text(152, 107, "switch", GREY, 12, "middle")
+    d.text(152, 107, "switch", INK, 12, "middle")
     d.fuse(225, 80, "fuse", "100 mA")
     d.resistor(325, 80, "560 Ω, 1 W", "60 mA: 180 Ω, 2 W")
     d.opening(425, 80)
     d.text(445, 54, "sender's contacts", anchor="middle")
     d.resistor(520, 160, "", "", upright=True)
     d.text(502, 157, "47 Ω", anchor="end")
-    d.text(502, 173, "60 mA: 15 Ω", GREY, 12, "end")
+    d.text(502, 173, "60 mA: 15 Ω", INK, 12, "end")
     d.text(502, 189, "0.9 V", GREY, 12, "end")
     d.line((520, 110), (715, 110), (715, 210), (520, 210))
     for x, down in ((580, True), (620, False)):
@@ -362,7 +370,7 @@ def circuits():
         d.diode(x, 142, down)
         d.diode(x, 178, down)
     d.text(638, 150, "D")
-    d.text(638, 167, "4 x 1 A", GREY, 12)
+    d.text(638, 167, "4 x 1 A", INK, 12)
     d.resistor(715, 160, "", "", upright=True)
     d.text(701, 203, "P 10 kΩ", INK, 12, "end")
     for x in (520, 580, 620):
@@ -392,7 +400,7 @@ def circuits():
         d.diode(x, 142, down)
         d.diode(x, 178, down)
     d.text(358, 158, "D", anchor="start")
-    d.text(358, 175, "4 x 1 A", GREY, 12)
+    d.text(358, 175, "4 x 1 A", INK, 12)
     for x in (150, 225, 300, 340):
         d.dot(x, 90)
         d.dot(x, 230)

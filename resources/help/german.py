@@ -28,9 +28,10 @@ GERMAN = {
     "character period, start to start": "Zeichendauer, von Anlauf zu Anlauf",
     "blue: the part of each unit in which every element is read rightly, here 0 to 78 %":
         "blau: der Teil jedes Schritts, in dem jeder des Fensters richtig gelesen wird, hier 0 bis 78 %",
-    "from first closure to steady": "vom ersten Schließen bis zur Ruhe",
-    "the instant is taken where the contact closes for good; the openings are counted beside it":
-        "der Übergang gilt, wo der Kontakt endgültig schließt; die Öffnungen werden daneben gezählt",
+    "first closure to steady": "erstes Schließen bis Ruhe", "instant": "Übergang", "re-opens": "öffnet wieder",
+    "halts: the line is": "hält inne: die Linie", "too slow to fall": "fällt zu langsam",
+    "the instant is the first closure in both; re-openings and halts are counted and timed beside it":
+        "der Übergang ist beide Male das erste Schließen; was folgt, wird daneben gezählt und gemessen",
     "loop": "Linie", "supply": "Speisung", "sets the current": "stellt den Strom", "20 or 60 mA": "20 oder 60 mA",
     "115 to 260 V DC": "115 bis 260 V DC", "fuse F1": "Sicherung F1", "sender": "Sender", "magnets": "Magnete",
     "receiver": "Empfänger", "isolating": "Trenn-", "stage": "stufe", "barrier": "Trennung", "sound card": "Soundkarte",

@@ -2702,6 +2702,10 @@ Siehe oben; Messwerten nicht trauen, bis sie bestanden ist.
         <source>That is %1 of the characters; level by level what came is right.</source>
         <translation>Das sind %1 der Zeichen; Schritt für Schritt ist richtig, was kam.</translation>
     </message>
+    <message>
+        <source>The feed slips: %1 in %2 characters</source>
+        <translation>Der Vorschub rutscht: %1 in %2 Zeichen</translation>
+    </message>
 </context>
 <context>
     <name>QFileDialog</name>
@@ -3816,10 +3820,6 @@ Bitte den Namen prüfen.</translation>
         <translation>richtig herum</translation>
     </message>
     <message>
-        <source>coupling %1 Hz</source>
-        <translation>Kopplung %1 Hz</translation>
-    </message>
-    <message>
         <source>hum %1 %</source>
         <translation>Brumm %1 %</translation>
     </message>
@@ -4756,10 +4756,6 @@ Bitte den Namen prüfen.</translation>
         <translation>Schritt %1 zu spät oder zu früh</translation>
     </message>
     <message>
-        <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement at the sender&apos;s own speed (where a fault pulls at that, at the speed without it), percent of a unit, late positive.</source>
-        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung bei eigener Geschwindigkeit des Senders (wo ein Fehler an ihr zieht, bei der ohne ihn), Prozent einer Schrittlänge, zu spät ist positiv.</translation>
-    </message>
-    <message>
         <source>Measured at the sender&apos;s own speed, so that a wrong speed moves nothing here; where a fault pulls at the speed as read, at the speed without it. The grid takes the nominal unit instead.</source>
         <translation>Gemessen bei der eigenen Geschwindigkeit des Senders, so dass eine falsche Geschwindigkeit hier nichts verschiebt; wo ein Fehler an der gelesenen Geschwindigkeit zieht, bei der ohne ihn. Das Raster nimmt stattdessen die Nennschrittlänge.</translation>
     </message>
@@ -4959,12 +4955,24 @@ Bitte den Namen prüfen.</translation>
     <message>
         <source>findings.md#when-the-feed-slips</source>
         <comment>page of the help</comment>
-        <translation>findings.md#wenn-der-vorschub-schlüpft</translation>
+        <translation>findings.md#wenn-der-vorschub-rutscht</translation>
     </message>
     <message>
         <source>connect.md#levels-and-grounds</source>
         <comment>page of the help</comment>
         <translation>connect.md#pegel-und-masse</translation>
+    </message>
+    <message>
+        <source>Changed: by more than twice its uncertainty; about one report in a hundred has such a row though nothing was changed. None seen: within its uncertainty. Unsure: between the two. Instants: mean displacement in percent of a unit, late positive, each against the sender&apos;s own speed; a fault that makes that read wrong is set aside first.</source>
+        <translation>Verändert: um mehr als das Doppelte der Unsicherheit; etwa ein Bericht von hundert hat eine solche Zeile, obwohl nichts verändert wurde. Ohne Befund: innerhalb der Unsicherheit. Unsicher: dazwischen. Übergänge: mittlere Abweichung in Prozent einer Schrittlänge, zu spät ist positiv, jede gegen die eigene Geschwindigkeit des Senders; ein Fehler, der diese falsch lesen lässt, wird vorher beiseitegelassen.</translation>
+    </message>
+    <message>
+        <source>coupling %1 Hz evened out</source>
+        <translation>Kopplung %1 Hz ausgeglichen</translation>
+    </message>
+    <message>
+        <source>feed slips</source>
+        <translation>Vorschub rutscht</translation>
     </message>
 </context>
 <context>
